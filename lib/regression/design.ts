@@ -1,0 +1,128 @@
+/** A binomial response with its columns and grouping factors: the input of every fit. */
+
+/** What a caller writes: plain arrays, all of the same length (one entry a row). */
+export interface DesignSpec {
+  /** Number of successes in each row, whole numbers from 0 to `trials`. */
+  readonly successes: ArrayLike<number>;
+  /** Number of trials in each row, whole numbers of at least 1; all 1 where left out. */
+  readonly trials?: ArrayLike<number>;
+  /** Covariates by name, in the order of the coefficients. */
+  readonly columns: Readonly<Record<string, ArrayLike<number>>> | ReadonlyMap<string, ArrayLike<number>>;
+  /** Labels of grouping factors by name, for random effects, strata and clusters. */
+  readonly groups?:
+    | Readonly<Record<string, ArrayLike<string | number>>>
+    | ReadonlyMap<string, ArrayLike<string | number>>;
+  /** Known part of the linear predictor in each row; 0 where left out. */
+  readonly offset?: ArrayLike<number>;
+  /** Whether the first coefficient is an intercept; true unless told otherwise. */
+  readonly intercept?: boolean;
+}
+
+/** A grouping factor: `codes[i]` is the index in `levels` of row i. Levels stand in order of appearance. */
+export interface Factor {
+  readonly name: string;
+  readonly codes: Int32Array;
+  readonly levels: readonly string[];
+}
+
+/** A checked design: n rows, p columns (the intercept among them), column-major values. */
+export interface Design {
+  readonly n: number;
+  readonly successes: Float64Array;
+  readonly trials: Float64Array;
+  readonly offset: Float64Array;
+  /** Names of the p columns; `(Intercept)` first where there is one. */
+  readonly names: readonly string[];
+  /** p arrays of length n. */
+  readonly columns: readonly Float64Array[];
+  readonly groups: readonly Factor[];
+}
+
+/** Entries of a record or a Map in order: plants are data, so a name such as `__proto__` must survive. */
+function entriesOf<T>(source: Readonly<Record<string, T>> | ReadonlyMap<string, T>): [string, T][] {
+  return source instanceof Map ? [...source.entries()] : Object.entries(source);
+}
+
+function numbers(caller: string, name: string, values: ArrayLike<number>, n: number): Float64Array {
+  if (values.length !== n) {
+    throw new RangeError(`${caller}: ${name} must have ${n} entries as successes has, got ${values.length}`);
+  }
+  const copy = Float64Array.from(values);
+  for (let i = 0; i < n; i += 1) {
+    if (!Number.isFinite(copy[i])) {
+      throw new RangeError(`${caller}: ${name} must hold finite numbers, got ${values[i]} in row ${i + 1}`);
+    }
+  }
+  return copy;
+}
+
+function checkCounts(caller: string, successes: Float64Array, trials: Float64Array): void {
+  for (let i = 0; i < trials.length; i += 1) {
+    const m = trials[i]!;
+    const y = successes[i]!;
+    if (!Number.isInteger(m) || m < 1) {
+      throw new RangeError(`${caller}: trials must be whole numbers of at least 1, got ${m} in row ${i + 1}`);
+    }
+    if (!Number.isInteger(y) || y < 0 || y > m) {
+      throw new RangeError(
+        `${caller}: successes must be a whole number from 0 to trials (${m}), got ${y} in row ${i + 1}`,
+      );
+    }
+  }
+}
+
+function factorOf(caller: string, name: string, labels: ArrayLike<string | number>, n: number): Factor {
+  if (labels.length !== n) {
+    throw new RangeError(
+      `${caller}: group ${name} must have ${n} entries as successes has, got ${labels.length}`,
+    );
+  }
+  const index = new Map<string, number>();
+  const codes = new Int32Array(n);
+  for (let i = 0; i < n; i += 1) {
+    const label = String(labels[i]);
+    let code = index.get(label);
+    if (code === undefined) {
+      code = index.size;
+      index.set(label, code);
+    }
+    codes[i] = code;
+  }
+  return { name, codes, levels: [...index.keys()] };
+}
+
+/**
+ * Checks a specification and brings it into the form that fits work on.
+ *
+ * @param spec n rows of counts, p columns, any number of grouping factors
+ * @param caller name of the public function, for the message
+ * @returns a design with copies of all arrays
+ * @throws RangeError naming the argument, the rule and the value when lengths differ, a value is not finite, or
+ *   successes and trials are not counts
+ */
+export function designOf(spec: DesignSpec, caller = 'design'): Design {
+  const n = spec.successes.length;
+  if (n === 0) throw new RangeError(`${caller}: successes must have at least one entry, got none`);
+  const successes = numbers(caller, 'successes', spec.successes, n);
+  const trials = spec.trials ? numbers(caller, 'trials', spec.trials, n) : new Float64Array(n).fill(1);
+  checkCounts(caller, successes, trials);
+  const names: string[] = [];
+  const columns: Float64Array[] = [];
+  if (spec.intercept !== false) {
+    names.push('(Intercept)');
+    columns.push(new Float64Array(n).fill(1));
+  }
+  for (const [name, values] of entriesOf(spec.columns)) {
+    names.push(name);
+    columns.push(numbers(caller, `column ${name}`, values, n));
+  }
+  return {
+    n,
+    successes,
+    trials,
+    offset: spec.offset ? numbers(caller, 'offset', spec.offset, n) : new Float64Array(n),
+    names,
+    columns,
+    groups: entriesOf(spec.groups ?? {}).map(([name, labels]) => factorOf(caller, name, labels, n)),
+  };
+}
