@@ -1,0 +1,89 @@
+/**
+ * Dense symmetric positive definite systems on typed arrays.
+ *
+ * Matrices are n × n, row by row, in one Float64Array; a Cholesky factor L is lower triangular with A = L L′, the
+ * part above its diagonal zero. Source: Golub & Van Loan (2013), Matrix Computations, algorithms 4.2.1 and 3.1.
+ */
+
+/**
+ * Cholesky factor of a symmetric positive definite matrix.
+ *
+ * @param matrix n × n, only its lower triangle is read
+ * @param n number of rows
+ * @param target where the factor goes; may be `matrix` itself; a new array where left out
+ * @returns the factor, or null where the matrix is not positive definite to working precision
+ */
+export function cholesky(matrix: Float64Array, n: number, target?: Float64Array): Float64Array | null {
+  const factor = target ?? new Float64Array(n * n);
+  for (let i = 0; i < n; i += 1) {
+    const rowI = i * n;
+    for (let j = 0; j <= i; j += 1) {
+      const rowJ = j * n;
+      let sum = matrix[rowI + j]!;
+      for (let k = 0; k < j; k += 1) sum -= factor[rowI + k]! * factor[rowJ + k]!;
+      if (j < i) {
+        factor[rowI + j] = sum / factor[rowJ + j]!;
+      } else {
+        // A pivot lost to cancellation is a singular matrix, not a small one.
+        if (!(sum > 1e-14 * Math.abs(matrix[rowI + i]!))) return null;
+        factor[rowI + i] = Math.sqrt(sum);
+      }
+    }
+    factor.fill(0, rowI + i + 1, rowI + n);
+  }
+  return factor;
+}
+
+/** Solves L x = b in place (forward substitution). */
+export function solveLower(factor: Float64Array, n: number, x: Float64Array): Float64Array {
+  for (let i = 0; i < n; i += 1) {
+    const row = i * n;
+    let sum = x[i]!;
+    for (let k = 0; k < i; k += 1) sum -= factor[row + k]! * x[k]!;
+    x[i] = sum / factor[row + i]!;
+  }
+  return x;
+}
+
+/** Solves L′ x = b in place (back substitution, by rows of L so that memory is read in order). */
+export function solveUpper(factor: Float64Array, n: number, x: Float64Array): Float64Array {
+  for (let i = n - 1; i >= 0; i -= 1) {
+    const row = i * n;
+    const value = x[i]! / factor[row + i]!;
+    x[i] = value;
+    for (let k = 0; k < i; k += 1) x[k]! -= factor[row + k]! * value;
+  }
+  return x;
+}
+
+/** Solves A x = b given the Cholesky factor of A; `b` is left as it is. */
+export function solveCholesky(factor: Float64Array, n: number, b: ArrayLike<number>): Float64Array {
+  return solveUpper(factor, n, solveLower(factor, n, Float64Array.from(b)));
+}
+
+/** Inverse of A from its Cholesky factor, n × n, symmetric. */
+export function invertCholesky(factor: Float64Array, n: number): Float64Array {
+  const inverse = new Float64Array(n * n);
+  const column = new Float64Array(n);
+  for (let j = 0; j < n; j += 1) {
+    column.fill(0);
+    column[j] = 1;
+    solveUpper(factor, n, solveLower(factor, n, column));
+    for (let i = 0; i < n; i += 1) inverse[i * n + j] = column[i]!;
+  }
+  for (let i = 0; i < n; i += 1) {
+    for (let j = 0; j < i; j += 1) {
+      const mean = (inverse[i * n + j]! + inverse[j * n + i]!) / 2;
+      inverse[i * n + j] = mean;
+      inverse[j * n + i] = mean;
+    }
+  }
+  return inverse;
+}
+
+/** Logarithm of the determinant of A from its Cholesky factor. */
+export function logDeterminant(factor: Float64Array, n: number): number {
+  let sum = 0;
+  for (let i = 0; i < n; i += 1) sum += Math.log(factor[i * n + i]!);
+  return 2 * sum;
+}
