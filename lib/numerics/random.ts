@@ -17,8 +17,8 @@ export interface RandomStream {
 export function randomStream(seed: number): RandomStream {
   if (!Number.isInteger(seed)) throw new RangeError(`randomStream: seed must be a whole number, got ${seed}`);
   const next = xoshiro(seed);
-  // 53 bits, shifted off zero so that logarithms and quantiles stay finite.
-  const uniform = (): number => ((next() >>> 5) * 67108864 + (next() >>> 6) + 0.5) / 9007199254740992;
+  // 52 bits and a half: never 0 nor 1, so that logarithms and quantiles stay finite.
+  const uniform = (): number => ((next() >>> 6) * 67108864 + (next() >>> 6) + 0.5) / 4503599627370496;
   let spare: number | null = null;
   const normal = (): number => {
     if (spare !== null) {

@@ -1,0 +1,128 @@
+/** Linear predictor and log-likelihood of a latent model, with the score and the working weight of each row. */
+
+import type { LatentModel } from './latent-model.ts';
+
+/** Scales of a latent model: prior standard deviation of each column and factor, and the exclusive probability. */
+export interface LatentScales {
+  readonly columns: Float64Array;
+  readonly factors: Float64Array;
+  /** Probability that a level of the exclusive factor never succeeds; 0 where there is none. */
+  readonly exclusive: number;
+}
+
+/** A point in coefficient space: the core and the eliminated block, on the standard normal scale. */
+export interface LatentPoint {
+  readonly core: Float64Array;
+  readonly block: Float64Array;
+}
+
+/** Arrays that one evaluation fills; made once and used again. */
+export interface RowWork {
+  readonly eta: Float64Array;
+  readonly score: Float64Array;
+  readonly weight: Float64Array;
+  /** By level of the exclusive factor: log-likelihood of its rows, then probability that it is not barren. */
+  readonly level: Float64Array;
+}
+
+export function rowWork(model: LatentModel): RowWork {
+  return {
+    eta: new Float64Array(model.n),
+    score: new Float64Array(model.n),
+    weight: new Float64Array(model.n),
+    level: new Float64Array(model.barren.length),
+  };
+}
+
+/** eta of every row at a point, written into `eta`. */
+export function linearPredictor(
+  model: LatentModel,
+  scales: LatentScales,
+  point: LatentPoint,
+  eta: Float64Array,
+): void {
+  eta.set(model.offset);
+  model.columns.forEach((column, c) => {
+    const b = scales.columns[c]! * point.core[model.columnStart + c]!;
+    if (b === 0) return;
+    for (let i = 0; i < model.n; i += 1) eta[i]! += column[i]! * b;
+  });
+  model.factors.forEach((factor, g) => {
+    const scale = scales.factors[g]!;
+    const effects = g === model.eliminated ? point.block : point.core;
+    const start = g === model.eliminated ? 0 : model.factorStart[g]!;
+    for (let i = 0; i < model.n; i += 1) {
+      const code = factor.codes[i]!;
+      if (code >= 0) eta[i]! += scale * effects[start + code]!;
+    }
+  });
+}
+
+/** Log of 1 + exp(x), without overflow. */
+export function softplus(x: number): number {
+  return x > 0 ? x + Math.log1p(Math.exp(-x)) : Math.log1p(Math.exp(x));
+}
+
+/** Inverse of the logit. */
+export function logistic01(x: number): number {
+  if (x >= 0) return 1 / (1 + Math.exp(-x));
+  const e = Math.exp(x);
+  return e / (1 + e);
+}
+
+/**
+ * Log-likelihood (without binomial coefficients) at `work.eta`.
+ *
+ * Where an exclusive factor is at work, rows of a barren level count with the probability that the level is of
+ * the ordinary kind; the weight keeps only the part of the curvature that is never negative, so that the normal
+ * matrix stays positive definite (the draws are reweighted by the exact likelihood afterwards).
+ */
+export function logLikelihood(model: LatentModel, scales: LatentScales, work: RowWork): number {
+  if (model.exclusive >= 0 && scales.exclusive > 0) return mixedLogLikelihood(model, scales, work);
+  let sum = 0;
+  for (let i = 0; i < model.n; i += 1) sum += rowTerms(model, work, i);
+  return sum;
+}
+
+function rowTerms(model: LatentModel, work: RowWork, i: number): number {
+  const eta = work.eta[i]!;
+  const trials = model.trials[i]!;
+  const successes = model.successes[i]!;
+  const e = Math.exp(-Math.abs(eta));
+  const small = e / (1 + e);
+  const p = eta >= 0 ? 1 - small : small;
+  work.score[i] = successes - trials * p;
+  work.weight[i] = trials * small * (1 - small);
+  return successes * eta - trials * (Math.max(eta, 0) + Math.log1p(e));
+}
+
+function mixedLogLikelihood(model: LatentModel, scales: LatentScales, work: RowWork): number {
+  const { codes } = model.factors[model.exclusive]!;
+  const { level } = work;
+  let sum = 0;
+  level.fill(0);
+  for (let i = 0; i < model.n; i += 1) {
+    const term = rowTerms(model, work, i);
+    const code = codes[i]!;
+    if (code >= 0) level[code]! += term;
+    else sum += term;
+  }
+  const pi = scales.exclusive;
+  for (let a = 0; a < level.length; a += 1) {
+    if (model.barren[a]) {
+      const ordinary = (1 - pi) * Math.exp(level[a]!);
+      sum += Math.log(pi + ordinary);
+      level[a] = ordinary / (pi + ordinary);
+    } else {
+      sum += Math.log1p(-pi) + level[a]!;
+      level[a] = 1;
+    }
+  }
+  for (let i = 0; i < model.n; i += 1) {
+    const code = codes[i]!;
+    if (code < 0 || level[code] === 1) continue;
+    work.score[i]! *= level[code]!;
+    work.weight[i]! *= level[code]!;
+  }
+  return sum;
+}
