@@ -1,0 +1,143 @@
+/** A notebook becomes a JavaScript module whose lines and columns are the notebook's own. */
+
+import MarkdownIt from 'markdown-it';
+import ts from 'typescript';
+import type { Fault } from '../fault.ts';
+import { NotebookError } from '../fault.ts';
+import { blankTypes, importLines } from './blank-types.ts';
+import type { Notebook, Prose, Slot } from './cells.ts';
+import { replaceSlots, slotsOf } from './cells.ts';
+import { flatSource, namesDefined, namesMentioned } from './flat.ts';
+
+const markdown = new MarkdownIt({ html: false, typographer: false });
+
+/** A slot's mark inside Markdown: two characters that no reader reserves, round its running number. */
+const mark = (number: number): string => `\uE000${number}\uE001`;
+const marks = /<p>\uE000(\d+)\uE001<\/p>\n?|\uE000(\d+)\uE001/g;
+
+interface Section {
+  readonly heading: string | null;
+  readonly id: string;
+  readonly pieces: (string | { readonly slot: Slot; readonly block: boolean })[];
+  readonly working: string[];
+}
+
+/**
+ * Compiles a notebook that `checkNotebooks` found no fault in.
+ *
+ * Each opening fence becomes the first line of a function, its closing fence the return; types become spaces; the
+ * prose is HTML already, with slots between, and stands after the last line.
+ *
+ * @returns the text of a module that exports `notebook`, a `CompiledNotebook`
+ * @throws NotebookError for a slot or heading in a place where it cannot stand
+ */
+export function compileNotebook(notebook: Notebook): string {
+  const flat = flatSource(notebook);
+  const lines = blankTypes(flat.source).split('\n');
+  const defined: string[] = [];
+  flat.cells.forEach((cell, index) => {
+    const mentioned = namesMentioned(flat, index);
+    const used = defined.filter((name) => mentioned.has(name));
+    const own = namesDefined(flat, index);
+    lines[cell.line - 1] = `const cell${index + 1} = async (given, { ${used.join(', ')} }) => {`;
+    lines[cell.endLine - 1] = `return { ${own.join(', ')} }; };`;
+    defined.push(...own);
+  });
+  lines[0] = importLines(flat.source).join(' ');
+  const code = `${lines.join('\n')}\n${exportText(notebook, sectionsOf(notebook))}`;
+  refuseBrokenSyntax(notebook, code);
+  return code;
+}
+
+function exportText(notebook: Notebook, sections: readonly Section[]): string {
+  const { name, file, title, description, parts } = notebook;
+  const cells = parts
+    .filter((part) => part.kind === 'cell')
+    .map(({ line }, index) => `{ line: ${line}, run: cell${index + 1} }`);
+  const texts = sections.map(({ heading, id, pieces, working }) => {
+    const list = pieces.map((piece) => (typeof piece === 'string' ? JSON.stringify(piece) : slotText(piece)));
+    const own = JSON.stringify({ heading, id, working }).slice(1, -1);
+    return `{ ${own}, pieces: [\n${list.join(',\n')}\n] }`;
+  });
+  return `export const notebook = { ${JSON.stringify({ name, file, title, description }).slice(1, -1)},
+url: import.meta.url,
+cells: [${cells.join(', ')}],
+sections: [${texts.join(',\n')}] };
+`;
+}
+
+function slotText({ slot, block }: { slot: Slot; block: boolean }): string {
+  const name = slot.expression.split('.')[0];
+  return `{ value: ({ ${name} }) => ${slot.expression}, ${JSON.stringify({ ...slot, block }).slice(1)}`;
+}
+
+function sectionsOf(notebook: Notebook): Section[] {
+  const sections: Section[] = [{ heading: null, id: 'opening', pieces: [], working: [] }];
+  const faults: Fault[] = [];
+  for (const part of notebook.parts) {
+    if (part.kind === 'cell') sections.at(-1)!.working.push(part.lines.join('\n'));
+    else addProse(notebook.file, part, sections, faults);
+  }
+  if (faults.length > 0) throw new NotebookError(faults);
+  return sections.filter(({ heading, pieces, working }) => heading !== null || pieces.length + working.length > 0);
+}
+
+function addProse(file: string, prose: Prose, sections: Section[], faults: Fault[]): void {
+  const slots = slotsOf(prose);
+  const environment = {};
+  const tokens = markdown.parse(replaceSlots(prose, mark), environment);
+  const seen = new Set<number>();
+  let from = 0;
+  const flush = (to: number): void => {
+    const rendered = markdown.renderer.render(tokens.slice(from, to), markdown.options, environment);
+    sections.at(-1)!.pieces.push(...piecesOf(rendered, slots, seen));
+  };
+  tokens.forEach((token, index) => {
+    if (token.type !== 'heading_open' || token.level !== 0) return;
+    const place = { file, line: prose.line + token.map![0], column: 1 };
+    const heading = tokens[index + 1]!.children!.map(({ content }) => content).join('');
+    if (token.tag === 'h1') faults.push({ ...place, message: 'the title stands in the front lines: begin with ##' });
+    if (heading.includes('\uE000')) faults.push({ ...place, message: 'a heading may not hold a slot' });
+    if (token.tag !== 'h2') return;
+    flush(index);
+    from = index + 3;
+    sections.push({ heading, id: `section-${sections.length}`, pieces: [], working: [] });
+  });
+  flush(tokens.length);
+  slots.forEach(({ line, column }, number) => {
+    const message = 'a slot may not stand in an address, a title or the like';
+    if (!seen.has(number)) faults.push({ file, line, column, message });
+  });
+}
+
+/** Cuts rendered HTML at its slots. A slot inside a tag is left unseen, which the caller reports. */
+function piecesOf(rendered: string, slots: readonly Slot[], seen: Set<number>): Section['pieces'] {
+  const pieces: Section['pieces'] = [];
+  let from = 0;
+  for (const match of rendered.matchAll(marks)) {
+    const before = rendered.slice(0, match.index);
+    if (before.lastIndexOf('<') > before.lastIndexOf('>')) continue;
+    const number = Number(match[1] ?? match[2]);
+    if (match.index > from) pieces.push(rendered.slice(from, match.index));
+    pieces.push({ slot: slots[number]!, block: match[1] !== undefined });
+    seen.add(number);
+    from = match.index + match[0].length;
+  }
+  if (from < rendered.length) pieces.push(rendered.slice(from));
+  return pieces;
+}
+
+/** Blanked types can leave a line break where JavaScript allows none; then the fault is named here, not when run. */
+function refuseBrokenSyntax({ file, lines }: Notebook, code: string): void {
+  const { diagnostics } = ts.transpileModule(code, {
+    fileName: 'notebook.mjs',
+    reportDiagnostics: true,
+    compilerOptions: { target: ts.ScriptTarget.ES2023, module: ts.ModuleKind.ES2022, allowJs: true },
+  });
+  const faults = (diagnostics ?? []).map((diagnostic) => {
+    const before = code.slice(0, diagnostic.start ?? 0).split('\n');
+    const message = ts.flattenDiagnosticMessageText(diagnostic.messageText, ' ');
+    return { file, line: Math.min(before.length, lines.length), column: before.at(-1)!.length + 1, message };
+  });
+  if (faults.length > 0) throw new NotebookError(faults);
+}
