@@ -10,7 +10,7 @@
  *
  * @param matrix n × n, only its lower triangle is read
  * @param n number of rows
- * @param target where the factor goes; may be `matrix` itself; a new array where left out
+ * @param target where the factor goes, zero above its diagonal; may be `matrix` itself; a new array where left out
  * @returns the factor, or null where the matrix is not positive definite to working precision
  */
 export function cholesky(matrix: Float64Array, n: number, target?: Float64Array): Float64Array | null {
@@ -29,7 +29,7 @@ export function cholesky(matrix: Float64Array, n: number, target?: Float64Array)
         factor[rowI + i] = Math.sqrt(sum);
       }
     }
-    factor.fill(0, rowI + i + 1, rowI + n);
+    if (factor === matrix) factor.fill(0, rowI + i + 1, rowI + n);
   }
   return factor;
 }

@@ -27,7 +27,10 @@ export interface LatentMode {
   readonly iterations: number;
 }
 
-/** Finds modes of one model again and again, at other scales, with the same memory. */
+/**
+ * Finds modes of one model again and again, at other scales, with the same memory: the curvature of a mode holds
+ * until the next call.
+ */
 export interface ModeFinder {
   readonly model: LatentModel;
   readonly work: RowWork;
@@ -40,13 +43,13 @@ const MAX_ITERATIONS = 60;
 export function modeFinder(model: LatentModel): ModeFinder {
   const work = rowWork(model);
   const trial = emptyPoint(model);
-  const normal = new Float64Array(model.coreSize * model.coreSize);
+  const memory = curvatureMemory(model);
   const find = (scales: LatentScales, start?: LatentPoint): LatentMode => {
     const point = start ? { core: start.core.slice(), block: start.block.slice() } : emptyPoint(model);
     let value = density(model, scales, point, work);
     let settled = false;
     let iterations = 0;
-    let curvature = curvatureAt(model, scales, work, normal);
+    let curvature = curvatureAt(model, scales, work, memory);
     while (!settled && iterations < MAX_ITERATIONS) {
       iterations += 1;
       const step = newtonStep(model, scales, point, work, curvature);
@@ -55,11 +58,11 @@ export function modeFinder(model: LatentModel): ModeFinder {
       if (moved === null) {
         settled = settled || step.decrement < 1e-8;
         value = density(model, scales, point, work);
-        curvature = curvatureAt(model, scales, work, normal);
+        curvature = curvatureAt(model, scales, work, memory);
         break;
       }
       value = moved;
-      curvature = curvatureAt(model, scales, work, normal);
+      curvature = curvatureAt(model, scales, work, memory);
     }
     const logDet = logDeterminant(curvature.factor, model.coreSize) + sumLog(curvature.diagonal);
     return {
@@ -124,16 +127,30 @@ function lineSearch(
   return null;
 }
 
+interface CurvatureMemory extends Curvature {
+  readonly normal: Float64Array;
+}
+
+function curvatureMemory(model: LatentModel): CurvatureMemory {
+  return {
+    normal: new Float64Array(model.coreSize * model.coreSize),
+    factor: new Float64Array(model.coreSize * model.coreSize),
+    diagonal: new Float64Array(model.blockSize),
+    cross: model.touched.map((list) => new Float64Array(list.length)),
+  };
+}
+
 /** H at the weights in `work`: identity plus weighted cross products, the Schur complement factored. */
 function curvatureAt(
   model: LatentModel,
   scales: LatentScales,
   work: RowWork,
-  normal: Float64Array,
+  memory: CurvatureMemory,
 ): Curvature {
   const size = model.coreSize;
-  const diagonal = new Float64Array(model.blockSize).fill(1);
-  const cross = model.touched.map((list) => new Float64Array(list.length));
+  const { normal, diagonal, cross } = memory;
+  diagonal.fill(1);
+  for (const values of cross) values.fill(0);
   normal.fill(0);
   for (let k = 0; k < size; k += 1) normal[k * size + k] = 1;
   addRows(model, scales, work, normal, diagonal, cross);
@@ -148,7 +165,7 @@ function curvatureAt(
       for (let k = 0; k <= j; k += 1) normal[row + list[k]!]! -= scaled * values[k]!;
     }
   }
-  const factor = cholesky(normal, size);
+  const factor = cholesky(normal, size, memory.factor);
   if (factor === null) throw new RangeError('latent model: the normal matrix is not positive definite');
   return { diagonal, cross, factor };
 }

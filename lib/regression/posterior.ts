@@ -66,7 +66,7 @@ interface Proposed {
   readonly scales: LatentScales;
   readonly logWeight: number;
   /** By level of the exclusive factor: probability that it is of the kind that never succeeds. */
-  readonly barren: Float64Array;
+  readonly barren: Float32Array;
 }
 
 /**
@@ -138,7 +138,7 @@ function propose(
           point: draw.point,
           scales,
           logWeight: prior + target - draw.logDensity,
-          barren: finder.work.level.map((ordinary) => 1 - ordinary),
+          barren: Float32Array.from(finder.work.level, (ordinary) => 1 - ordinary),
         });
       }
     }
