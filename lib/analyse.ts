@@ -4,8 +4,9 @@ import type { GrowerModelRecord } from './analysis/grower-model.ts';
 import type { AgeScale, FixedModel, ParentsModel } from './analysis/models.ts';
 import type { PooledPair } from './analysis/pairs.ts';
 import type { RawRates } from './analysis/raw.ts';
+import type { RowCounts } from './analysis/rows.ts';
 import type { VialAdvice } from './decisions/vials.ts';
-import type { Endpoint, FileKind, Outcome } from './season/season.ts';
+import type { Endpoint, FileKind } from './season/season.ts';
 
 /** Options of `analyse`; everything left out gets the default named here. */
 export interface AnalyseOptions {
@@ -39,16 +40,6 @@ export interface Provenance {
     readonly sha256: string;
     readonly rows: number;
   }[];
-}
-
-/** Rows of the crosses files: what was read, used and left out, and why. */
-export interface RowCounts {
-  readonly read: number;
-  readonly used: number;
-  readonly leftOut: number;
-  readonly byOutcome: readonly { readonly outcome: Outcome; readonly rows: number }[];
-  /** Codes of problems, and `outcome-unknown`, `outcome-pending`. */
-  readonly byReason: readonly { readonly reason: string; readonly rows: number }[];
 }
 
 /** The threshold that verdicts use. */

@@ -1,0 +1,91 @@
+import {
+  type Cross,
+  fruitAt,
+  type Outcome,
+  recordsHarvests,
+  type Season,
+  type SeasonFile,
+} from '../season/season.ts';
+import { byCodePoint } from './flowers.ts';
+
+/** Key `rows` of the analysis: rows of the crosses files, what was read, used and left out, and why. */
+export interface RowCounts {
+  readonly read: number;
+  readonly used: number;
+  readonly leftOut: number;
+  /** Rows that could be read, by their outcome; outcomes that do not occur stand with 0. */
+  readonly byOutcome: readonly { readonly outcome: Outcome; readonly rows: number }[];
+  /** Left-out rows by reason, most first: codes of problems, and `outcome-unknown`, `outcome-pending`. */
+  readonly byReason: readonly { readonly reason: string; readonly rows: number }[];
+}
+
+const OUTCOMES: readonly Outcome[] = ['fruit', 'dropped', 'none', 'unknown', 'pending'];
+
+function sumOf(files: readonly SeasonFile[], count: (file: SeasonFile) => number): number {
+  return files.reduce((sum, file) => sum + count(file), 0);
+}
+
+/** The first error of each record that was left out, by line, and the error that takes the whole file. */
+function errorsOf(file: SeasonFile): { byLine: Map<number, string>; whole: string } {
+  const byLine = new Map<number, string>();
+  let whole = 'unreadable';
+  for (const problem of file.problems) {
+    if (problem.severity !== 'error') continue;
+    if (problem.line > 1 && !byLine.has(problem.line)) byLine.set(problem.line, problem.code);
+    if (problem.line <= 1) whole = problem.code;
+  }
+  return { byLine, whole };
+}
+
+/** Why a row that could be read does not count, or null where it does. */
+function reasonOf(cross: Cross, season: Season, harvestsRecorded: boolean): string | null {
+  if (cross.outcome === 'unknown') return 'outcome-unknown';
+  if (fruitAt(cross, season.endpoint, harvestsRecorded) === null) return 'outcome-pending';
+  return null;
+}
+
+function reasonsOf(season: Season, files: readonly SeasonFile[]): Map<string, number> {
+  const reasons = new Map<string, number>();
+  const count = (reason: string, rows: number) => reasons.set(reason, (reasons.get(reason) ?? 0) + rows);
+  const harvestsRecorded = recordsHarvests(season.crosses);
+  const pendingIn = new Map<string, number>();
+  for (const cross of season.crosses) {
+    const reason = reasonOf(cross, season, harvestsRecorded);
+    if (reason === null) continue;
+    count(reason, 1);
+    pendingIn.set(cross.file, (pendingIn.get(cross.file) ?? 0) + 1);
+  }
+  for (const file of files) {
+    const { byLine, whole } = errorsOf(file);
+    for (const code of byLine.values()) count(code, 1);
+    const rest = file.leftOut - byLine.size - (pendingIn.get(file.file) ?? 0);
+    if (rest > 0) count(whole, rest);
+  }
+  return reasons;
+}
+
+/**
+ * Row counts: how many rows of the crosses files were read, used and left out, and for which reasons.
+ *
+ * Answers: is all of my data in the answer? Controls count as used where their outcome is known; a lost tag and a
+ * flower that is too young are left out but are no failures.
+ *
+ * @param season the season as read
+ * @returns `read = used + leftOut`; the reasons add up to `leftOut`, each row counted once by its first error
+ * @example
+ * const { read, used, leftOut } = rowCounts(season); // read === used + leftOut
+ */
+export function rowCounts(season: Season): RowCounts {
+  const files = season.files.filter(({ kind }) => kind === 'crosses');
+  const byReason = [...reasonsOf(season, files)].map(([reason, rows]) => ({ reason, rows }));
+  return {
+    read: sumOf(files, ({ rows }) => rows),
+    used: sumOf(files, ({ used }) => used),
+    leftOut: sumOf(files, ({ leftOut }) => leftOut),
+    byOutcome: OUTCOMES.map((outcome) => ({
+      outcome,
+      rows: season.crosses.filter((cross) => cross.outcome === outcome).length,
+    })),
+    byReason: byReason.sort((a, b) => b.rows - a.rows || byCodePoint(a.reason, b.reason)),
+  };
+}
