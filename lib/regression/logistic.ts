@@ -1,0 +1,186 @@
+/** Binomial regression by maximum likelihood or with Firth's penalty. */
+
+import { checkChoice } from '../numerics/arguments.ts';
+import { invertCholesky } from '../numerics/linear-algebra.ts';
+import { type Design, type DesignSpec, designOf } from './design.ts';
+import type { Fit, FitMethod, Link } from './fit.ts';
+import { type JoinedRows, joinRows } from './joined-rows.ts';
+import {
+  columnCoefficients,
+  columnCovariance,
+  type Dependence,
+  logSquaredDeterminant,
+  orthogonalBasis,
+} from './orthogonal-basis.ts';
+import { linkInverse, logBinomialCoefficients, saturatedLogLik } from './response.ts';
+import { maximise, type ScoringEnd, type ScoringProblem } from './scoring.ts';
+import { separatingColumns } from './separation.ts';
+
+/** Options of `logistic`. */
+export interface LogisticOptions {
+  /** `maximum-likelihood` (default), or `firth`, Jeffreys' penalty, which stays finite under separation. */
+  readonly method?: FitMethod;
+  /** `logit` (default), `probit`, `cloglog` (complementary log-log). Firth's penalty knows the logit only. */
+  readonly link?: Link;
+}
+
+function checkOptions(method: FitMethod, link: Link): void {
+  checkChoice('logistic', 'method', method, ['maximum-likelihood', 'firth']);
+  checkChoice('logistic', 'link', link, ['logit', 'probit', 'cloglog']);
+  if (method === 'firth' && link !== 'logit') {
+    throw new RangeError(
+      `logistic: link must be logit with method firth, since for other links Jeffreys' penalty and the reduction of ` +
+        `mean bias are two different methods, got ${link}`,
+    );
+  }
+}
+
+function dependenceMessage(caller: string, names: readonly string[], { column, on }: Dependence): string {
+  const others = on.map((j) => names[j]).join(', ');
+  const why = on.length === 0 ? 'which is zero in every row' : `which follows from ${others}`;
+  return `${caller}: columns must not be linear combinations of one another, got ${names[column]}, ${why}`;
+}
+
+/**
+ * Sets up a binomial problem on the joined rows, on an orthogonal basis of the columns in the given order.
+ *
+ * @throws RangeError naming the columns where one is a linear combination of others
+ */
+export function scoringProblem(
+  caller: string,
+  joined: JoinedRows,
+  names: readonly string[],
+  link: Link,
+  penalised: boolean,
+): ScoringProblem {
+  const basis = orthogonalBasis(joined.columns, joined.trials);
+  if ('column' in basis) throw new RangeError(dependenceMessage(caller, names, basis));
+  return { basis, counts: joined, offset: joined.offset, link, penalised };
+}
+
+/**
+ * Names of the columns that are linear combinations of columns before them, in order: what to leave out of a design
+ * before it can be fitted. Empty where the design has full rank.
+ */
+export function collinearColumns(spec: DesignSpec): readonly string[] {
+  const design = designOf(spec, 'collinearColumns');
+  const joined = joinRows(design);
+  const kept = [...design.names.keys()];
+  const dropped: string[] = [];
+  for (;;) {
+    const columns = kept.map((j) => joined.columns[j]!);
+    const basis = orthogonalBasis(columns, joined.trials);
+    if (!('column' in basis)) return dropped;
+    dropped.push(design.names[kept.splice(basis.column, 1)[0]!]!);
+  }
+}
+
+/**
+ * Whether a settled maximum-likelihood fit of the logit proves by itself that the estimate exists: the loss is
+ * self-concordant with a constant of at most 1 on the basis, so a score this small over this much curvature leaves
+ * a minimum nearby (Bach 2010, Electronic Journal of Statistics 4, 384–414, proposition 2).
+ */
+function provesOverlap(problem: ScoringProblem, { convergence }: ScoringEnd, means: Float64Array): boolean {
+  if (!convergence.settled || problem.link !== 'logit' || problem.penalised) return false;
+  return means.every((mean) => mean * (1 - mean) > 1e-10);
+}
+
+function joinedMeans({ basis, offset, link }: ScoringProblem, gamma: Float64Array): Float64Array {
+  const { p, rows } = basis;
+  return Float64Array.from(offset, (start, i) => {
+    let eta = start;
+    for (let k = 0; k < p; k += 1) eta += rows[i * p + k]! * gamma[k]!;
+    return linkInverse(link, eta);
+  });
+}
+
+function separatingNames(design: Design, joined: JoinedRows): readonly string[] {
+  const names = separatingColumns(joined.columns, joined).map((j) => design.names[j]!);
+  // The intercept goes along with nearly every direction: it is named only where it stands alone.
+  return names.length > 1 ? names.filter((name) => name !== '(Intercept)') : names;
+}
+
+function assemble(
+  design: Design,
+  joined: JoinedRows,
+  problem: ScoringProblem,
+  end: ScoringEnd,
+  method: FitMethod,
+): Fit {
+  const { basis, link } = problem;
+  const { point, convergence } = end;
+  const means = joinedMeans(problem, point.gamma);
+  const separatedBy = provesOverlap(problem, end, means) ? [] : separatingNames(design, joined);
+  const separated = separatedBy.length > 0;
+  const infinite = separated && method === 'maximum-likelihood';
+  const coefficients = columnCoefficients(basis, point.gamma);
+  const covariance = columnCovariance(basis, invertCholesky(point.factor, basis.p));
+  return {
+    method,
+    link,
+    design,
+    terms: design.names.map((term, j) => ({
+      term,
+      estimate: coefficients[j]!,
+      se: Math.sqrt(covariance[j * basis.p + j]!),
+    })),
+    coefficients,
+    covariance,
+    fitted: Float64Array.from(joined.rowOf, (row) => means[row]!),
+    logLik: point.kernel + logBinomialCoefficients(design),
+    penalisedLogLik: method === 'firth' ? point.objective + 0.5 * logSquaredDeterminant(basis) : null,
+    deviance: 2 * (saturatedLogLik(design) - point.kernel),
+    df: basis.p,
+    separated,
+    separatedBy,
+    convergence: infinite ? { ...convergence, settled: false, reason: 'separated' } : convergence,
+  };
+}
+
+/**
+ * Logistic regression, and its siblings with the probit and the complementary log-log link.
+ *
+ * Answers how the odds of a success change with the columns, the others held. Not for rows that share a parent or a
+ * morning (see `mixedLogistic`, `clusterRobust`), nor for matched sets (`conditionalLogistic`).
+ *
+ * Rows with equal columns are joined before the fit; the log-likelihood (with the binomial coefficients) and the
+ * deviance are those of the rows as given. Standard errors come from the inverse Fisher information at the estimate,
+ * for Firth's method too. Where the columns separate successes from failures, a constant outcome among them,
+ * maximum likelihood is infinite: `separated` is true, `separatedBy` names the columns, `convergence.settled` is
+ * false, the coefficients are those of the last step and must not be shown, and `logLik` is the supremum to about
+ * 1e-9. Firth's estimates stay finite and settle.
+ *
+ * @param spec n rows of successes and trials, p columns, an offset; see `DesignSpec`
+ * @param options `method` and `link`
+ * @returns a finished fit; intervals, tests and predictions are functions of it
+ * @throws RangeError when counts, lengths or values break the rules of `DesignSpec`, when there is no column, more
+ *   columns than rows, a column that is a linear combination of others (it is named), or a link that Firth's method
+ *   does not have
+ * @source McCullagh & Nelder (1989) Generalized Linear Models, chapter 4; Firth (1993) Biometrika 80, 27–38;
+ *   Heinze & Schemper (2002) Statistics in Medicine 21, 2409–2419
+ * @example logistic({ successes: [2, 5, 8], trials: [10, 10, 10], columns: { dose: [0, 1, 2] } })
+ */
+export function logistic(spec: DesignSpec, options: LogisticOptions = {}): Fit {
+  const { method = 'maximum-likelihood', link = 'logit' } = options;
+  checkOptions(method, link);
+  return fitDesign(designOf(spec, 'logistic'), method, link);
+}
+
+/** `logistic` on a design that is checked already; of use to functions that fit variations of one design. */
+export function fitDesign(design: Design, method: FitMethod, link: Link): Fit {
+  const p = design.names.length;
+  if (p === 0)
+    throw new RangeError('logistic: columns must hold at least one column or the intercept, got none');
+  if (p > design.n) {
+    throw new RangeError(`logistic: columns must not outnumber the rows (${design.n}), got ${p}`);
+  }
+  const joined = joinRows(design);
+  const problem = scoringProblem('logistic', joined, design.names, link, method === 'firth');
+  const end = maximise(problem, new Float64Array(p), p);
+  if (end === null) {
+    throw new RangeError(
+      'logistic: offset must leave some information about the columns, got one that does not',
+    );
+  }
+  return assemble(design, joined, problem, end, method);
+}

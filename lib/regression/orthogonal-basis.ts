@@ -1,0 +1,132 @@
+/** An orthonormal basis of the columns, so that neither scale nor near collinearity spoils the normal equations. */
+
+/** X = Q R with Q′ M Q = I, M the diagonal of row weights. */
+export interface OrthogonalBasis {
+  readonly m: number;
+  readonly p: number;
+  /** Q, m × p, row by row. */
+  readonly rows: Float64Array;
+  /** R, p × p upper triangular, row by row, its diagonal positive. */
+  readonly triangle: Float64Array;
+}
+
+/** A column that is a linear combination of columns before it. */
+export interface Dependence {
+  readonly column: number;
+  readonly on: readonly number[];
+}
+
+// A column whose part of its own is below this share of its length is taken as dependent.
+const smallestShare = 1e-10;
+
+function dot(a: Float64Array, b: Float64Array, weights: Float64Array): number {
+  let sum = 0;
+  for (let i = 0; i < a.length; i += 1) sum += weights[i]! * a[i]! * b[i]!;
+  return sum;
+}
+
+/** Takes away from `vector` its part along the first `count` of `directions`, adding the coefficients to column j of R. */
+function project(
+  vector: Float64Array,
+  directions: readonly Float64Array[],
+  weights: Float64Array,
+  triangle: Float64Array,
+  j: number,
+  p: number,
+): void {
+  directions.forEach((direction, k) => {
+    const along = dot(direction, vector, weights);
+    triangle[k * p + j]! += along;
+    for (let i = 0; i < vector.length; i += 1) vector[i]! -= along * direction[i]!;
+  });
+}
+
+/** Coefficients of column j on the columns before it: back substitution in R. */
+function combination(triangle: Float64Array, j: number, p: number): readonly number[] {
+  const coefficients = new Float64Array(j);
+  for (let k = j - 1; k >= 0; k -= 1) {
+    let sum = triangle[k * p + j]!;
+    for (let l = k + 1; l < j; l += 1) sum -= triangle[k * p + l]! * coefficients[l]!;
+    coefficients[k] = sum / triangle[k * p + k]!;
+  }
+  const largest = coefficients.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
+  return [...coefficients.keys()].filter((k) => Math.abs(coefficients[k]!) > 1e-8 * largest);
+}
+
+/**
+ * Orthogonal basis of columns by modified Gram-Schmidt with one reorthogonalisation ("twice is enough": Parlett
+ * 1998, The Symmetric Eigenvalue Problem, section 6.9).
+ *
+ * @param columns p arrays of length m
+ * @param weights m positive row weights, the trials
+ * @returns the basis, or the first column that depends on those before it
+ */
+export function orthogonalBasis(
+  columns: readonly Float64Array[],
+  weights: Float64Array,
+): OrthogonalBasis | Dependence {
+  const p = columns.length;
+  const m = weights.length;
+  const triangle = new Float64Array(p * p);
+  const directions: Float64Array[] = [];
+  for (let j = 0; j < p; j += 1) {
+    const vector = columns[j]!.slice();
+    const length = Math.sqrt(dot(vector, vector, weights));
+    project(vector, directions, weights, triangle, j, p);
+    project(vector, directions, weights, triangle, j, p);
+    const own = Math.sqrt(dot(vector, vector, weights));
+    if (!(own > smallestShare * length)) return { column: j, on: combination(triangle, j, p) };
+    triangle[j * p + j] = own;
+    for (let i = 0; i < m; i += 1) vector[i]! /= own;
+    directions.push(vector);
+  }
+  const rows = new Float64Array(m * p);
+  directions.forEach((direction, j) => {
+    for (let i = 0; i < m; i += 1) rows[i * p + j] = direction[i]!;
+  });
+  return { m, p, rows, triangle };
+}
+
+/** Coefficients of the columns from those of the basis: solves R beta = gamma. */
+export function columnCoefficients(basis: OrthogonalBasis, gamma: Float64Array): Float64Array {
+  const { p, triangle } = basis;
+  const beta = gamma.slice();
+  for (let j = p - 1; j >= 0; j -= 1) {
+    for (let k = j + 1; k < p; k += 1) beta[j]! -= triangle[j * p + k]! * beta[k]!;
+    beta[j]! /= triangle[j * p + j]!;
+  }
+  return beta;
+}
+
+/** Coefficients of the basis from those of the columns: gamma = R beta. */
+export function basisCoefficients(basis: OrthogonalBasis, beta: ArrayLike<number>): Float64Array {
+  const { p, triangle } = basis;
+  const gamma = new Float64Array(p);
+  for (let j = 0; j < p; j += 1) {
+    for (let k = j; k < p; k += 1) gamma[j]! += triangle[j * p + k]! * beta[k]!;
+  }
+  return gamma;
+}
+
+/** Covariance of the columns' coefficients, R⁻¹ C R⁻ᵀ, from the p × p covariance of the basis' coefficients. */
+export function columnCovariance(basis: OrthogonalBasis, covariance: Float64Array): Float64Array {
+  const { p } = basis;
+  const half = new Float64Array(p * p);
+  for (let j = 0; j < p; j += 1) {
+    // Row j of C is column j, C being symmetric.
+    half.set(columnCoefficients(basis, covariance.slice(j * p, (j + 1) * p)), j * p);
+  }
+  const whole = new Float64Array(p * p);
+  for (let k = 0; k < p; k += 1) {
+    const column = Float64Array.from({ length: p }, (_, j) => half[j * p + k]!);
+    whole.set(columnCoefficients(basis, column), k * p);
+  }
+  return whole;
+}
+
+/** Logarithm of |R|². */
+export function logSquaredDeterminant(basis: OrthogonalBasis): number {
+  let sum = 0;
+  for (let j = 0; j < basis.p; j += 1) sum += Math.log(basis.triangle[j * basis.p + j]!);
+  return 2 * sum;
+}
