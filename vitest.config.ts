@@ -4,6 +4,6 @@ import { defineConfig } from 'vitest/config';
 const door = fileURLToPath(new URL('./lib/index.ts', import.meta.url));
 
 export default defineConfig({
-  resolve: { alias: { fruitodds: door } },
+  resolve: { alias: [{ find: /^fruitodds$/, replacement: door }] },
   test: { include: ['test/**/*.test.ts'], testTimeout: 60_000, hookTimeout: 120_000 },
 });

@@ -8,3 +8,5 @@ export { html } from './notebook/html.ts';
 export type { Given, Shown } from './notebook/run.ts';
 export type { SavedFile } from './notebook/saved-file.ts';
 export { savedFile } from './notebook/saved-file.ts';
+export { renderReport } from './notebook/render-report.ts';
+export { dataTable } from './notebook/table.ts';

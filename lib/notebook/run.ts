@@ -103,7 +103,13 @@ export async function runNotebook(notebook: CompiledNotebook, given: Given): Pro
       typeof piece === 'string' ? piece : filledSlot(notebook, piece, names, savedFiles),
     ),
   }));
-  return { name: notebook.name, title: notebook.title, description: notebook.description, sections, savedFiles };
+  return {
+    name: notebook.name,
+    title: notebook.title,
+    description: notebook.description,
+    sections,
+    savedFiles,
+  };
 }
 
 function filledSlot(
@@ -146,7 +152,9 @@ function cellError(notebook: CompiledNotebook, cell: CompiledCell, error: unknow
   const name = error instanceof Error ? error.name : 'Error';
   const message = error instanceof Error ? error.message : String(error);
   const place = placeIn(notebook.url, error) ?? { line: cell.line, column: 1 };
-  return new NotebookError([{ file: notebook.file, ...place, message: `${name}: ${message}` }], { cause: error });
+  return new NotebookError([{ file: notebook.file, ...place, message: `${name}: ${message}` }], {
+    cause: error,
+  });
 }
 
 /** The first place of the compiled module that an error's stack names: the same line and column as the notebook's. */

@@ -82,7 +82,8 @@ function typeRanges(node: ts.Node, source: ts.SourceFile): Range[] {
 function typeList(node: ts.Node): ts.NodeArray<ts.Node> | undefined {
   if (ts.isFunctionLike(node)) return node.typeParameters;
   if (ts.isCallExpression(node) || ts.isNewExpression(node)) return node.typeArguments;
-  if (ts.isTaggedTemplateExpression(node) || ts.isExpressionWithTypeArguments(node)) return node.typeArguments;
+  if (ts.isTaggedTemplateExpression(node) || ts.isExpressionWithTypeArguments(node))
+    return node.typeArguments;
   return undefined;
 }
 

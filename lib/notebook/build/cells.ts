@@ -60,7 +60,9 @@ export function readNotebook(file: string, text: string): Notebook {
   if (faults.length > 0) throw new NotebookError(faults);
   const name = file.slice(file.lastIndexOf('/') + 1).replace(/\.md$/, '');
   const value = (key: string): string => front.values.get(key) ?? '';
-  const packages = value('packages').split(/[\s,]+/).filter((word) => word !== '');
+  const packages = value('packages')
+    .split(/[\s,]+/)
+    .filter((word) => word !== '');
   return { name, file, title: value('title'), description: value('description'), packages, lines, parts };
 }
 
@@ -101,7 +103,8 @@ function readFront(
     } else values.set(key, value);
   });
   for (const key of ['title', 'description']) {
-    if (!values.get(key)) faults.push({ file, line: 1, column: 1, message: `the front lines must give ${key}` });
+    if (!values.get(key))
+      faults.push({ file, line: 1, column: 1, message: `the front lines must give ${key}` });
   }
   return { values, end: end + 1 };
 }
@@ -125,7 +128,10 @@ function readParts(file: string, lines: readonly string[], start: number, faults
     const place = { file, line: index + 1, column: 1 };
     if (end < 0) faults.push({ ...place, message: 'this fence is never closed' });
     if (fence[3] === 'ts' && lines[index] !== '```ts') {
-      faults.push({ ...place, message: 'the fence of a cell must be ```ts at the start of its line, nothing else' });
+      faults.push({
+        ...place,
+        message: 'the fence of a cell must be ```ts at the start of its line, nothing else',
+      });
     } else if (fence[3] === 'ts' && end >= 0) {
       closeProse(index);
       parts.push({ kind: 'cell', line: index + 1, endLine: end + 1, lines: lines.slice(index + 1, end) });
@@ -149,7 +155,10 @@ function slotFaults(file: string, prose: Prose): Fault[] {
     const rest = line.replace(slotPattern, (slot) => ' '.repeat(slot.length));
     const column = rest.search(/\{\{|[\uE000\uE001]/) + 1;
     if (column === 0) return [];
-    const message = rest[column - 1] === '{' ? 'a slot must hold a name, or name.path: {{ name }}' : 'U+E000 and U+E001 are reserved';
+    const message =
+      rest[column - 1] === '{'
+        ? 'a slot must hold a name, or name.path: {{ name }}'
+        : 'U+E000 and U+E001 are reserved';
     return [{ file, line: prose.line + index, column, message }];
   });
 }

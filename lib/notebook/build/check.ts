@@ -37,7 +37,9 @@ interface CheckedFile {
  * @param root folder of the package whose `fruitodds` the cells import
  */
 export function checkNotebooks(notebooks: readonly Notebook[], root: string): Fault[] {
-  const files = new Map(notebooks.map((notebook) => [resolve(root, `${notebook.file}.mts`), checkedFile(notebook)]));
+  const files = new Map(
+    notebooks.map((notebook) => [resolve(root, `${notebook.file}.mts`), checkedFile(notebook)]),
+  );
   const program = ts.createProgram([...files.keys()], options, virtualHost(files, root));
   return [...files].flatMap(([path, file]) => {
     const shape = shapeFaults(file.flat);
@@ -130,6 +132,7 @@ function orderFaults(flat: FlatSource, source: ts.SourceFile, checker: ts.TypeCh
 
 /** The symbol a name stands for; in `{ name }` that is the value, not the key. */
 function valueSymbol(node: ts.Identifier, checker: ts.TypeChecker): ts.Symbol | undefined {
-  if (ts.isShorthandPropertyAssignment(node.parent)) return checker.getShorthandAssignmentValueSymbol(node.parent);
+  if (ts.isShorthandPropertyAssignment(node.parent))
+    return checker.getShorthandAssignmentValueSymbol(node.parent);
   return checker.getSymbolAtLocation(node);
 }

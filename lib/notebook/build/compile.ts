@@ -79,7 +79,9 @@ function sectionsOf(notebook: Notebook): Section[] {
     else addProse(notebook.file, part, sections, faults);
   }
   if (faults.length > 0) throw new NotebookError(faults);
-  return sections.filter(({ heading, pieces, working }) => heading !== null || pieces.length + working.length > 0);
+  return sections.filter(
+    ({ heading, pieces, working }) => heading !== null || pieces.length + working.length > 0,
+  );
 }
 
 function addProse(file: string, prose: Prose, sections: Section[], faults: Fault[]): void {
@@ -96,7 +98,8 @@ function addProse(file: string, prose: Prose, sections: Section[], faults: Fault
     if (token.type !== 'heading_open' || token.level !== 0) return;
     const place = { file, line: prose.line + token.map![0], column: 1 };
     const heading = tokens[index + 1]!.children!.map(({ content }) => content).join('');
-    if (token.tag === 'h1') faults.push({ ...place, message: 'the title stands in the front lines: begin with ##' });
+    if (token.tag === 'h1')
+      faults.push({ ...place, message: 'the title stands in the front lines: begin with ##' });
     if (heading.includes('\uE000')) faults.push({ ...place, message: 'a heading may not hold a slot' });
     if (token.tag !== 'h2') return;
     flush(index);

@@ -15,7 +15,7 @@ export interface FlatSource {
 export function flatText(notebook: Notebook): string {
   const lines = notebook.lines.map(() => '');
   for (const part of notebook.parts) {
-    if (part.kind === 'cell') part.lines.forEach((line, index) => (lines[part.line + index] = line));
+    if (part.kind === 'cell') lines.splice(part.line, part.lines.length, ...part.lines);
   }
   return lines.join('\n');
 }
@@ -23,7 +23,12 @@ export function flatText(notebook: Notebook): string {
 /** Parses the cells of a notebook as one file. */
 export function flatSource(notebook: Notebook): FlatSource {
   const cells = notebook.parts.filter((part) => part.kind === 'cell');
-  const source = ts.createSourceFile(`${notebook.file}.mts`, flatText(notebook), ts.ScriptTarget.ES2023, true);
+  const source = ts.createSourceFile(
+    `${notebook.file}.mts`,
+    flatText(notebook),
+    ts.ScriptTarget.ES2023,
+    true,
+  );
   return { notebook, cells, source };
 }
 
@@ -85,7 +90,9 @@ export function shapeFaults(flat: FlatSource): Fault[] {
         fault(`a cell may import from ${allowed.join(', ')} only, not from ${address}`);
       }
     } else if (!isPlainStatement(statement)) {
-      fault('the top level of a cell may hold const, import, type and interface only; a function is a const too');
+      fault(
+        'the top level of a cell may hold const, import, type and interface only; a function is a const too',
+      );
     }
     return [...faults, ...forbiddenInside(flat, statement)];
   });

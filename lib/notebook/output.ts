@@ -1,0 +1,51 @@
+/** Where pages are written: the few things the site asks of a disk, so that tests can pass another. */
+
+import { existsSync, lstatSync, mkdirSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { dirname } from 'node:path';
+
+/** Paths are as the caller gives them; every method throws where the system refuses. */
+export interface Output {
+  /** What stands at a path. */
+  readonly kindOf: (path: string) => 'file' | 'folder' | 'nothing';
+  /** Names in a folder. */
+  readonly list: (folder: string) => readonly string[];
+  /** Writes a file, with the folders it needs. */
+  readonly write: (path: string, text: string) => void;
+  /** Moves a file or folder; a file that stands at `to` is replaced. */
+  readonly rename: (from: string, to: string) => void;
+  /** Removes a file, or a folder and all in it; nothing there is fine. */
+  readonly remove: (path: string) => void;
+}
+
+/** The disk of this computer. */
+export const disk: Output = {
+  kindOf: (path) => {
+    if (!existsSync(path)) return 'nothing';
+    return lstatSync(path).isDirectory() ? 'folder' : 'file';
+  },
+  list: (folder) => readdirSync(folder),
+  write: (path, text) => {
+    mkdirSync(dirname(path), { recursive: true });
+    writeFileSync(path, text);
+  },
+  rename: renameSync,
+  remove: (path) => rmSync(path, { recursive: true, force: true }),
+};
+
+/**
+ * Writes a file so that at no moment half a file stands at its path: beside it first, then renamed.
+ *
+ * @param output where to write
+ * @param path of the file
+ * @param text its whole content
+ */
+export function replaceFile(output: Output, path: string, text: string): void {
+  const beside = `${path}.new`;
+  try {
+    output.write(beside, text);
+    output.rename(beside, path);
+  } catch (error) {
+    output.remove(beside);
+    throw error;
+  }
+}

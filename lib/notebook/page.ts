@@ -1,0 +1,132 @@
+/** A notebook that has run becomes one HTML file: no script, no font, no raster image, no request. */
+
+import type { Figure } from '../charts/figure.ts';
+import { sha256 } from '../season/sha256.ts';
+import type { Html } from './html.ts';
+import { escapeHtml, html } from './html.ts';
+import type { FilledNotebook, FilledSection } from './run.ts';
+import { pageStyle } from './style.ts';
+import { dataTable } from './table.ts';
+
+/** A contents list is shown from this many headings on. */
+const headingsWorthAList = 3;
+
+/**
+ * The HTML page of a notebook that has run.
+ *
+ * Same notebook, same bytes: ids are counted, nothing is drawn from the clock, the place or the machine.
+ *
+ * @param notebook as `runNotebook` gives it
+ * @param document a document to draw charts in: the page's own in a browser, `openPaper()` in Node
+ * @throws Error where a drawing or a cell's `html` holds what the page's policy would block
+ */
+export function renderPage(notebook: FilledNotebook, document: Document): string {
+  const figures = { count: 0 };
+  const sections = notebook.sections.map((section) => sectionMarkup(section, document, figures)).join('');
+  refuseBlocked(sections);
+  return `<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="${policy}">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta name="color-scheme" content="light dark">
+<meta name="description" content="${escapeHtml(notebook.description)}">
+<title>${escapeHtml(notebook.title)}</title>
+<style>${pageStyle}</style>
+</head>
+<body>
+<a class="skip" href="#main">Skip the contents list</a>
+<header>
+<h1>${escapeHtml(notebook.title)}</h1>
+<p>${escapeHtml(notebook.description)}</p>
+</header>
+${contentsMarkup(notebook)}<main id="main">
+${sections}</main>
+</body>
+</html>
+`;
+}
+
+/** Nothing may be loaded or run; the one stylesheet is allowed by its digest. */
+const policy = `default-src 'none'; style-src 'sha256-${base64(
+  sha256(new TextEncoder().encode(pageStyle)),
+)}'; base-uri 'none'; form-action 'none'`;
+
+function base64(hexadecimal: string): string {
+  const bytes = hexadecimal.match(/../g)!.map((pair) => Number.parseInt(pair, 16));
+  return btoa(String.fromCharCode(...bytes));
+}
+
+function contentsMarkup({ sections }: FilledNotebook): string {
+  const headed = sections.filter(({ heading }) => heading !== null);
+  if (headed.length < headingsWorthAList) return '';
+  const entries = headed.map(
+    ({ heading, id }) => html`<li><a href="#${id}">${heading!}</a></li>
+`,
+  );
+  return html`<nav aria-labelledby="contents">
+<h2 id="contents">Contents</h2>
+<ol>
+${entries}</ol>
+</nav>
+`.markup;
+}
+
+function sectionMarkup(section: FilledSection, document: Document, figures: { count: number }): string {
+  const { heading, id, pieces, working } = section;
+  const body = pieces
+    .map((piece) => {
+      if (typeof piece === 'string') return piece;
+      figures.count += 1;
+      return figureMarkup(piece, document, `figure-${figures.count}`);
+    })
+    .join('');
+  const code = working.length === 0 ? '' : workingMarkup(working).markup;
+  if (heading === null) return `${body}${code}`;
+  return `<section aria-labelledby="${id}">
+<h2 id="${id}">${escapeHtml(heading)}</h2>
+${body}${code}</section>
+`;
+}
+
+function workingMarkup(working: readonly string[]): Html {
+  return html`<details class="working">
+<summary>The working of this section, as code</summary>
+<pre><code>${working.join('\n\n')}</code></pre>
+</details>
+`;
+}
+
+function figureMarkup(figure: Figure, document: Document, id: string): string {
+  return `<figure id="${id}">
+<figcaption>${escapeHtml(figure.finding)}</figcaption>
+${namedDrawing(figure, document, id)}
+<details class="numbers">
+<summary>The numbers in this chart</summary>
+${dataTable(figure.table).markup}</details>
+</figure>
+`;
+}
+
+/** The drawing, which brings its own role, name and description: a drawing without them is refused. */
+function namedDrawing(figure: Figure, document: Document, id: string): string {
+  const drawing = figure.draw(document, id).trim();
+  if (!/^<svg\b[^>]*\srole="img"[^>]*>\s*<title\b/.test(drawing)) {
+    throw new TypeError(
+      `renderPage: the drawing of ${figure.name} must be an svg with role="img" and a title`,
+    );
+  }
+  return drawing;
+}
+
+/** What a page must not hold. Escaped text cannot match: its angle brackets and quotes are gone. */
+function refuseBlocked(markup: string): void {
+  const found =
+    /<(script|style|link|iframe|object|embed|img|image|base|form)\b|<[^>]*\s(on[a-z]+|style|src|srcset)="/i.exec(
+      markup,
+    );
+  if (found !== null) {
+    throw new Error(`renderPage: a page may hold no ${found[1] ?? found[2]}, got ${found[0].slice(-80)}`);
+  }
+}

@@ -1,0 +1,30 @@
+/** A grower's report: the compiled season review, run on their season. The third door of the library. */
+
+import type { Analysis } from '../analyse.ts';
+import { openPaper } from '../charts/paper.ts';
+import type { Season } from '../season/season.ts';
+import { renderPage } from './page.ts';
+import type { CompiledNotebook } from './run.ts';
+import { runNotebook } from './run.ts';
+
+/** The package's own compiled notebook, found through its `exports`: a source folder has none beside it. */
+const seasonReview = 'fruitodds/reports/season-review.js';
+
+/**
+ * The season review of a season, as one HTML file.
+ *
+ * Answers: what does a grower read about their season? Not for further pages of one's own: write a notebook. In Node
+ * only; a page that runs in a browser calls `runNotebook` and `renderPage` with its own document.
+ *
+ * @param season as `readSeason` gives it
+ * @param analysis of that season, as `analyse` gives it
+ * @returns the text of a file with no script, no font, no raster image and no request; same input, same bytes
+ * @throws NotebookError naming the notebook's file, line and column where a cell fails
+ * @example
+ * const report = await renderReport(season, analyse(season));
+ */
+export async function renderReport(season: Season, analysis: Analysis): Promise<string> {
+  const [module, paper] = await Promise.all([import(seasonReview), openPaper()]);
+  const { notebook } = module as { readonly notebook: CompiledNotebook };
+  return renderPage(await runNotebook(notebook, { season, analysis }), paper);
+}

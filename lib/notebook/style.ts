@@ -1,0 +1,94 @@
+/** The one stylesheet of every page: constant, so that the page's policy can name its digest. */
+
+import { paletteCss } from '../charts/palette.ts';
+import { chartCss } from '../charts/sheet.ts';
+
+const screen = `
+*{box-sizing:border-box}
+html{font-size:100%;-webkit-text-size-adjust:100%;text-size-adjust:100%;background:var(--paper);color:var(--ink)}
+body{margin:0 auto;padding:1.25rem 1rem 4rem;max-width:44rem;
+font:1.0625rem/1.55 "Iowan Old Style","Palatino Linotype",Palatino,"Book Antiqua",Georgia,serif;overflow-wrap:break-word}
+h1,h2,h3{line-height:1.2;font-weight:600;text-wrap:balance;margin:0}
+h1{font-size:clamp(1.75rem,7vw,2.5rem);letter-spacing:-.01em}
+h2{font-size:1.5rem;padding-top:.75rem;border-top:1px solid var(--rule);scroll-margin-top:1rem}
+h3{font-size:1.125rem;margin-top:1.5rem}
+p,ul,ol,dl,blockquote,pre,figure,details,table{margin:.75rem 0}
+a{color:var(--accent);text-underline-offset:.15em}
+a:focus-visible,summary:focus-visible{outline:3px solid var(--accent);outline-offset:2px}
+header{border-bottom:4px double var(--rule);padding-bottom:1rem;margin-bottom:1rem}
+header p{color:var(--quiet);font-style:italic;margin-bottom:0}
+nav ol{columns:2 15rem;column-gap:2rem;padding-left:1.75rem;margin:.5rem 0 0}
+nav li{break-inside:avoid;padding:.2rem 0}
+nav a{display:inline-block;padding:.15rem 0}
+nav h2{font-size:1rem;border:0;padding:0}
+section{margin-top:2.25rem}
+section>h2+p{font-size:1.1875rem;line-height:1.45}
+blockquote{padding:.1rem 0 .1rem .9rem;border-left:4px solid var(--warn)}
+blockquote>*{margin:.4rem 0}
+code{font-family:ui-monospace,"Cascadia Mono","Liberation Mono",Menlo,monospace;font-size:.85em;overflow-wrap:anywhere}
+pre{white-space:pre-wrap;line-height:1.45}
+figure{padding:0}
+figcaption{font-weight:600;margin-bottom:.5rem}
+summary{cursor:pointer;color:var(--quiet);padding:.3rem 0}
+table{border-collapse:collapse;width:100%;font-size:.9375rem;line-height:1.4;font-variant-numeric:tabular-nums lining-nums}
+caption{text-align:left;color:var(--quiet);padding-bottom:.4rem}
+th,td{padding:.35rem .75rem .35rem 0;text-align:left;vertical-align:top;border-bottom:1px solid var(--rule);
+overflow-wrap:anywhere;hyphens:auto}
+th{font-weight:600}
+th:last-child,td:last-child{padding-right:0}
+thead th{vertical-align:bottom;border-bottom-color:var(--ink)}
+.number{text-align:right}
+.key{font-family:ui-monospace,"Liberation Mono",Menlo,monospace;font-size:.8em}
+.skip{position:absolute;left:-100vw;background:var(--paper);padding:.5rem}
+.skip:focus{left:1rem;top:.5rem}
+`;
+
+const narrow = `
+@media screen and (max-width:40rem){
+.cards,.cards tbody,.cards tr,.cards th,.cards td{display:block}
+.cards caption{display:block}
+.cards thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
+.cards tr{border-bottom:1px solid var(--rule);padding:.6rem 0}
+.cards th,.cards td{border:0;padding:.1rem 0;text-align:left}
+.cards td{display:grid;grid-template-columns:minmax(6rem,2fr) 3fr;gap:.75rem}
+.cards td::before{content:attr(data-title) / "";color:var(--quiet)}
+}
+`;
+
+/** On paper: folded tables stand open, folded code is left out, nothing is cut, the paper is white. */
+const print = `
+@page{margin:14mm 15mm}
+@media print{
+html,body{background:#fff}
+body{max-width:none;padding:0;font-size:9.5pt;line-height:1.35}
+h1{font-size:20pt}
+h2{font-size:13pt;padding-top:4pt;break-after:avoid}
+h3{font-size:10.5pt;margin-top:8pt;break-after:avoid}
+p,ul,ol,dl,blockquote,figure,details,table{margin:4pt 0}
+header{padding-bottom:4pt;margin-bottom:4pt}
+section{margin-top:9pt}
+section>h2+p{font-size:10.5pt;break-after:avoid}
+nav,.skip,.working,summary{display:none}
+details::details-content{content-visibility:visible;block-size:auto}
+a{color:inherit}
+table{font-size:8pt;line-height:1.25}
+th,td{padding-top:1.5pt;padding-bottom:1.5pt}
+thead{display:table-header-group}
+tr,li,blockquote,svg{break-inside:avoid}
+figcaption{break-after:avoid}
+caption{break-after:avoid;padding-bottom:2pt}
+p{orphans:3;widows:3}
+}
+`;
+
+const preferences = `
+@media (forced-colors:active){:root{--ink:CanvasText;--paper:Canvas;--quiet:CanvasText;--rule:GrayText;
+--fresh:CanvasText;--stored:CanvasText;--accent:LinkText;--good:CanvasText;--warn:CanvasText}
+svg{forced-color-adjust:none}}
+@media (prefers-reduced-motion:reduce){*{animation:none!important;transition:none!important;scroll-behavior:auto!important}}
+`;
+
+/** The stylesheet of a page. */
+export const pageStyle = `${paletteCss}${screen}${chartCss}${narrow}${print}${preferences}`
+  .replaceAll(/\n+/g, '\n')
+  .trim();

@@ -1,0 +1,54 @@
+/** A table of worded cells as markup that reads well on paper, on a wide screen and on a telephone. */
+
+import type { FigureTable } from '../charts/figure.ts';
+import type { Html } from './html.ts';
+import { html } from './html.ts';
+
+/** Tables of more columns than this become a list of cards on a narrow screen. */
+const columnsThatFit = 3;
+
+/**
+ * A table with caption, column and row headers.
+ *
+ * From four columns on, a narrow screen shows each row as a card, with the column's title before each value; the
+ * roles are then written out, since a browser may forget them with the table's layout. Nothing scrolls sideways.
+ *
+ * @param table worded cells; the first of a row is its header
+ * @throws RangeError where a row has more or fewer cells than there are columns
+ * @example
+ * dataTable({ caption: 'Fruit set', columns: [{ title: 'Pollen' }, { title: 'Flowers', numeric: true }],
+ *   rows: [['fresh', '20']], source: 'raw.byStorage' })
+ */
+export function dataTable(table: FigureTable): Html {
+  const { caption, columns, rows, source } = table;
+  const wrong = rows.find((row) => row.length !== columns.length);
+  if (wrong !== undefined) {
+    throw new RangeError(
+      `dataTable: a row must have ${columns.length} cells, as many as columns, got ${wrong.length}`,
+    );
+  }
+  const heads = columns.map(
+    ({ title, numeric }) => html`<th scope="col" role="columnheader" class="${kind(numeric)}">${title}</th>`,
+  );
+  const body = rows.map(
+    (row) => html`<tr role="row">${row.map((cell, index) => tableCell(cell, index, columns))}</tr>
+`,
+  );
+  return html`<table role="table" class="${columns.length > columnsThatFit ? 'cards' : 'plain'}">
+<caption>${caption} <span class="key">${source}</span></caption>
+<thead role="rowgroup"><tr role="row">${heads}</tr></thead>
+<tbody role="rowgroup">
+${body}</tbody>
+</table>
+`;
+}
+
+function tableCell(cell: string, index: number, columns: FigureTable['columns']): Html {
+  const { title, numeric } = columns[index]!;
+  if (index === 0) return html`<th scope="row" role="rowheader" class="${kind(numeric)}">${cell}</th>`;
+  return html`<td role="cell" class="${kind(numeric)}" data-title="${title}">${cell}</td>`;
+}
+
+function kind(numeric: boolean | undefined): string {
+  return numeric ? 'number' : 'word';
+}

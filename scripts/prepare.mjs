@@ -1,0 +1,82 @@
+// Compiles the library and the notebooks into dist/. `npm ci` runs it; so do the other scripts, which need dist/ fresh.
+
+import { spawnSync } from 'node:child_process';
+import { chmodSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { dirname, join } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+
+export const root = dirname(dirname(fileURLToPath(import.meta.url)));
+const dist = (...names) => join(root, 'dist', ...names);
+const require = createRequire(import.meta.url);
+
+function typescriptCompiler() {
+  try {
+    return require.resolve('typescript/bin/tsc');
+  } catch {
+    return null;
+  }
+}
+
+/** Compiles lib/ to dist/lib; false, with the compiler's own messages printed, where a type is wrong. */
+export function compileLibrary() {
+  const compiler = require.resolve('typescript/bin/tsc');
+  const { status } = spawnSync(process.execPath, [compiler, '-p', join(root, 'tsconfig.build.json')], {
+    cwd: root,
+    stdio: 'inherit',
+  });
+  copySchemas();
+  if (existsSync(dist('lib', 'bin.js'))) chmodSync(dist('lib', 'bin.js'), 0o755);
+  return status === 0;
+}
+
+/** JSON Schemas are no TypeScript: they go along as they are. */
+function copySchemas() {
+  const from = join(root, 'lib', 'schema');
+  if (!existsSync(from)) return;
+  mkdirSync(dist('lib', 'schema'), { recursive: true });
+  for (const name of readdirSync(from).filter((file) => file.endsWith('.json'))) {
+    writeFileSync(dist('lib', 'schema', name), readFileSync(join(from, name)));
+  }
+}
+
+/** Checks and compiles reports/*.md to dist/reports; throws with one line a fault. Those that need packages only on demand. */
+export async function compileNotebooks({ nodeOnly }) {
+  const build = (name) => import(pathToFileURL(dist('lib', 'notebook', 'build', name)).href);
+  const [{ readNotebook }, { checkNotebooks }, { compileNotebook }, { NotebookError }] = await Promise.all([
+    build('cells.js'),
+    build('check.js'),
+    build('compile.js'),
+    import(pathToFileURL(dist('lib', 'notebook', 'fault.js')).href),
+  ]);
+  const notebooks = readdirSync(join(root, 'reports'))
+    .filter((name) => name.endsWith('.md'))
+    .sort()
+    .map((name) => readNotebook(`reports/${name}`, readFileSync(join(root, 'reports', name), 'utf8')))
+    .filter(({ packages }) => nodeOnly || packages.length === 0);
+  const faults = checkNotebooks(notebooks, root);
+  if (faults.length > 0) throw new NotebookError(faults);
+  const compiled = notebooks.map((notebook) => ({ name: notebook.name, code: compileNotebook(notebook) }));
+  rmSync(dist('reports'), { recursive: true, force: true });
+  mkdirSync(dist('reports'), { recursive: true });
+  for (const { name, code } of compiled) writeFileSync(dist('reports', `${name}.js`), code);
+  return compiled.map(({ name }) => name);
+}
+
+/** Everything that dist/ holds; the exit status. */
+async function prepare() {
+  if (typescriptCompiler() === null) {
+    console.log('fruitodds: TypeScript is not installed, so nothing is compiled and dist/ stays as it is.');
+    return 0;
+  }
+  if (!compileLibrary()) return 1;
+  try {
+    await compileNotebooks({ nodeOnly: false });
+  } catch (error) {
+    console.error(error instanceof Error ? error.message : error);
+    return 1;
+  }
+  return 0;
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) process.exitCode = await prepare();
