@@ -1,0 +1,120 @@
+/** How old the pollen was when it was used: from its date, the days given, or the register of vials. */
+
+import type { CrossRecord } from './crosses.ts';
+import { daysBetween } from './dates.ts';
+import type { RowCells } from './row-cells.ts';
+import type { Vial } from './season.ts';
+
+/** The vials by name, and whether any vials file was given at all. */
+export interface VialRegister {
+  readonly given: boolean;
+  readonly vials: ReadonlyMap<string, Vial>;
+}
+
+/** Ten years, the longest that anybody is expected to keep pollen in a freezer. */
+const TEN_YEARS_DAYS = 3653;
+/** Pollen gathered in the evening and used the next morning is still called fresh. */
+const FRESH_DAYS = 1;
+
+interface AgeSource {
+  readonly column: 'pollen_collected' | 'pollen_age_days' | 'vial';
+  readonly days: number;
+}
+
+/** Days from a collection date, or null with a warning where it lies after the pollination. */
+function daysSince(
+  collected: string,
+  { pollinationDate }: CrossRecord,
+  cells: RowCells,
+  column: AgeSource['column'],
+): number | null {
+  const days = daysBetween(collected, pollinationDate);
+  if (days >= 0) return days;
+  const code = column === 'vial' ? 'vial-before-collected' : 'collected-after-pollination';
+  cells.report('warning', code, { column, details: { collected, pollinationDate } });
+  return null;
+}
+
+function freshAge(record: CrossRecord, cells: RowCells): 0 {
+  const { pollenCollected, ageGiven } = record;
+  const days =
+    pollenCollected === null ? null : daysSince(pollenCollected, record, cells, 'pollen_collected');
+  const column = days === null ? 'pollen_age_days' : 'pollen_collected';
+  const oldest = days ?? ageGiven;
+  if (oldest !== null && oldest > FRESH_DAYS) {
+    cells.report('warning', 'fresh-collected-earlier', { column, details: { days: oldest } });
+  }
+  return 0;
+}
+
+/** What the register says of a cross's vial against what its row says. */
+function compareVial({ pollenParent, storage }: CrossRecord, vial: Vial, cells: RowCells): void {
+  if (pollenParent !== null && vial.pollenParent !== pollenParent) {
+    const details = { vial: vial.vial, cross: pollenParent, register: vial.pollenParent };
+    cells.report('warning', 'vial-father-differs', { column: 'pollen_parent', details });
+  }
+  if (storage !== null && vial.storage !== storage) {
+    const details = { vial: vial.vial, cross: storage, register: vial.storage };
+    cells.report('warning', 'vial-storage-differs', { column: 'storage', details });
+  }
+}
+
+function registeredVial(record: CrossRecord, register: VialRegister, cells: RowCells): Vial | undefined {
+  if (record.vial === null) return undefined;
+  const vial = register.vials.get(record.vial);
+  if (vial !== undefined) compareVial(record, vial, cells);
+  else if (register.given) cells.report('warning', 'vial-unknown', { column: 'vial' });
+  return vial;
+}
+
+/** Every age that a stored cross has, the most trusted first: the date of its collection, the days given, its vial. */
+function ageSources(record: CrossRecord, vial: Vial | undefined, cells: RowCells): AgeSource[] {
+  const { pollenCollected, ageGiven } = record;
+  const sources: [AgeSource['column'], number | null][] = [
+    [
+      'pollen_collected',
+      pollenCollected === null ? null : daysSince(pollenCollected, record, cells, 'pollen_collected'),
+    ],
+    ['pollen_age_days', ageGiven],
+    ['vial', vial === undefined ? null : daysSince(vial.collected, record, cells, 'vial')],
+  ];
+  return sources.flatMap(([column, days]) => (days === null ? [] : [{ column, days }]));
+}
+
+function storedAge(
+  record: CrossRecord,
+  register: VialRegister,
+  vial: Vial | undefined,
+  cells: RowCells,
+): number | null {
+  const sources = ageSources(record, vial, cells);
+  const said =
+    record.pollenCollected !== null || vial !== undefined || (record.vial !== null && register.given);
+  if (sources.length === 0) {
+    // An impossible date or an unknown vial has been reported already: one fault, one finding.
+    const details = { vial: record.vial ?? '' };
+    if (!said && !cells.reported('pollen_collected', 'pollen_age_days'))
+      cells.report('warning', 'age-missing', { details });
+    return null;
+  }
+  const [used] = sources;
+  const other = sources.find(({ days }) => days !== used.days);
+  if (other !== undefined) {
+    const details = { days: used.days, usedColumn: used.column, otherDays: other.days };
+    cells.report('warning', 'age-disagrees', { column: other.column, details });
+  }
+  if (used.days > TEN_YEARS_DAYS) {
+    cells.report('warning', 'age-over-ten-years', { column: used.column, details: { days: used.days } });
+  }
+  return used.days;
+}
+
+/**
+ * Whole days from collection to pollination: 0 for fresh pollen by definition, null where nothing tells it (the row
+ * then counts in raw rates, never in models of age).
+ */
+export function pollenAge(record: CrossRecord, register: VialRegister, cells: RowCells): number | null {
+  if (record.control === 'unpollinated') return null;
+  const vial = registeredVial(record, register, cells);
+  return record.storage === 'fresh' ? freshAge(record, cells) : storedAge(record, register, vial, cells);
+}

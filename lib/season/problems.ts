@@ -1,0 +1,103 @@
+/** The codes of what can be wrong with a file, and how one becomes a Problem. Their sentences are in `words/`. */
+
+import type { Place, Problem } from './season.ts';
+
+/** Faults of a whole file. */
+export type FileProblemCode =
+  | 'file-empty'
+  | 'file-repeated'
+  | 'no-rows'
+  | 'not-text'
+  | 'spreadsheet-file'
+  | 'kind-unknown'
+  | 'column-missing'
+  | 'column-unclear'
+  | 'column-unknown'
+  | 'column-without-header'
+  | 'column-guessed'
+  | 'date-order-unclear'
+  | 'date-order-mixed'
+  | 'date-order-decided'
+  | 'two-digit-years'
+  | 'encoding-guessed'
+  | 'title-lines'
+  | 'word-guessed'
+  | 'map-header-missing';
+
+/** Faults of one record. */
+export type RowProblemCode =
+  | 'row-ragged'
+  | 'quote-not-closed'
+  | 'control-character'
+  | 'cell-blank'
+  | 'date-does-not-exist'
+  | 'date-not-understood'
+  | 'date-serial'
+  | 'date-implausible'
+  | 'number-not-understood'
+  | 'number-negative'
+  | 'number-absurd'
+  | 'word-not-understood'
+  | 'storage-slip'
+  | 'tag-repeated'
+  | 'tag-conflict'
+  | 'vial-repeated'
+  | 'vial-conflict'
+  | 'flowers-repeated'
+  | 'future-date'
+  | 'outcome-after-as-of'
+  | 'collected-after-pollination'
+  | 'fresh-collected-earlier'
+  | 'age-missing'
+  | 'age-disagrees'
+  | 'age-over-ten-years'
+  | 'vial-unknown'
+  | 'vial-before-collected'
+  | 'vial-father-differs'
+  | 'vial-storage-differs'
+  | 'own-pollen'
+  | 'selfed-with-other-pollen'
+  | 'unpollinated-with-pollen'
+  | 'checked-before-pollination'
+  | 'checked-too-early'
+  | 'harvested-before-pollination'
+  | 'harvested-without-fruit'
+  | 'seeds-without-fruit'
+  | 'more-sown-than-seeds'
+  | 'more-germinated-than-sown'
+  | 'opens-backwards'
+  | 'name-spellings'
+  | 'name-tidied';
+
+export type ProblemCode = FileProblemCode | RowProblemCode;
+
+/** What a problem may say beyond its place and code. */
+export interface ProblemParts {
+  readonly column?: string | null;
+  readonly value?: string | null;
+  readonly details?: Readonly<Record<string, string | number>>;
+}
+
+/** A problem at a place of a file. */
+export function problemAt(
+  place: Place,
+  severity: Problem['severity'],
+  code: ProblemCode,
+  { column = null, value = null, details = {} }: ProblemParts = {},
+): Problem {
+  const { file, line, row } = place;
+  return { file, line, row, severity, column, value, code, details };
+}
+
+const QUESTIONS: ReadonlySet<string> = new Set<ProblemCode>([
+  'date-order-unclear',
+  'date-order-mixed',
+  'column-unclear',
+]);
+
+/** The problems that only the grower can settle, with an option: until then their files give no rows. */
+export function questions(season: {
+  readonly files: readonly { readonly problems: readonly Problem[] }[];
+}): Problem[] {
+  return season.files.flatMap((file) => file.problems.filter((problem) => QUESTIONS.has(problem.code)));
+}

@@ -1,0 +1,206 @@
+/** The door of the import floor: files become a Season. */
+
+import { COLUMNS, foldHeader, KINDS } from './columns.ts';
+import { type CrossRecord, crossRows, type ReadCross } from './crosses.ts';
+import { isIsoDate, latestDate } from './dates.ts';
+import { flowerRows, type ReadFlowers } from './flowers.ts';
+import { pollenAge, type VialRegister } from './pollen-age.ts';
+import { problemAt } from './problems.ts';
+import { leaveOutRepeats } from './repeats.ts';
+import type { RowCells } from './row-cells.ts';
+import {
+  type Cross,
+  type DateOrder,
+  type Endpoint,
+  fruitAt,
+  recordsHarvests,
+  type Season,
+  type SeasonFile,
+  type Vial,
+} from './season.ts';
+import { sensible } from './sense.ts';
+import { foldedMap, layOut, type SeasonSource, type Sheet } from './sheet.ts';
+import { type NameUse, reportSpellings } from './spellings.ts';
+import { type ReadVial, vialRows } from './vials.ts';
+
+/** How files are read. */
+export interface ReadOptions {
+  /** The day up to which things have happened (ISO 8601); the latest date in the crosses and vials where left out. */
+  readonly asOf?: string;
+  /** Which fruit set decides what counts as used. */
+  readonly endpoint?: Endpoint;
+  /** The order of day, month and year in dates that are not ISO 8601. */
+  readonly dateOrder?: DateOrder;
+  /** What the grower says that headers mean: from their header to our column. */
+  readonly map?: ReadonlyMap<string, string>;
+}
+
+function checkOptions({ asOf, map }: ReadOptions): void {
+  if (asOf !== undefined && !isIsoDate(asOf)) {
+    throw new RangeError(`readSeason: asOf must be a day that exists, as YYYY-MM-DD, got "${asOf}"`);
+  }
+  const names = new Set(KINDS.flatMap((kind) => COLUMNS[kind].map(({ name }) => name)));
+  for (const column of map?.values() ?? []) {
+    if (!names.has(column))
+      throw new RangeError(`readSeason: map must lead to a column of a season's files, got "${column}"`);
+  }
+}
+
+/** A file given twice is read once. */
+function withoutRepeatedFiles(sheets: readonly Sheet[]): Sheet[] {
+  const first = new Map<string, string>();
+  return sheets.map((sheet) => {
+    const earlier = first.get(sheet.sha256);
+    if (earlier === undefined) first.set(sheet.sha256, sheet.file);
+    if (earlier === undefined || sheet.rows.length === 0) return sheet;
+    sheet.problems.push(problemAt(sheet.header, 'error', 'file-repeated', { details: { earlier } }));
+    return { ...sheet, readable: false };
+  });
+}
+
+function reportUnusedMap(sheets: readonly Sheet[], sources: ReadOptions['map']): void {
+  const used = new Set(
+    sheets.flatMap(({ columns }) => [...columns.values()].map(({ header }) => foldHeader(header))),
+  );
+  for (const [header, column] of sources ?? []) {
+    if (sheets.length === 0 || used.has(foldHeader(header))) continue;
+    const place = sheets[0].header;
+    sheets[0].problems.push(
+      problemAt(place, 'warning', 'map-header-missing', { value: header, details: { column } }),
+    );
+  }
+}
+
+function vialsOf(sheets: readonly Sheet[], asOf: string | undefined): ReadVial[] {
+  const read = sheets.filter(({ kind, readable }) => kind === 'vials' && readable).flatMap(vialRows);
+  for (const { vial, cells } of read) {
+    if (asOf === undefined || vial.collected <= asOf) continue;
+    cells.report('error', 'future-date', { column: 'collected', details: { asOf } });
+  }
+  const keyed = read.map(({ vial, cells }) => ({ key: vial.vial, content: { ...vial }, cells }));
+  leaveOutRepeats(
+    keyed.filter(({ cells }) => !cells.leftOut),
+    {
+      column: 'vial',
+      repeated: 'vial-repeated',
+      conflict: 'vial-conflict',
+    },
+  );
+  return read.filter(({ cells }) => !cells.leftOut);
+}
+
+/** Tags are unique within a season, for each grower who names themselves. */
+function tagKey({ season, grower, crossId }: CrossRecord): string {
+  return JSON.stringify([season, grower, crossId]);
+}
+
+function crossesOf(sheets: readonly Sheet[], asOf: string | undefined): ReadCross[] {
+  const read = sheets
+    .filter(({ kind, readable }) => kind === 'crosses' && readable)
+    .flatMap(crossRows)
+    .map((each) => sensible(each, asOf ?? null))
+    .filter(({ cells }) => !cells.leftOut);
+  const keyed = read.map(({ record, cells }) => ({ key: tagKey(record), content: { ...record }, cells }));
+  leaveOutRepeats(keyed, { column: 'cross_id', repeated: 'tag-repeated', conflict: 'tag-conflict' });
+  return read.filter(({ cells }) => !cells.leftOut);
+}
+
+function aged({ record, cells }: ReadCross, register: VialRegister): Cross {
+  const { ageGiven: _, ...cross } = record;
+  return { ...cross, ageDays: pollenAge(record, register, cells) };
+}
+
+function flowersOf(sheets: readonly Sheet[]): ReadFlowers[] {
+  return sheets.filter(({ kind, readable }) => kind === 'flowers' && readable).flatMap(flowerRows);
+}
+
+/** Every use of a plant's name, of a storage method and of a grower's name. */
+function namesIn(crosses: readonly ReadCross[], vials: readonly ReadVial[]): readonly NameUse[][] {
+  const use = (cells: RowCells, column: string, name: string | null): NameUse[] =>
+    name === null ? [] : [{ name, column, cells }];
+  return [
+    [
+      ...crosses.flatMap(({ record, cells }) => use(cells, 'seed_parent', record.seedParent)),
+      ...crosses.flatMap(({ record, cells }) => use(cells, 'pollen_parent', record.pollenParent)),
+      ...vials.flatMap(({ vial, cells }) => use(cells, 'pollen_parent', vial.pollenParent)),
+    ],
+    [
+      ...crosses.flatMap(({ record, cells }) => use(cells, 'storage', record.storage)),
+      ...vials.flatMap(({ vial, cells }) => use(cells, 'storage', vial.storage)),
+    ],
+    crosses.flatMap(({ record, cells }) => use(cells, 'grower', record.grower)),
+  ];
+}
+
+function accountOf(sheet: Sheet, used: number): SeasonFile {
+  const { file, kind, sha256, encoding, delimiter, rows } = sheet;
+  const problems = [...sheet.problems].sort((a, b) => a.line - b.line);
+  return {
+    file,
+    kind,
+    sha256,
+    encoding,
+    delimiter,
+    rows: rows.length,
+    used,
+    leftOut: rows.length - used,
+    problems,
+  };
+}
+
+/** How many records of each sheet count: a cross counts where its outcome is known at the endpoint. */
+function usedBySheet(counting: readonly RowCells[]): Map<Sheet, number> {
+  const counts = new Map<Sheet, number>();
+  for (const { sheet } of counting) counts.set(sheet, (counts.get(sheet) ?? 0) + 1);
+  return counts;
+}
+
+function latestOf(crosses: readonly Cross[], vials: readonly Vial[]): string | null {
+  const happened = crosses.flatMap((c) => [c.pollinationDate, c.pollenCollected, c.checkedOn, c.harvestedOn]);
+  return latestDate([...happened, ...vials.map(({ collected }) => collected)]);
+}
+
+/**
+ * Reads the files of one or more seasons: crosses, vials, expected flowers, in any order, each told by its columns.
+ *
+ * It answers what was pollinated with what and what became of it, and accounts for every row: `rows = used + leftOut`
+ * in each file, and each row left out has an error, or an outcome that is unknown or pending. Nothing in a file makes
+ * it throw; what only the grower can tell is among `questions(season)`, and that file then gives no rows.
+ *
+ * @param sources file names as they are to be printed, and the files' bytes
+ * @param options `asOf`, an ISO date; `endpoint`, `initial` or `final` fruit set; `dateOrder`; `map`
+ * @throws RangeError where an option is no date or no column
+ * @example
+ * const bytes = new TextEncoder().encode('cross_id,pollination_date,…');
+ * const season = readSeason([{ name: 'crosses.csv', bytes }]);
+ */
+export function readSeason(sources: readonly SeasonSource[], options: ReadOptions = {}): Season {
+  checkOptions(options);
+  const { asOf, endpoint = 'initial', dateOrder, map = new Map() } = options;
+  const sheetOptions = { map: foldedMap(map), ...(dateOrder === undefined ? {} : { dateOrder }) };
+  const sheets = withoutRepeatedFiles(sources.map((source) => layOut(source, sheetOptions)));
+  reportUnusedMap(sheets, map);
+
+  const readVials = vialsOf(sheets, asOf);
+  const readCrosses = crossesOf(sheets, asOf);
+  const readFlowers = flowersOf(sheets);
+  const vials = readVials.map(({ vial }) => vial);
+  const register = {
+    given: sheets.some(({ kind }) => kind === 'vials'),
+    vials: new Map(vials.map((v) => [v.vial, v])),
+  };
+  const crosses = readCrosses.map((each) => aged(each, register));
+  for (const uses of namesIn(readCrosses, readVials)) reportSpellings(uses);
+
+  const harvests = recordsHarvests(crosses);
+  const known = readCrosses.filter((_, i) => fruitAt(crosses[i], endpoint, harvests) !== null);
+  const used = usedBySheet([...known, ...readVials, ...readFlowers].map(({ cells }) => cells));
+  return {
+    crosses,
+    vials,
+    flowers: readFlowers.map(({ flowers }) => flowers),
+    files: sheets.map((sheet) => accountOf(sheet, used.get(sheet) ?? 0)),
+    asOf: asOf ?? latestOf(crosses, vials),
+    endpoint,
+  };
+}

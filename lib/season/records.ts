@@ -1,0 +1,61 @@
+/** Text of a file → records of cells; the only file that knows csv-parse. */
+
+import { CsvError, parse } from 'csv-parse/sync';
+
+/** The records of a text as RFC 4180 reads them, and whether a quotation mark was still open at its end. */
+export interface Records {
+  readonly records: readonly (readonly string[])[];
+  readonly quoteOpen: boolean;
+}
+
+interface RecordOptions {
+  /** Stop after this many records. */
+  readonly limit?: number;
+  /** False reads quotation marks as ordinary characters. */
+  readonly quotes?: boolean;
+}
+
+/**
+ * Splits a text into records: any mixture of CR, LF and CRLF ends one, a quoted cell may hold line ends, a stray
+ * quotation mark is kept as it stands, and records may differ in length. An empty line is a record of one empty cell.
+ */
+export function splitRecords(
+  text: string,
+  delimiter: string,
+  { limit, quotes = true }: RecordOptions = {},
+): Records {
+  const records: string[][] = [];
+  try {
+    parse(text, {
+      delimiter,
+      // Guessing would take the first line's end for all of them.
+      record_delimiter: ['\r\n', '\n', '\r'],
+      bom: true,
+      quote: quotes ? '"' : null,
+      relax_quotes: true,
+      relax_column_count: true,
+      ...(limit === undefined ? {} : { to: limit }),
+      on_record: (record: string[]) => {
+        records.push(record);
+        return null;
+      },
+    });
+    return { records, quoteOpen: false };
+  } catch (error) {
+    // Everything else csv-parse objects to is relaxed above.
+    if (error instanceof CsvError && error.code === 'CSV_QUOTE_NOT_CLOSED')
+      return { records, quoteOpen: true };
+    throw error;
+  }
+}
+
+const LINE_END = /\r\n|\n|\r/g;
+
+/** How many lines of the file a record fills: one, and one more for each line end inside its cells. */
+export function linesOf(record: readonly string[]): number {
+  let lines = 1;
+  for (const cell of record) {
+    if (cell.includes('\n') || cell.includes('\r')) lines += cell.match(LINE_END)!.length;
+  }
+  return lines;
+}

@@ -1,0 +1,95 @@
+/** What in a flower's record cannot be, taken together: each is reported, and the value that cannot stand is dropped. */
+
+import type { CrossRecord, ReadCross } from './crosses.ts';
+import { daysBetween } from './dates.ts';
+import type { RowCells } from './row-cells.ts';
+
+/** A fruit cannot be told from a fading flower before this (common practice, no source: the check is at two weeks). */
+const EARLIEST_CHECK_DAYS = 5;
+
+type Check = (record: CrossRecord, cells: RowCells) => Partial<CrossRecord>;
+
+const checkedOn: Check = ({ pollinationDate, checkedOn, outcome }, cells) => {
+  if (checkedOn === null) return {};
+  const days = daysBetween(pollinationDate, checkedOn);
+  if (days < 0) {
+    cells.report('warning', 'checked-before-pollination', {
+      column: 'checked_on',
+      details: { pollinationDate },
+    });
+    return { checkedOn: null };
+  }
+  if (days < EARLIEST_CHECK_DAYS && outcome === 'fruit') {
+    cells.report('warning', 'checked-too-early', {
+      column: 'checked_on',
+      details: { days, pollinationDate },
+    });
+  }
+  return {};
+};
+
+const harvestedOn: Check = ({ pollinationDate, harvestedOn, outcome }, cells) => {
+  if (harvestedOn === null) return {};
+  if (harvestedOn < pollinationDate) {
+    cells.report('warning', 'harvested-before-pollination', {
+      column: 'harvested_on',
+      details: { pollinationDate },
+    });
+    return { harvestedOn: null };
+  }
+  if (outcome === 'fruit') return {};
+  cells.report('warning', 'harvested-without-fruit', { column: 'harvested_on', details: { outcome } });
+  return { harvestedOn: null };
+};
+
+const seeds: Check = ({ outcome, seeds, sown, germinated }, cells) => {
+  if (outcome !== 'fruit' && seeds !== null && seeds > 0) {
+    cells.report('warning', 'seeds-without-fruit', { column: 'seeds', details: { outcome } });
+    return { seeds: null };
+  }
+  if (sown !== null && germinated !== null && germinated > sown) {
+    cells.report('warning', 'more-germinated-than-sown', { column: 'germinated', details: { sown } });
+    return { germinated: null };
+  }
+  if (seeds === null || sown === null || sown <= seeds) return {};
+  cells.report('warning', 'more-sown-than-seeds', { column: 'sown', details: { seeds } });
+  return { sown: null };
+};
+
+const ownPollen: Check = ({ seedParent, pollenParent, control }, cells) => {
+  if (control === null && seedParent === pollenParent) {
+    cells.report('warning', 'own-pollen', { column: 'pollen_parent' });
+  }
+  return {};
+};
+
+/** What lies past a day that the grower names had not happened then. */
+function asSeenOn(asOf: string): Check {
+  return ({ pollinationDate, checkedOn, harvestedOn, outcome }, cells) => {
+    if (pollinationDate > asOf) {
+      cells.report('error', 'future-date', { column: 'pollination_date', details: { asOf } });
+      return {};
+    }
+    const known = outcome !== 'pending' && outcome !== 'unknown';
+    if (known && checkedOn !== null && checkedOn > asOf) {
+      cells.report('warning', 'outcome-after-as-of', { column: 'checked_on', details: { asOf } });
+      return { outcome: 'pending', harvestedOn: null };
+    }
+    if (harvestedOn === null || harvestedOn <= asOf) return {};
+    cells.report('warning', 'future-date', { column: 'harvested_on', details: { asOf } });
+    return { harvestedOn: null };
+  };
+}
+
+/**
+ * A flower's record with what cannot be dropped from it, each reported at its cell.
+ *
+ * @param asOf the day up to which things have happened, where the grower names one
+ */
+export function sensible({ record, cells }: ReadCross, asOf: string | null): ReadCross {
+  const checks = [checkedOn, harvestedOn, seeds, ownPollen];
+  let sound = record;
+  for (const check of checks) sound = { ...sound, ...check(sound, cells) };
+  if (asOf !== null) sound = { ...sound, ...asSeenOn(asOf)(sound, cells) };
+  return { record: sound, cells };
+}
