@@ -25,16 +25,25 @@ function sumOf(files: readonly SeasonFile[], count: (file: SeasonFile) => number
   return files.reduce((sum, file) => sum + count(file), 0);
 }
 
-/** The first error of each record that was left out, by line, and the error that takes the whole file. */
-function errorsOf(file: SeasonFile): { byLine: Map<number, string>; whole: string } {
+/** The first error of each line that has one, top line first. */
+function errorsByLine(file: SeasonFile): string[] {
   const byLine = new Map<number, string>();
-  let whole = 'unreadable';
-  for (const problem of file.problems) {
-    if (problem.severity !== 'error') continue;
-    if (problem.line > 1 && !byLine.has(problem.line)) byLine.set(problem.line, problem.code);
-    if (problem.line <= 1) whole = problem.code;
+  for (const { severity, line, code } of file.problems) {
+    if (severity === 'error' && !byLine.has(line)) byLine.set(line, code);
   }
-  return { byLine, whole };
+  return [...byLine].sort(([a], [b]) => a - b).map(([, code]) => code);
+}
+
+/**
+ * The error of each of a file's left-out rows. A fault of the header stands above all rows: it answers for rows
+ * without an error of their own, and is not a row itself where every one of them is accounted for.
+ */
+function errorsOfRows(file: SeasonFile, undecided: number): string[] {
+  const errors = errorsByLine(file);
+  const rows = file.leftOut - undecided;
+  if (errors.length > rows) return errors.slice(errors.length - rows);
+  const whole = errors[0] ?? 'unreadable';
+  return [...errors, ...Array.from({ length: rows - errors.length }, () => whole)];
 }
 
 /** Why a row that could be read does not count, or null where it does. */
@@ -46,20 +55,17 @@ function reasonOf(cross: Cross, season: Season, harvestsRecorded: boolean): stri
 
 function reasonsOf(season: Season, files: readonly SeasonFile[]): Map<string, number> {
   const reasons = new Map<string, number>();
-  const count = (reason: string, rows: number) => reasons.set(reason, (reasons.get(reason) ?? 0) + rows);
+  const count = (reason: string) => reasons.set(reason, (reasons.get(reason) ?? 0) + 1);
   const harvestsRecorded = recordsHarvests(season.crosses);
-  const pendingIn = new Map<string, number>();
+  const undecidedIn = new Map<string, number>();
   for (const cross of season.crosses) {
     const reason = reasonOf(cross, season, harvestsRecorded);
     if (reason === null) continue;
-    count(reason, 1);
-    pendingIn.set(cross.file, (pendingIn.get(cross.file) ?? 0) + 1);
+    count(reason);
+    undecidedIn.set(cross.file, (undecidedIn.get(cross.file) ?? 0) + 1);
   }
   for (const file of files) {
-    const { byLine, whole } = errorsOf(file);
-    for (const code of byLine.values()) count(code, 1);
-    const rest = file.leftOut - byLine.size - (pendingIn.get(file.file) ?? 0);
-    if (rest > 0) count(whole, rest);
+    for (const code of errorsOfRows(file, undecidedIn.get(file.file) ?? 0)) count(code);
   }
   return reasons;
 }

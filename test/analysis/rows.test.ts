@@ -53,4 +53,9 @@ describe('rowCounts', () => {
     const season = seasonOf([], { files: [crossesFile(3, 0, [error(1, 'column-missing')])] });
     expect(rowCounts(season).byReason).toEqual([{ reason: 'column-missing', rows: 3 }]);
   });
+
+  it('takes a fault of the header for no row where there are none', () => {
+    const season = seasonOf([], { files: [crossesFile(0, 0, [error(1, 'no-rows')])] });
+    expect(rowCounts(season).byReason).toEqual([]);
+  });
 });
