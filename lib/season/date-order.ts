@@ -13,7 +13,8 @@ export interface DateCell {
 export type DateOrderFinding =
   /** No cell needs an order: ISO dates, month names, or nothing at all. */
   | { readonly state: 'not-needed' }
-  | { readonly state: 'decided'; readonly order: DateOrder; readonly evidence: DateCell }
+  /** One order is left, or all that are left name the same days (then no cell is evidence of it). */
+  | { readonly state: 'decided'; readonly order: DateOrder; readonly evidence: DateCell | null }
   /** Every cell can be read in these ways, and they differ. */
   | { readonly state: 'unclear'; readonly orders: readonly DateOrder[]; readonly example: DateCell }
   /** No one order reads all cells: each of these rules out what the other needs. */
@@ -75,9 +76,5 @@ export function dateOrderOf(cells: readonly DateCell[]): DateOrderFinding {
   if (example !== undefined) return { state: 'unclear', orders: left, example };
   // What rules out the nearest rival: month first for day first, and the other way round.
   const rival = tally.find(({ order }) => order === (left[0] === 'dmy' ? 'mdy' : 'dmy'));
-  return {
-    state: 'decided',
-    order: left[0],
-    evidence: rival!.against ?? cells.find((cell) => dateOf(cell, left[0]))!,
-  };
+  return { state: 'decided', order: left[0], evidence: left.length === 1 ? rival!.against : null };
 }

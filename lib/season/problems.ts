@@ -18,10 +18,10 @@ export type FileProblemCode =
   | 'date-order-unclear'
   | 'date-order-mixed'
   | 'date-order-decided'
+  | 'date-order-from-neighbour'
   | 'two-digit-years'
   | 'encoding-guessed'
   | 'title-lines'
-  | 'word-guessed'
   | 'map-header-missing';
 
 /** Faults of one record. */
@@ -38,6 +38,7 @@ export type RowProblemCode =
   | 'number-negative'
   | 'number-absurd'
   | 'word-not-understood'
+  | 'word-guessed'
   | 'storage-slip'
   | 'tag-repeated'
   | 'tag-conflict'

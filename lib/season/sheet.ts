@@ -87,7 +87,7 @@ function dateCells({ rows }: Rows, { index }: PlacedColumn): DateCell[] {
 
 /** Tells what was decided or must be asked about one date column; the order where it is known. */
 function reportDateOrder(finding: DateOrderFinding, { header }: PlacedColumn, report: Report): void {
-  if (finding.state === 'decided') {
+  if (finding.state === 'decided' && finding.evidence !== null) {
     const { order, evidence } = finding;
     report('notice', 'date-order-decided', {
       column: header,
@@ -127,26 +127,52 @@ function reportTwoDigitYears(cells: readonly DateCell[], { header }: PlacedColum
     report('notice', 'two-digit-years', { column: header, value: short.text, details: { line: short.line } });
 }
 
-/** The order of dates in each date column: as the grower says, else by the column, else by its neighbours alone. */
+interface DateColumn {
+  readonly name: string;
+  readonly placed: PlacedColumn;
+  readonly finding: DateOrderFinding;
+}
+
+/** The order that other columns of the same file were found to have, where they agree and it can read this one too. */
+function neighbourOrder({ finding }: DateColumn, columns: readonly DateColumn[]): DateOrder | null {
+  if (finding.state !== 'unclear') return null;
+  const orders = new Set<DateOrder>();
+  for (const { finding: other } of columns) {
+    if (other.state === 'mixed') return null;
+    if (other.state === 'decided' && other.evidence !== null) orders.add(other.order);
+  }
+  const [order] = orders;
+  return orders.size === 1 && finding.orders.includes(order) ? order : null;
+}
+
+function dateColumnsOf(rows: Rows, { kind, columns }: Header): DateColumn[] {
+  return COLUMNS[kind as KnownKind].flatMap(({ name, cell }) => {
+    const placed = columns.get(name);
+    if (cell !== 'date' || placed === undefined) return [];
+    return [{ name, placed, finding: dateOrderOf(dateCells(rows, placed)) }];
+  });
+}
+
+/** The order of dates in each date column: as the grower says, else by the column's own dates, else by its neighbours'. */
 function dateOrdersOf(
   rows: Rows,
-  { kind, columns }: Header,
+  header: Header,
   said: DateOrder | undefined,
   report: Report,
 ): Map<string, DateOrder> {
   const orders = new Map<string, DateOrder>();
-  const findings: [name: string, placed: PlacedColumn, finding: DateOrderFinding][] = [];
-  for (const { name, cell } of COLUMNS[kind as KnownKind]) {
-    const placed = columns.get(name);
-    if (cell !== 'date' || placed === undefined) continue;
-    const cells = dateCells(rows, placed);
-    reportTwoDigitYears(cells, placed, report);
-    if (said !== undefined) orders.set(name, said);
-    else findings.push([name, placed, dateOrderOf(cells)]);
-  }
-  for (const [name, placed, finding] of findings) {
-    reportDateOrder(finding, placed, report);
-    if (finding.state === 'decided') orders.set(name, finding.order);
+  const columns = dateColumnsOf(rows, header);
+  for (const column of columns) {
+    const { name, placed, finding } = column;
+    if (finding.state === 'not-needed') continue;
+    reportTwoDigitYears(dateCells(rows, placed), placed, report);
+    const neighbour = neighbourOrder(column, columns);
+    const order = said ?? neighbour ?? (finding.state === 'decided' ? finding.order : null);
+    if (order !== null) orders.set(name, order);
+    if (said !== undefined) continue;
+    if (neighbour === null) reportDateOrder(finding, placed, report);
+    else
+      report('notice', 'date-order-from-neighbour', { column: placed.header, details: { order: neighbour } });
   }
   return orders;
 }

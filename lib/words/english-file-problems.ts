@@ -1,0 +1,116 @@
+/** What is wrong with a whole file, and what to do about it, in English. */
+
+import type { FileProblemCode } from '../season/problems.ts';
+import type { Problem } from '../season/season.ts';
+import { cited, type ProblemSentence } from './problem-sentence.ts';
+
+const ORDERS: Readonly<Record<string, string>> = {
+  dmy: 'day-month-year',
+  mdy: 'month-day-year',
+  ymd: 'year-month-day',
+};
+
+const order = (code: string | number): string => ORDERS[code] ?? String(code);
+const column = ({ column: header }: Problem): string => `The column ${cited(header)}`;
+
+const KINDS: Readonly<Record<string, string>> = {
+  crosses: 'crosses file',
+  vials: 'vials file',
+  flowers: 'flowers file',
+};
+
+/** Sentence and fix of each code that concerns a whole file. */
+export const FILE_PROBLEMS: Readonly<Record<FileProblemCode, ProblemSentence>> = {
+  'file-empty': () => [
+    'The file is empty.',
+    'Save the sheet as CSV again, with its headers in the first row.',
+  ],
+  'file-repeated': ({ details }) => [
+    `The file holds the same as ${details.earlier}, which has been read already.`,
+    'Give each file once.',
+  ],
+  'no-rows': () => [
+    'The file has headers but no rows below them.',
+    'Write one row for each flower, vial or plant.',
+  ],
+  'not-text': () => ['The file is not a text.', 'Save the sheet as CSV (UTF-8) and give that file.'],
+  'spreadsheet-file': () => [
+    "The file is a spreadsheet program's own workbook, which cannot be read here.",
+    'Open it there, choose "Save as" and CSV (UTF-8), and give that file.',
+  ],
+  'kind-unknown': ({ details }) => [
+    `The file's columns (${cited(details.headers)}) are those of neither crosses, vials nor expected flowers.`,
+    'Check that the first row holds the headers; a crosses file has cross_id, pollination_date, seed_parent, ' +
+      'pollen_parent, storage and outcome. For other headers use --map "THEIR HEADER=column".',
+  ],
+  'column-missing': ({ details }) => [
+    `The ${KINDS[details.kind] ?? 'file'} has no column for ${details.column}, so none of its rows can be used.`,
+    `Add a column ${details.column}, or say which of yours it is: --map "YOUR HEADER=${details.column}".`,
+  ],
+  'column-unclear': ({ details }) => [
+    details.same === 'yes'
+      ? `Two columns are called ${cited(details.first)}, and each could be ${details.column}.`
+      : `Both ${cited(details.first)} and ${cited(details.second)} could be ${details.column}.`,
+    details.same === 'yes'
+      ? 'Rename the one that is not meant.'
+      : `Say which one is meant: --map "${details.first}=${details.column}" or --map "${details.second}=${details.column}".`,
+  ],
+  'column-unknown': (problem) => [
+    `${column(problem)} is not used.`,
+    'If it holds something that is needed, say what: --map "THEIR HEADER=column".',
+  ],
+  'column-without-header': ({ details }) => [
+    `Column ${details.position} has cells but no header, and is not used.`,
+    'Write a header above it, or empty it.',
+  ],
+  'column-guessed': (problem) => [
+    `${column(problem)} is read as ${problem.details.column}.`,
+    'If that is wrong, rename the column, or say what it is: --map "THEIR HEADER=column".',
+  ],
+  'date-order-unclear': (problem) => {
+    const { details, value } = problem;
+    return [
+      `${column(problem)} does not tell which number is the day: ${cited(value)} in line ${details.line} is ` +
+        `${details.first} read as ${order(details.firstOrder)}, but ${details.second} as ${order(details.secondOrder)}.`,
+      `Say which it is: --date-order ${details.firstOrder} or --date-order ${details.secondOrder}.`,
+    ];
+  },
+  'date-order-mixed': (problem) => {
+    const { details } = problem;
+    return [
+      `${column(problem)} mixes two ways of writing dates: ${cited(details.firstAgainst)} in line ${details.firstLine} ` +
+        `cannot be ${order(details.firstOrder)}, and ${cited(details.secondAgainst)} in line ${details.secondLine} ` +
+        `cannot be ${order(details.secondOrder)}.`,
+      'Write all dates as YYYY-MM-DD. Or say which order holds, with --date-order: rows written otherwise are then left out.',
+    ];
+  },
+  'date-order-decided': (problem) => [
+    `Dates in ${cited(problem.column)} are read as ${order(problem.details.order)}, since ${cited(problem.value)} in ` +
+      `line ${problem.details.line} can be read in no other way.`,
+    `If that is wrong, give --date-order.`,
+  ],
+  'date-order-from-neighbour': (problem) => [
+    `Dates in ${cited(problem.column)} are read as ${order(problem.details.order)}, as the file's other dates are.`,
+    'If that is wrong, give --date-order or write the dates as YYYY-MM-DD.',
+  ],
+  'two-digit-years': (problem) => [
+    `Years in ${cited(problem.column)} have two digits (${cited(problem.value)} in line ${problem.details.line}): ` +
+      '00 to 69 are read as 2000 to 2069, 70 to 99 as 1970 to 1999.',
+    'Write years with four digits.',
+  ],
+  'encoding-guessed': ({ details, value }) => [
+    value === null
+      ? `The file does not say how its letters are encoded; it is read as ${details.encoding}.`
+      : `The file is not UTF-8; it is read as ${details.encoding}, which makes one of its cells ${cited(value)}.`,
+    'If that looks wrong, save the sheet as CSV (UTF-8).',
+  ],
+  'title-lines': ({ details, line }) => [
+    `The headers are in line ${line}; ${details.titles === 1 ? 'one line' : `${details.titles} lines`} above ` +
+      `${details.titles === 1 ? 'is' : 'are'} passed over.`,
+    'Nothing needs doing if those lines are only a title.',
+  ],
+  'map-header-missing': ({ details, value }) => [
+    `No file has a column ${cited(value)}, which was to be read as ${details.column}.`,
+    'Check how the header is spelled in the file.',
+  ],
+};

@@ -1,0 +1,15 @@
+/** How a problem of a file is put: what is wrong and where, then what to do. */
+
+import type { Problem } from '../season/season.ts';
+
+/** The sentence that says what is wrong, and the one that says how to mend it. */
+export type ProblemSentence = (problem: Problem) => readonly [message: string, fix: string];
+
+const LONGEST_CITED = 60;
+
+/** A header or cell in quotation marks, on one line and cut where it is long. */
+export function cited(text: string | number | null | undefined): string {
+  const line = String(text ?? '').replace(/[\s\p{Cc}]+/gu, ' ');
+  const letters = [...line];
+  return `"${letters.length > LONGEST_CITED ? `${letters.slice(0, LONGEST_CITED - 1).join('')}…` : line}"`;
+}
