@@ -1,5 +1,8 @@
 /** A binomial response with its columns and grouping factors: the input of every fit. */
 
+/** Labels of a grouping factor, one a row; null for a row of no level, which only `mixedLogistic` has a meaning for. */
+export type GroupLabels = ArrayLike<string | number | null>;
+
 /** What a caller writes: plain arrays, all of the same length (one entry a row). */
 export interface DesignSpec {
   /** Number of successes in each row, whole numbers from 0 to `trials`. */
@@ -9,16 +12,14 @@ export interface DesignSpec {
   /** Covariates by name, in the order of the coefficients. */
   readonly columns: Readonly<Record<string, ArrayLike<number>>> | ReadonlyMap<string, ArrayLike<number>>;
   /** Labels of grouping factors by name, for random effects, strata and clusters. */
-  readonly groups?:
-    | Readonly<Record<string, ArrayLike<string | number>>>
-    | ReadonlyMap<string, ArrayLike<string | number>>;
+  readonly groups?: Readonly<Record<string, GroupLabels>> | ReadonlyMap<string, GroupLabels>;
   /** Known part of the linear predictor in each row; 0 where left out. */
   readonly offset?: ArrayLike<number>;
   /** Whether the first coefficient is an intercept; true unless told otherwise. */
   readonly intercept?: boolean;
 }
 
-/** A grouping factor: `codes[i]` is the index in `levels` of row i. Levels stand in order of appearance. */
+/** A grouping factor: `codes[i]` is the index in `levels` of row i, −1 for none. Levels stand in order of appearance. */
 export interface Factor {
   readonly name: string;
   readonly codes: Int32Array;
@@ -71,15 +72,27 @@ function checkCounts(caller: string, successes: Float64Array, trials: Float64Arr
   }
 }
 
-function factorOf(caller: string, name: string, labels: ArrayLike<string | number>, n: number): Factor {
+function factorOf(
+  caller: string,
+  name: string,
+  labels: GroupLabels,
+  n: number,
+  unlabelled: 'refuse' | 'keep',
+): Factor {
   if (labels.length !== n) {
     throw new RangeError(
       `${caller}: group ${name} must have ${n} entries as successes has, got ${labels.length}`,
     );
   }
   const index = new Map<string, number>();
-  const codes = new Int32Array(n);
+  const codes = new Int32Array(n).fill(-1);
   for (let i = 0; i < n; i += 1) {
+    if (labels[i] === null) {
+      if (unlabelled === 'keep') continue;
+      throw new RangeError(
+        `${caller}: group ${name} must have a label in each row, got null in row ${i + 1}`,
+      );
+    }
     const label = String(labels[i]);
     let code = index.get(label);
     if (code === undefined) {
@@ -96,11 +109,16 @@ function factorOf(caller: string, name: string, labels: ArrayLike<string | numbe
  *
  * @param spec n rows of counts, p columns, any number of grouping factors
  * @param caller name of the public function, for the message
+ * @param unlabelled whether a row may have the label null, and then belong to no level of a factor
  * @returns a design with copies of all arrays
  * @throws RangeError naming the argument, the rule and the value when lengths differ, a value is not finite, or
  *   successes and trials are not counts
  */
-export function designOf(spec: DesignSpec, caller = 'design'): Design {
+export function designOf(
+  spec: DesignSpec,
+  caller = 'design',
+  unlabelled: 'refuse' | 'keep' = 'refuse',
+): Design {
   const n = spec.successes.length;
   if (n === 0) throw new RangeError(`${caller}: successes must have at least one entry, got none`);
   const successes = numbers(caller, 'successes', spec.successes, n);
@@ -123,6 +141,8 @@ export function designOf(spec: DesignSpec, caller = 'design'): Design {
     offset: spec.offset ? numbers(caller, 'offset', spec.offset, n) : new Float64Array(n),
     names,
     columns,
-    groups: entriesOf(spec.groups ?? {}).map(([name, labels]) => factorOf(caller, name, labels, n)),
+    groups: entriesOf(spec.groups ?? {}).map(([name, labels]) =>
+      factorOf(caller, name, labels, n, unlabelled),
+    ),
   };
 }

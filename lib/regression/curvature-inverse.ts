@@ -1,0 +1,85 @@
+/** Entries of the inverse curvature of a latent model, where two levels meet in a row and on the diagonal. */
+
+import type { Curvature } from './latent-mode.ts';
+import type { LatentModel } from './latent-model.ts';
+
+/** The inverse of H = [diagonal, cross; cross′, core], at the places where H itself may have an entry. */
+export interface CurvatureInverse {
+  /** coreSize × coreSize. */
+  readonly core: Float64Array;
+  /** Diagonal of the eliminated block. */
+  readonly diagonal: Float64Array;
+  /** Each eliminated level against the core indices it touches. */
+  readonly cross: readonly Float64Array[];
+}
+
+/** Room for the inverse of one model's curvature, to be used again and again. */
+export function emptyInverse(model: LatentModel): CurvatureInverse {
+  return {
+    core: new Float64Array(model.coreSize * model.coreSize),
+    diagonal: new Float64Array(model.blockSize),
+    cross: model.touched.map((list) => new Float64Array(list.length)),
+  };
+}
+
+/**
+ * Writes the inverse into `target`.
+ *
+ * With S the Schur complement of the eliminated block, d_a its diagonal and c_a its row of cross terms: the core's
+ * inverse is S⁻¹, a level against the core −c_a′S⁻¹ / d_a, and a level with itself 1 / d_a + c_a′S⁻¹c_a / d_a²
+ * (Golub & Van Loan 2013, Matrix Computations, section 2.1.4). Two eliminated levels never meet in a row.
+ */
+export function invertCurvature(model: LatentModel, curvature: Curvature, target: CurvatureInverse): void {
+  const size = model.coreSize;
+  const { core, diagonal, cross } = target;
+  invertFactor(curvature.factor, size, core);
+  for (let a = 0; a < model.blockSize; a += 1) {
+    const list = model.touched[a]!;
+    const values = curvature.cross[a]!;
+    const inverse = 1 / curvature.diagonal[a]!;
+    let quadratic = 0;
+    for (let j = 0; j < list.length; j += 1) {
+      const row = list[j]! * size;
+      let sum = 0;
+      for (let k = 0; k < list.length; k += 1) sum += values[k]! * core[row + list[k]!]!;
+      cross[a]![j] = -sum * inverse;
+      quadratic += values[j]! * sum;
+    }
+    diagonal[a] = inverse + quadratic * inverse * inverse;
+  }
+}
+
+/** (L L′)⁻¹ = L⁻¹′ L⁻¹ from the lower triangle L: a third of the work of solving for the columns one by one. */
+function invertFactor(factor: Float64Array, size: number, target: Float64Array): void {
+  const triangle = invertTriangle(factor, size);
+  target.fill(0);
+  for (let k = 0; k < size; k += 1) {
+    const rowK = k * size;
+    for (let i = 0; i <= k; i += 1) {
+      const scale = triangle[rowK + i]!;
+      if (scale === 0) continue;
+      const rowI = i * size;
+      for (let j = 0; j <= i; j += 1) target[rowI + j]! += scale * triangle[rowK + j]!;
+    }
+  }
+  for (let i = 0; i < size; i += 1) {
+    for (let j = 0; j < i; j += 1) target[j * size + i] = target[i * size + j]!;
+  }
+}
+
+/** L⁻¹, row by row, so that memory is read in order. */
+function invertTriangle(factor: Float64Array, size: number): Float64Array {
+  const inverse = new Float64Array(size * size);
+  for (let i = 0; i < size; i += 1) {
+    const row = i * size;
+    const pivot = 1 / factor[row + i]!;
+    for (let k = 0; k < i; k += 1) {
+      const scale = factor[row + k]! * pivot;
+      if (scale === 0) continue;
+      const rowK = k * size;
+      for (let j = 0; j <= k; j += 1) inverse[row + j]! -= scale * inverse[rowK + j]!;
+    }
+    inverse[row + i] = pivot;
+  }
+  return inverse;
+}
