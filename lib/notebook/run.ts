@@ -160,8 +160,11 @@ function cellError(notebook: CompiledNotebook, cell: CompiledCell, error: unknow
 /** The first place of the compiled module that an error's stack names: the same line and column as the notebook's. */
 function placeIn(url: string, error: unknown): { line: number; column: number } | null {
   const stack = error instanceof Error ? (error.stack ?? '') : '';
-  const start = stack.indexOf(`${url}:`);
-  if (start < 0) return null;
-  const [, line, column] = /^(\d+):(\d+)/.exec(stack.slice(start + url.length + 1)) ?? [];
-  return line === undefined ? null : { line: Number(line), column: Number(column) };
+  const path = decodeURI(new URL(url).pathname);
+  for (const address of [url, path]) {
+    const [, after] = stack.split(`${address}:`, 2);
+    const [, line, column] = /^(\d+):(\d+)/.exec(after ?? '') ?? [];
+    if (line !== undefined) return { line: Number(line), column: Number(column) };
+  }
+  return null;
 }

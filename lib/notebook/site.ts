@@ -28,8 +28,10 @@ export function writeSite(output: Output, folder: string, files: readonly SiteFi
     throw new RangeError(`writeSite: files must have names of their own, got ${twice} twice`);
   const beside = `${folder}.new`;
   const before = `${folder}.old`;
+  refuseForeign(output, beside);
+  refuseForeign(output, before);
   restore(output, folder, before);
-  for (const path of [folder, beside, before]) refuseForeign(output, path);
+  refuseForeign(output, folder);
   output.remove(beside);
   try {
     output.write(

@@ -92,8 +92,7 @@ function readFront(
   const end = lines.indexOf('---', 1);
   if (lines[0] !== '---' || end < 0) {
     const message = 'a notebook must open with front lines: ---, title: …, description: …, ---';
-    faults.push({ file, line: 1, column: 1, message });
-    return { values, end: 0 };
+    throw new NotebookError([{ file, line: 1, column: 1, message }]);
   }
   lines.slice(1, end).forEach((line, index) => {
     const [, key, value] = /^([a-z]+):\s*(.*?)\s*$/.exec(line) ?? [];

@@ -1,7 +1,7 @@
 /** A notebook becomes a JavaScript module whose lines and columns are the notebook's own. */
 
+import { type TransformFailure, transformSync } from 'esbuild';
 import MarkdownIt from 'markdown-it';
-import ts from 'typescript';
 import type { Fault } from '../fault.ts';
 import { NotebookError } from '../fault.ts';
 import { blankTypes, importLines } from './blank-types.ts';
@@ -132,15 +132,15 @@ function piecesOf(rendered: string, slots: readonly Slot[], seen: Set<number>): 
 
 /** Blanked types can leave a line break where JavaScript allows none; then the fault is named here, not when run. */
 function refuseBrokenSyntax({ file, lines }: Notebook, code: string): void {
-  const { diagnostics } = ts.transpileModule(code, {
-    fileName: 'notebook.mjs',
-    reportDiagnostics: true,
-    compilerOptions: { target: ts.ScriptTarget.ES2023, module: ts.ModuleKind.ES2022, allowJs: true },
-  });
-  const faults = (diagnostics ?? []).map((diagnostic) => {
-    const before = code.slice(0, diagnostic.start ?? 0).split('\n');
-    const message = ts.flattenDiagnosticMessageText(diagnostic.messageText, ' ');
-    return { file, line: Math.min(before.length, lines.length), column: before.at(-1)!.length + 1, message };
-  });
-  if (faults.length > 0) throw new NotebookError(faults);
+  try {
+    transformSync(code, { loader: 'js', format: 'esm', logLevel: 'silent' });
+  } catch (error) {
+    const faults = (error as TransformFailure).errors.map(({ text, location }) => ({
+      file,
+      line: Math.min(location?.line ?? 1, lines.length),
+      column: (location?.column ?? 0) + 1,
+      message: text,
+    }));
+    throw new NotebookError(faults, { cause: error });
+  }
 }

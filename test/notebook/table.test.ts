@@ -1,0 +1,66 @@
+import { parseHTML } from 'linkedom';
+import { describe, expect, it } from 'vitest';
+import { dataTable } from '../../lib/notebook/table.ts';
+
+const table = {
+  caption: 'Fruit set by pollen',
+  columns: [{ title: 'Pollen' }, { title: 'Flowers', numeric: true }],
+  rows: [
+    ['fresh', '20'],
+    ['"><script>', '7'],
+  ],
+  source: 'raw.byStorage',
+};
+
+function parsed(markup: string): Document {
+  return parseHTML(`<body>${markup}</body>`).document;
+}
+
+describe('dataTable', () => {
+  it('has a caption with the key of the analysis, and headers with their scope', () => {
+    const document = parsed(dataTable(table).markup);
+    expect(document.querySelector('caption')?.textContent).toBe('Fruit set by pollen raw.byStorage');
+    expect(
+      [...document.querySelectorAll('thead th')].map((th) => [th.textContent, th.getAttribute('scope')]),
+    ).toEqual([
+      ['Pollen', 'col'],
+      ['Flowers', 'col'],
+    ]);
+    expect([...document.querySelectorAll('tbody th')].map((th) => th.getAttribute('scope'))).toEqual([
+      'row',
+      'row',
+    ]);
+  });
+
+  it('escapes what stands in cells', () => {
+    const document = parsed(dataTable(table).markup);
+    expect(
+      [...document.querySelectorAll('tbody tr')].map((tr) =>
+        [...tr.children].map((cell) => cell.textContent),
+      ),
+    ).toEqual(table.rows);
+    expect(document.querySelector('script')).toBeNull();
+  });
+
+  it('carries the column title with each cell of a wide table, which narrow screens show as cards', () => {
+    const wide = {
+      ...table,
+      columns: ['a', 'b', 'c', 'd'].map((title) => ({ title })),
+      rows: [['1', '2', '3', '4']],
+    };
+    const document = parsed(dataTable(wide).markup);
+    expect(document.querySelector('table')?.className).toBe('cards');
+    expect([...document.querySelectorAll('td')].map((td) => td.getAttribute('data-title'))).toEqual([
+      'b',
+      'c',
+      'd',
+    ]);
+    expect(parsed(dataTable(table).markup).querySelector('table')?.className).toBe('plain');
+  });
+
+  it('refuses rows that do not fit the columns', () => {
+    expect(() => dataTable({ ...table, rows: [['fresh']] })).toThrow(
+      'dataTable: a row must have 2 cells, as many as columns, got 1',
+    );
+  });
+});
