@@ -1,0 +1,43 @@
+#!/usr/bin/env node
+/** The command's only contact with the process, its streams and the disk. */
+
+import { readFileSync, realpathSync, renameSync, statSync, writeFileSync } from 'node:fs';
+import { resolve } from 'node:path';
+import type { World } from './command/world.ts';
+import { runFruitodds } from './command.ts';
+import { disk, replaceFile } from './notebook/output.ts';
+
+/** The file a path leads to, through links; the path itself where nothing stands there yet. */
+function realPath(path: string): string {
+  try {
+    return realpathSync(path);
+  } catch {
+    return resolve(path);
+  }
+}
+
+/** A file is replaced whole, in a folder that is there; a device or a pipe is written to. */
+function write(path: string, text: string): void {
+  const real = realPath(path);
+  const standing = statSync(real, { throwIfNoEntry: false });
+  if (standing && !standing.isFile() && !standing.isDirectory()) writeFileSync(real, text);
+  else replaceFile({ ...disk, write: writeFileSync, rename: renameSync }, real, text);
+}
+
+const world: World = {
+  read: (path) => readFileSync(path),
+  readInput: () => readFileSync(0),
+  write,
+  same: (path, other) => realPath(path) === realPath(other),
+  print: (text) => void process.stdout.write(text),
+  warn: (text) => void process.stderr.write(text),
+  render: async (season, analysis) =>
+    (await import('./notebook/render-report.ts')).renderReport(season, analysis),
+};
+
+// A reader that has seen enough, such as `head`, closes the pipe: no fault.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error;
+});
+
+process.exitCode = await runFruitodds(process.argv.slice(2), world);

@@ -1,0 +1,57 @@
+/** fruitodds: the grower's door. Reads the command line, runs one command, answers with an exit status. */
+
+import { Failure } from './command/failure.ts';
+import { helpText } from './command/help.ts';
+import { type CommandLine, readCommandLine } from './command/options.ts';
+import type { World } from './command/world.ts';
+import { VERSION } from './version.ts';
+import { failureWords } from './words/english-failures.ts';
+
+/** 0: fine; 1: done, with errors or warnings in the files; 2: nothing could be done. */
+export type ExitStatus = 0 | 1 | 2;
+
+/** Each command is loaded when it is asked for, so that `--help` and `check` start fast. */
+async function runCommand(line: CommandLine, world: World): Promise<ExitStatus> {
+  switch (line.command) {
+    case 'check':
+      return (await import('./command/check.ts')).check(line, world);
+    case 'analyse':
+      return (await import('./command/analyse.ts')).analyseFiles(line, world);
+    case 'report':
+      return (await import('./command/report.ts')).report(line, world);
+  }
+}
+
+function failureOf(error: unknown): Failure {
+  if (error instanceof Failure) return error;
+  return new Failure('internal-fault', { cause: error instanceof Error ? error.message : String(error) });
+}
+
+function tell({ code, details, files }: Failure, json: boolean, world: World): ExitStatus {
+  const words = failureWords(code, details);
+  if (json) {
+    const error = { code, ...words };
+    world.print(`${JSON.stringify(files === null ? { error } : { error, files }, null, 2)}\n`);
+  }
+  world.warn(`fruitodds: ${words.message}\n${words.fix}\n`);
+  return 2;
+}
+
+/**
+ * Runs the command.
+ *
+ * @param argv the words after `fruitodds`
+ * @param world what it may read and where it may write; nothing else is touched
+ * @returns the exit status; whatever happens is told on standard error and, with `--json`, as JSON
+ */
+export async function runFruitodds(argv: readonly string[], world: World): Promise<ExitStatus> {
+  try {
+    const line = readCommandLine(argv);
+    if (line === 'help') world.print(helpText());
+    else if (line === 'version') world.print(`${VERSION}\n`);
+    else return await runCommand(line, world);
+    return 0;
+  } catch (error) {
+    return tell(failureOf(error), argv.includes('--json'), world);
+  }
+}

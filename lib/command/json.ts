@@ -1,0 +1,81 @@
+/** Results as the command prints them: sentences joined to their codes. */
+
+import type { Analysis } from '../analyse.ts';
+import type { VialAdvice } from '../decisions/vials.ts';
+import type { Problem, Season, SeasonFile } from '../season/season.ts';
+import { reasonSentence } from '../words/english.ts';
+import { problemWords } from '../words/english-problems.ts';
+import { vialReason } from '../words/english-vials.ts';
+
+/** A problem as `check --json` shows it. */
+export interface ProblemJson {
+  readonly severity: Problem['severity'];
+  readonly line: number;
+  readonly row: number;
+  readonly column: string | null;
+  readonly value: string | null;
+  readonly code: string;
+  readonly message: string;
+  readonly fix: string;
+}
+
+/** A file as `check --json` shows it. */
+export interface FileJson extends Omit<SeasonFile, 'problems'> {
+  readonly problems: readonly ProblemJson[];
+}
+
+type Json = string | number | boolean | null | readonly Json[] | { readonly [key: string]: Json };
+
+function problemJson(problem: Problem): ProblemJson {
+  const { severity, line, row, column, value, code } = problem;
+  const { message, fix } = problemWords(problem);
+  return { severity, line, row, column, value, code, message, fix };
+}
+
+/** What was found in each file. */
+export function filesJson(season: Season): FileJson[] {
+  return season.files.map((file) => {
+    const { kind, sha256, encoding, delimiter, rows, used, leftOut } = file;
+    const problems = file.problems.map(problemJson);
+    return { file: file.file, kind, sha256, encoding, delimiter, rows, used, leftOut, problems };
+  });
+}
+
+/** The entries of an object, with the sentence of each code that it carries beside it. */
+function worded(key: string, value: unknown): [string, Json][] {
+  if ((key === 'because' || key === 'reason') && typeof value === 'string') {
+    return [
+      [key, reasonSentence(value)],
+      [`${key}Code`, value],
+    ];
+  }
+  return [[key, wordedJson(value)]];
+}
+
+/** A copy of plain data in which every `because` is a sentence beside its code. Fails on what JSON can't hold. */
+function wordedJson(value: unknown): Json {
+  if (value === null || typeof value === 'string' || typeof value === 'boolean') return value;
+  if (typeof value === 'number' && Number.isFinite(value)) return value;
+  if (Array.isArray(value)) return value.map(wordedJson);
+  if (typeof value === 'object') return wordedObject(value);
+  throw new TypeError(
+    `analysisJson: a result must hold finite numbers, text, lists and objects, got ${value}`,
+  );
+}
+
+function wordedObject(value: object): { readonly [key: string]: Json } {
+  const present = Object.entries(value).filter(([, entry]) => entry !== undefined);
+  return Object.fromEntries(present.flatMap(([key, entry]) => worded(key, entry)));
+}
+
+/** One vial's advice with the sentence of its verdict. */
+function vialJson(advice: VialAdvice): Json {
+  const { reasonCode, ...rest } = advice;
+  return { ...wordedObject(rest), reason: vialReason(advice), reasonCode };
+}
+
+/** The analysis as `analyse --json` prints it: the library's codes with their sentences. */
+export function analysisJson(analysis: Analysis): Json {
+  const { vials, ...rest } = analysis;
+  return { ...wordedObject(rest), vials: vials.map(vialJson) };
+}

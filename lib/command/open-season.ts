@@ -1,0 +1,110 @@
+import { usedFlowers } from '../analysis/flowers.ts';
+import { questions } from '../season/problems.ts';
+import { type ReadOptions, readSeason } from '../season/read-season.ts';
+import type { FileKind, Season } from '../season/season.ts';
+import type { SeasonSource } from '../season/sheet.ts';
+import { problemWords } from '../words/english-problems.ts';
+import { joined } from '../words/numbers.ts';
+import { Failure } from './failure.ts';
+import { filesJson } from './json.ts';
+import type { CommandLine } from './options.ts';
+import type { World } from './world.ts';
+
+const STANDARD_INPUT = '-';
+
+function systemCode(error: unknown): string {
+  if (error instanceof Error && 'code' in error && typeof error.code === 'string') return error.code;
+  return error instanceof Error ? error.message : String(error);
+}
+
+/** Runs what may be refused by the system; a refusal becomes the failure that names the file. */
+export function orFail<T>(code: 'file-unreadable' | 'output-not-writable', file: string, run: () => T): T {
+  try {
+    return run();
+  } catch (error) {
+    throw new Failure(code, { file, cause: systemCode(error) });
+  }
+}
+
+function readSource(path: string, kind: FileKind, world: World): SeasonSource {
+  const name = path === STANDARD_INPUT ? 'standard input' : path;
+  const read = () => (path === STANDARD_INPUT ? world.readInput() : world.read(path));
+  return { name, kind, bytes: orFail('file-unreadable', name, read) };
+}
+
+function readSources({ files, vials, flowers }: CommandLine, world: World): SeasonSource[] {
+  const paths = [...files, ...vials, ...flowers];
+  if (paths.filter((path) => path === STANDARD_INPUT).length > 1) throw new Failure('standard-input-twice');
+  return [
+    ...files.map((path) => readSource(path, 'unknown', world)),
+    ...vials.map((path) => readSource(path, 'vials', world)),
+    ...flowers.map((path) => readSource(path, 'flowers', world)),
+  ];
+}
+
+function readOptions({ asOf, endpoint, dateOrder, map }: CommandLine): ReadOptions {
+  return {
+    endpoint,
+    map: new Map(map.map(({ header, column }) => [header, column])),
+    ...(asOf === undefined ? {} : { asOf }),
+    ...(dateOrder === undefined ? {} : { dateOrder }),
+  };
+}
+
+function namesOf(season: Season): string {
+  return joined(season.files.map(({ file }) => file));
+}
+
+/** Stops where only the grower can answer, or where nothing at all could be read. */
+function refuseUnusable(season: Season): void {
+  const [question] = questions(season);
+  if (question !== undefined) {
+    const { message, fix } = problemWords(question);
+    throw new Failure('question-open', { cause: message, remedy: fix }, filesJson(season));
+  }
+  if (season.crosses.length + season.vials.length + season.flowers.length > 0) return;
+  throw unusable(season);
+}
+
+/** No row can be used: the first fault that was found says why. */
+function unusable(season: Season): Failure {
+  const fault = season.files.flatMap(({ problems }) => problems).find(({ severity }) => severity === 'error');
+  const words = fault ? problemWords(fault) : { message: null, fix: null };
+  const details = { files: namesOf(season), cause: words.message, remedy: words.fix };
+  return new Failure('no-usable-row', details, filesJson(season));
+}
+
+/**
+ * Reads the files that a command line names.
+ *
+ * @throws Failure where a file cannot be read, a question is open or no file gives a single row
+ */
+export function openSeason(line: CommandLine, world: World): Season {
+  const season = readSeason(readSources(line, world), readOptions(line));
+  refuseUnusable(season);
+  return season;
+}
+
+/**
+ * The same for commands that count flowers.
+ *
+ * @throws Failure besides, where there is no crosses file, no cross, or no cross with a known outcome
+ */
+export function openCountableSeason(line: CommandLine, world: World): Season {
+  const season = openSeason(line, world);
+  const crosses = season.files.filter(({ kind }) => kind === 'crosses');
+  if (crosses.length === 0) {
+    throw new Failure('no-crosses', { files: namesOf(season) }, filesJson(season));
+  }
+  if (season.crosses.length === 0) throw unusable({ ...season, files: crosses });
+  if (usedFlowers(season).length === 0) {
+    throw new Failure('no-usable-outcome', { rows: season.crosses.length }, filesJson(season));
+  }
+  return season;
+}
+
+/** Exit status 1 where anything was found that the grower should look at. */
+export function statusOf(season: Season): 0 | 1 {
+  const problems = season.files.flatMap((file) => file.problems);
+  return problems.some(({ severity }) => severity !== 'notice') ? 1 : 0;
+}

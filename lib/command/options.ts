@@ -1,0 +1,244 @@
+import { parseArgs } from 'node:util';
+import type { AgeScale } from '../analysis/models.ts';
+import { COLUMNS, KINDS } from '../season/columns.ts';
+import { isIsoDate } from '../season/dates.ts';
+import type { DateOrder, Endpoint } from '../season/season.ts';
+import { Failure } from './failure.ts';
+import { nearest } from './nearest.ts';
+
+export type CommandName = 'check' | 'analyse' | 'report';
+
+/** A header of the grower's file and the column it stands for. */
+export interface HeaderMap {
+  readonly header: string;
+  readonly column: string;
+}
+
+/** The command line, read and checked. What is left out is undefined, so that defaults stay with the library. */
+export interface CommandLine {
+  readonly command: CommandName;
+  readonly files: readonly string[];
+  readonly vials: readonly string[];
+  readonly flowers: readonly string[];
+  readonly json: boolean;
+  readonly useOn?: string;
+  readonly asOf?: string;
+  readonly dateOrder?: DateOrder;
+  readonly map: readonly HeaderMap[];
+  readonly level: number;
+  readonly endpoint: Endpoint;
+  readonly ageScale?: AgeScale;
+  readonly worth?: number;
+  readonly output?: string;
+}
+
+/** One option as the command line and `--help` know it. */
+export interface OptionRule {
+  readonly name: string;
+  /** What stands for its value in the help; without it the option is a flag. */
+  readonly value?: string;
+  readonly help: string;
+  readonly repeatable?: true;
+  /** Planned, but refused by this version. */
+  readonly later?: true;
+}
+
+export const OPTION_RULES: readonly OptionRule[] = [
+  { name: 'vials', value: 'FILE', repeatable: true, help: 'the file of stored pollen lots' },
+  { name: 'flowers', value: 'FILE', repeatable: true, help: 'the file of flowers expected next season' },
+  { name: 'json', help: 'print the result as JSON' },
+  { name: 'output', value: 'OUT.html', help: 'where `report` writes the page (also -o)' },
+  {
+    name: 'use-on',
+    value: 'DATE',
+    help: 'day on which stored pollen is to be used (one year after the last pollination)',
+  },
+  {
+    name: 'as-of',
+    value: 'DATE',
+    help: 'day up to which things have happened (the latest date in the files)',
+  },
+  { name: 'date-order', value: 'ORDER', help: 'how dates such as 03/04/2025 are meant: dmy, mdy or ymd' },
+  {
+    name: 'map',
+    value: '"HEADER=column"',
+    repeatable: true,
+    help: 'read a header of yours as one of the columns',
+  },
+  { name: 'level', value: 'LEVEL', help: 'level of the ranges (0.95)' },
+  {
+    name: 'endpoint',
+    value: 'ENDPOINT',
+    help: 'initial: fruits at the check; final: fruits harvested (initial)',
+  },
+  { name: 'age-scale', value: 'SCALE', help: 'scale of pollen age: days or log1p-days' },
+  {
+    name: 'worth',
+    value: 'P',
+    help: 'lowest fruit set worth a flower, such as 0.2 (half that of fresh pollen)',
+  },
+  { name: 'language', value: 'LANGUAGE', help: 'language of the sentences: en (en)' },
+  { name: 'anonymous', help: 'a coded copy for sharing', later: true },
+  { name: 'help', help: 'show this text (also -h)' },
+  { name: 'version', help: 'show the version' },
+];
+
+const COMMANDS: readonly CommandName[] = ['check', 'analyse', 'report'];
+const LATER_COMMANDS: readonly string[] = ['site', 'template'];
+const SHORT: Readonly<Record<string, string>> = { output: 'o', help: 'h' };
+const PLANNED_LANGUAGES: readonly string[] = ['de', 'es', 'fr'];
+
+type Values = ReadonlyMap<string, readonly string[]>;
+
+/** Reads the words after `fruitodds` into values by option, refusing what no rule knows. */
+function valuesOf(argv: readonly string[]): { values: Values; words: string[] } {
+  const { tokens } = parseArgs({
+    args: [...argv],
+    strict: false,
+    allowPositionals: true,
+    tokens: true,
+    options: Object.fromEntries(
+      OPTION_RULES.map(({ name, value }) => [
+        name,
+        {
+          type: value ? ('string' as const) : ('boolean' as const),
+          ...(SHORT[name] && { short: SHORT[name] }),
+        },
+      ]),
+    ),
+  });
+  const values = new Map<string, string[]>();
+  const words: string[] = [];
+  for (const token of tokens) {
+    if (token.kind === 'positional') words.push(token.value);
+    if (token.kind === 'option') keep(values, ruleFor(token.name, token.rawName), token.rawName, token.value);
+  }
+  return { values, words };
+}
+
+function ruleFor(name: string, rawName: string): OptionRule {
+  const rule = OPTION_RULES.find((known) => known.name === name);
+  if (rule === undefined) {
+    const known = OPTION_RULES.map((option) => `--${option.name}`);
+    throw new Failure('option-unknown', { option: rawName, nearest: nearest(rawName, known) });
+  }
+  if (rule.later) throw new Failure('option-not-available', { option: rawName });
+  return rule;
+}
+
+function keep(
+  values: Map<string, string[]>,
+  rule: OptionRule,
+  option: string,
+  value: string | undefined,
+): void {
+  const missing = value === undefined || value === '' || /^-[-a-z]/i.test(value);
+  if (rule.value && missing) throw new Failure('option-needs-value', { option, placeholder: rule.value });
+  if (!rule.value && value !== undefined) throw new Failure('option-takes-no-value', { option, value });
+  const earlier = values.get(rule.name);
+  if (earlier && rule.value && !rule.repeatable) throw new Failure('option-twice', { option });
+  values.set(rule.name, [...(earlier ?? []), value ?? '']);
+}
+
+function fail(option: string, value: string, rule: string, allowed: string | null = null): never {
+  throw new Failure('option-value', { option: `--${option}`, value, rule, allowed });
+}
+
+function one(values: Values, option: string): string | undefined {
+  return values.get(option)?.[0];
+}
+
+function choice<T extends string>(values: Values, option: string, choices: readonly T[]): T | undefined {
+  const value = one(values, option);
+  if (value === undefined) return undefined;
+  return choices.find((known) => known === value) ?? fail(option, value, 'one-of', choices.join(', '));
+}
+
+function date(values: Values, option: string): string | undefined {
+  const value = one(values, option);
+  return value === undefined || isIsoDate(value) ? value : fail(option, value, 'date');
+}
+
+/** A proportion strictly between 0 and 1. */
+function share(values: Values, option: string): number | undefined {
+  const value = one(values, option);
+  if (value === undefined) return undefined;
+  const number = /^\s*\d*\.?\d+(e-?\d+)?\s*$/i.test(value) ? Number(value) : Number.NaN;
+  return number > 0 && number < 1 ? number : fail(option, value, 'share');
+}
+
+function headerMap(text: string): HeaderMap {
+  const at = text.lastIndexOf('=');
+  const header = text.slice(0, at).trim();
+  const column = text.slice(at + 1).trim();
+  if (at < 0 || header === '' || column === '') fail('map', text, 'header-map');
+  const known = KINDS.flatMap((kind) => COLUMNS[kind].map(({ name }) => name));
+  if (!known.includes(column)) fail('map', text, 'column', nearest(column, known));
+  return { header, column };
+}
+
+function commandOf(word: string | undefined): CommandName {
+  if (word === undefined) throw new Failure('command-missing');
+  const command = COMMANDS.find((known) => known === word);
+  if (command) return command;
+  if (LATER_COMMANDS.includes(word)) throw new Failure('command-not-available', { command: word });
+  throw new Failure('command-unknown', { command: word, nearest: nearest(word, COMMANDS) });
+}
+
+function checkLanguage(values: Values): void {
+  const language = one(values, 'language');
+  if (language === undefined || language === 'en') return;
+  if (PLANNED_LANGUAGES.includes(language)) {
+    throw new Failure('option-not-available', { option: `--language ${language}` });
+  }
+  fail('language', language, 'one-of', 'en');
+}
+
+/** The keys of an object whose value is given, so that an absent option is an absent key. */
+function given<T extends object>(entries: T): { [K in keyof T]?: Exclude<T[K], undefined> } {
+  const present = Object.entries(entries).filter(([, value]) => value !== undefined);
+  return Object.fromEntries(present) as { [K in keyof T]?: Exclude<T[K], undefined> };
+}
+
+/**
+ * Reads and checks the command line.
+ *
+ * @param argv the words after `fruitodds`
+ * @returns the command with its options, or `help` or `version` where that is asked for, whatever else stands there
+ * @throws Failure where a word, an option or its value cannot be meant
+ * @example
+ * readCommandLine(['check', 'crosses.csv', '--json']); // { command: 'check', files: ['crosses.csv'], json: true, … }
+ */
+export function readCommandLine(argv: readonly string[]): CommandLine | 'help' | 'version' {
+  const { values, words } = valuesOf(argv);
+  if (values.has('help') || words[0] === 'help') return 'help';
+  if (values.has('version')) return 'version';
+  const [word, ...files] = words;
+  const command = commandOf(word);
+  checkLanguage(values);
+  if (files.length === 0) throw new Failure('file-missing', { command });
+  const output = one(values, 'output');
+  if (output !== undefined && command !== 'report') {
+    throw new Failure('option-not-for-command', { option: '-o', command });
+  }
+  if (output === undefined && command === 'report') throw new Failure('output-missing');
+  if (output === '-') fail('output', output, 'file-name');
+  return {
+    command,
+    files,
+    vials: values.get('vials') ?? [],
+    flowers: values.get('flowers') ?? [],
+    json: values.has('json'),
+    map: (values.get('map') ?? []).map(headerMap),
+    level: share(values, 'level') ?? 0.95,
+    endpoint: choice(values, 'endpoint', ['initial', 'final'] as const) ?? 'initial',
+    ...given({
+      useOn: date(values, 'use-on'),
+      asOf: date(values, 'as-of'),
+      dateOrder: choice(values, 'date-order', ['dmy', 'mdy', 'ymd'] as const),
+      ageScale: choice(values, 'age-scale', ['days', 'log1p-days'] as const),
+      worth: share(values, 'worth'),
+      output,
+    }),
+  };
+}

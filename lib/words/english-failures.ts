@@ -1,0 +1,143 @@
+/** Why the command could do nothing, and what to do about it, in English. */
+
+/** What fills a sentence: the option, file or word that is meant. */
+export type FailureDetails = Readonly<Record<string, string | number | null>>;
+
+export interface FailureWords {
+  readonly message: string;
+  readonly fix: string;
+}
+
+type Sentence = (details: FailureDetails) => FailureWords;
+
+const SEE_HELP = 'See fruitodds --help.';
+
+function meant(nearest: string | number | null | undefined): string {
+  return nearest ? `Did you mean ${nearest}? ` : '';
+}
+
+/** What an option's value must be, by the code of the rule it broke. */
+const RULES: Readonly<Record<string, (allowed: string | number | null | undefined) => string>> = {
+  'one-of': (allowed) => `Give one of: ${allowed}.`,
+  date: () => 'Give a day that exists as YYYY-MM-DD, such as 2026-09-30.',
+  share: () => 'Give a number between 0 and 1, such as 0.2.',
+  'file-name': () => 'Give the name of a file, such as report.html.',
+  'header-map': () => 'Write it as "THEIR HEADER=column", such as --map "Mutter=seed_parent".',
+  column: (allowed) => `${meant(allowed)}What stands after the = must be the name of one of the columns.`,
+};
+
+/** Why the system refused to read or write, by its own code. */
+const CAUSES: Readonly<Record<string, string>> = {
+  ENOENT: 'there is no such file or folder',
+  EISDIR: 'it is a folder',
+  ENOTDIR: 'a part of its path is a file, not a folder',
+  EACCES: 'you are not allowed to',
+  EPERM: 'you are not allowed to',
+  EROFS: 'the disk is read-only',
+  ENOSPC: 'the disk is full',
+  ENAMETOOLONG: 'its name is too long',
+};
+
+function causeOf(cause: string | number | null | undefined): string {
+  return CAUSES[String(cause)] ?? `the system says ${cause}`;
+}
+
+const FAILURES = {
+  'command-missing': () => ({
+    message: 'Nothing was asked for.',
+    fix: 'Name one of check, analyse and report, for instance: fruitodds check crosses.csv',
+  }),
+  'command-unknown': ({ command, nearest }) => ({
+    message: `There is no command "${command}".`,
+    fix: `${meant(nearest)}The commands are check, analyse and report.`,
+  }),
+  'command-not-available': ({ command }) => ({
+    message: `The command "${command}" is not available in this version.`,
+    fix: 'Available are check, analyse and report.',
+  }),
+  'file-missing': ({ command }) => ({
+    message: `No file was named for ${command}.`,
+    fix: `Name the crosses file, for instance: fruitodds ${command} crosses.csv (or - for standard input)`,
+  }),
+  'file-unreadable': ({ file, cause }) => ({
+    message: `${file} can't be read: ${causeOf(cause)}.`,
+    fix: 'Check the name, the folder and whether you may read the file.',
+  }),
+  'standard-input-twice': () => ({
+    message: 'Standard input (-) was named twice.',
+    fix: 'Name - for one file only, and the other files by their names.',
+  }),
+  'option-unknown': ({ option, nearest }) => ({
+    message: `There is no option ${option}.`,
+    fix: meant(nearest) + SEE_HELP,
+  }),
+  'option-not-available': ({ option }) => ({
+    message: `${option} is not available in this version.`,
+    fix: `Leave it out. ${SEE_HELP}`,
+  }),
+  'option-not-for-command': ({ option, command }) => ({
+    message: `The command ${command} takes no ${option}: it prints to standard output.`,
+    fix: `Leave ${option} out, or use report.`,
+  }),
+  'option-needs-value': ({ option, placeholder }) => ({
+    message: `The option ${option} needs a value.`,
+    fix: `Write ${option} ${placeholder}. ${SEE_HELP}`,
+  }),
+  'option-takes-no-value': ({ option, value }) => ({
+    message: `The option ${option} takes no value, got "${value}".`,
+    fix: `Write ${option} alone.`,
+  }),
+  'option-value': ({ option, value, rule, allowed }) => ({
+    message: `The option ${option} can't be "${value}".`,
+    fix: RULES[String(rule)]!(allowed),
+  }),
+  'option-twice': ({ option }) => ({
+    message: `The option ${option} was given twice.`,
+    fix: 'Give it once.',
+  }),
+  'question-open': ({ cause, remedy }) => ({
+    message: `A question that only you can answer: ${cause}`,
+    fix: String(remedy),
+  }),
+  'no-usable-row': ({ files, cause, remedy }) => ({
+    message: `No row of ${files} can be used.${cause ? ` ${cause}` : ''}`,
+    fix: remedy ? String(remedy) : 'Run fruitodds check on the files: it names what is wrong with every row.',
+  }),
+  'no-crosses': ({ files }) => ({
+    message: `There is no crosses file among ${files}.`,
+    fix: 'Name the file with one row a pollinated flower first. A file is known by its columns.',
+  }),
+  'no-usable-outcome': ({ rows }) => ({
+    message: `None of the ${rows} rows has an outcome yet: all tags are lost, pending or controls.`,
+    fix: 'Fill the column outcome with fruit, dropped or none once the flowers have been looked at.',
+  }),
+  'output-missing': () => ({
+    message: 'It was not said where to write the report.',
+    fix: 'Add -o and a name, for instance: -o report.html',
+  }),
+  'output-is-input': ({ file }) => ({
+    message: `${file} is one of the files to be read; the report would overwrite it.`,
+    fix: 'Give another name after -o, for instance: -o report.html',
+  }),
+  'output-not-writable': ({ file, cause }) => ({
+    message: `${file} can't be written: ${causeOf(cause)}.`,
+    fix: 'Check that the folder exists and that you may write there.',
+  }),
+  'internal-fault': ({ cause }) => ({
+    message: `Something went wrong inside fruitodds: ${cause}.`,
+    fix: 'This is a fault of the program, not of your files. Please report it with this message.',
+  }),
+} satisfies Readonly<Record<string, Sentence>>;
+
+export type FailureCode = keyof typeof FAILURES;
+
+/**
+ * The sentences for a failure.
+ *
+ * @example
+ * failureWords('option-unknown', { option: '--levle', nearest: '--level' }).fix; // 'Did you mean --level? …'
+ */
+export function failureWords(code: FailureCode, details: FailureDetails): FailureWords {
+  const sentence: Sentence = FAILURES[code];
+  return sentence(details);
+}

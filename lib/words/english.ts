@@ -1,0 +1,70 @@
+/** Codes of the analysis in English: why there is no number, why a row does not count, what a verdict rests on. */
+
+/** Why an estimate is missing. */
+const BECAUSE: Readonly<Record<string, string>> = {
+  'no-flowers': 'There is no flower with a known outcome.',
+  'no-aged-flowers': 'No flower has a known pollen age.',
+  'no-fresh-flower': 'No flower with a known outcome got fresh pollen.',
+  'no-pairs-with-both': 'No pair of plants was pollinated both with fresh pollen and with this one.',
+  'no-informative-pairs':
+    'In no pair of plants with both kinds of pollen did some flowers take and others fail, so pollen and pair can’t be told apart.',
+  'too-few-pairs-with-both':
+    'Fewer than three pairs of plants have both kinds of pollen and both outcomes, so pollen and pair can’t be told apart.',
+  separated: 'In the pairs that could tell, one kind of pollen always did better, so the ratio has no end.',
+  'one-age-or-vial': 'Pollen kept this way was tried at one age or from one lot only.',
+  'past-oldest-age': 'Within the ages that were tried, fruit set has not fallen to half.',
+  'method-never-tried': 'No flower with a known outcome and age got pollen stored this way.',
+  'used-before-collected': 'The day of use lies before the day the pollen was collected.',
+  'no-seed-parent':
+    'No seed parent is left for this pollen: all others are its own plant or named incompatible.',
+  'no-model': 'There is no model of this season to work it out from.',
+  'not-settled': 'The calculation did not settle on an answer.',
+  'model-not-settled': 'The calculation did not settle on an answer.',
+};
+
+/** Why a row does not count. */
+const LEFT_OUT: Readonly<Record<string, string>> = {
+  'outcome-unknown': 'The tag was lost or the flower was not seen again.',
+  'outcome-pending': 'It is too early to say what became of the flower.',
+  'cell-blank': 'A cell that is needed is blank.',
+  'row-ragged': 'The row has more or fewer cells than the headers.',
+  'quote-not-closed': 'A quotation mark is not closed.',
+  'control-character': 'The row holds a character that no text has.',
+  'date-does-not-exist': 'A date does not exist.',
+  'date-not-understood': 'A date can’t be read.',
+  'date-serial': 'A date is a spreadsheet’s own day number.',
+  'date-implausible': 'A date lies too far back or ahead.',
+  'number-not-understood': 'A number can’t be read.',
+  'number-negative': 'A number is negative.',
+  'number-absurd': 'A number is far too large.',
+  'word-not-understood': 'A word is none of those that can stand there.',
+  'tag-repeated': 'The row stands there twice.',
+  'tag-conflict': 'The tag stands on another flower too.',
+  'future-date': 'The flower was pollinated after the last day of the files.',
+  'selfed-with-other-pollen': 'It is called selfed, but has another plant’s pollen.',
+  'file-repeated': 'The whole file was given twice.',
+  'column-missing': 'A column that is needed is missing from the file.',
+  'column-unclear': 'Two columns of the file could mean the same.',
+  'date-order-unclear': 'The dates of the file can be read in two ways.',
+  'date-order-mixed': 'The dates of the file are written in two orders.',
+  'kind-unknown': 'The file’s columns are none that we know.',
+};
+
+const SENTENCES: ReadonlyMap<string, string> = new Map(
+  [BECAUSE, LEFT_OUT].flatMap((codes) => Object.entries(codes)),
+);
+
+/**
+ * The sentence of a code.
+ *
+ * @throws RangeError where the code is none of this project: a result without its words is a fault of ours
+ * @example
+ * reasonSentence('no-flowers'); // 'There is no flower with a known outcome.'
+ */
+export function reasonSentence(code: string): string {
+  const sentence = SENTENCES.get(code);
+  if (sentence === undefined) {
+    throw new RangeError(`reasonSentence: code must be one of this project, got "${code}"`);
+  }
+  return sentence;
+}
