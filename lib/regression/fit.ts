@@ -42,4 +42,6 @@ export interface Fit {
   readonly separated: boolean;
   readonly separatedBy: readonly string[];
   readonly convergence: Convergence;
+  /** True where `correctIntercept` moved the intercept: the coefficients are then no maximum of the likelihood. */
+  readonly interceptCorrected?: boolean;
 }

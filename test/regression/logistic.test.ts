@@ -15,9 +15,9 @@ describe('logistic by maximum likelihood', () => {
   for (const reference of readCases('c_glm.json')) {
     it(`agrees with R's glm on ${reference.id}`, () => {
       const { input, expected } = reference;
-      const { formula, levels } = input['design'] as { formula: string; levels: Levels };
-      const link = input['link'] as Link;
-      const fit = logistic(formulaDesign(readTable(input['data'] as string), formula, levels), { link });
+      const { formula, levels } = input.design as { formula: string; levels: Levels };
+      const link = input.link as Link;
+      const fit = logistic(formulaDesign(readTable(input.data as string), formula, levels), { link });
       const p = fit.terms.length;
       expect(fit.convergence.settled).toBe(true);
       expect(fit.separated).toBe(false);
@@ -25,19 +25,19 @@ describe('logistic by maximum likelihood', () => {
         reference,
         'coefficients',
         byTerm(fit.terms, (t) => t.estimate),
-        expected['coefficients'],
+        expected.coefficients,
       );
       expectReference(
         reference,
         'se',
         byTerm(fit.terms, (t) => t.se),
-        expected['se'],
+        expected.se,
       );
       const rows = fit.terms.map((_, j) => [...fit.covariance.slice(j * p, (j + 1) * p)]);
-      expectReference(reference, 'vcov', rows, expected['vcov']);
-      expectReference(reference, 'loglik', fit.logLik, expected['loglik']);
-      expectReference(reference, 'deviance', fit.deviance, expected['deviance']);
-      expectReference(reference, 'fitted_first10', fit.fitted, expected['fitted_first10']);
+      expectReference(reference, 'vcov', rows, expected.vcov);
+      expectReference(reference, 'loglik', fit.logLik, expected.loglik);
+      expectReference(reference, 'deviance', fit.deviance, expected.deviance);
+      expectReference(reference, 'fitted_first10', fit.fitted, expected.fitted_first10);
     });
   }
 });
@@ -61,24 +61,24 @@ describe("logistic with Firth's penalty", () => {
   for (const reference of readCases('d_firth.json')) {
     it(`agrees with brglm2 and logistf on ${reference.id}, and names what separates`, () => {
       const { input, expected } = reference;
-      const { levels } = input['design'] as { levels: Levels };
-      const design = formulaDesign(readTable(input['data'] as string), input['formula'] as string, levels);
+      const { levels } = input.design as { levels: Levels };
+      const design = formulaDesign(readTable(input.data as string), input.formula as string, levels);
       const fit = logistic(design, { method: 'firth' });
       expect(fit.convergence.settled).toBe(true);
       expectReference(
         reference,
         'coefficients',
         byTerm(fit.terms, (t) => t.estimate),
-        expected['coefficients'],
+        expected.coefficients,
       );
       expectReference(
         reference,
         'se',
         byTerm(fit.terms, (t) => t.se),
-        expected['se'],
+        expected.se,
       );
-      expectReference(reference, 'penalized_loglik', fit.penalisedLogLik, expected['penalized_loglik']);
-      expectReference(reference, 'fitted_first10', fit.fitted, expected['fitted_first10']);
+      expectReference(reference, 'penalized_loglik', fit.penalisedLogLik, expected.penalized_loglik);
+      expectReference(reference, 'fitted_first10', fit.fitted, expected.fitted_first10);
       // Read off the tables by hand: the cells that hold one outcome only.
       expect(fit.separatedBy).toEqual(separating.get(reference.id));
       expect(fit.separated).toBe(fit.separatedBy.length > 0);

@@ -150,3 +150,18 @@ export function byTerm<T extends { readonly term: string }>(
 ): ReadonlyMap<string, number | null> {
   return new Map(terms.map((term) => [term.term, value(term)]));
 }
+
+/** Names of a design's columns that belong to one term of a formula, such as a factor or an interaction. */
+export function termNames(
+  table: Table,
+  term: string,
+  levels: Levels,
+  names: readonly string[],
+): readonly string[] {
+  const [first, second] = term
+    .split(':')
+    .map((name) => variable(table, name, levels, true).map(([column]) => column));
+  const wanted =
+    second === undefined ? first! : second.flatMap((right) => first!.map((left) => `${left}:${right}`));
+  return names.filter((name) => wanted.includes(name));
+}
