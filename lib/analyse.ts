@@ -1,12 +1,33 @@
 import type { AgePoint, HalfAge } from './analysis/age-curve.ts';
+import { ageCurve, ageRates, halfAge, oldestAge } from './analysis/age-curve.ts';
+import { fixedModel } from './analysis/fixed.ts';
+import type { Flower } from './analysis/flowers.ts';
+import { storageOrder, usedFlowers } from './analysis/flowers.ts';
 import type { FreshVersusStored } from './analysis/fresh-versus-stored.ts';
-import type { GrowerModelRecord } from './analysis/grower-model.ts';
+import { freshVersusStored } from './analysis/fresh-versus-stored.ts';
+import type { GrowerModel, GrowerModelRecord } from './analysis/grower-model.ts';
+import { growerModel } from './analysis/grower-model.ts';
+import { likeForLike } from './analysis/like-for-like.ts';
 import type { AgeScale, FixedModel, ParentsModel } from './analysis/models.ts';
-import type { PooledPair } from './analysis/pairs.ts';
+import type { PairBasis, PooledPair } from './analysis/pairs.ts';
+import { pairCounts, pooledPairs } from './analysis/pairs.ts';
+import { parentsModel } from './analysis/parents.ts';
+import type { Predictor } from './analysis/predictor.ts';
+import { predictor } from './analysis/predictor.ts';
 import type { RawRates } from './analysis/raw.ts';
+import { rawRates } from './analysis/raw.ts';
 import type { RowCounts } from './analysis/rows.ts';
+import { rowCounts } from './analysis/rows.ts';
+import { incompatiblePairs, seedParents, seedParentsFor } from './analysis/seed-parents.ts';
+import { agedFlowers } from './analysis/within-between.ts';
+import type { Worth } from './analysis/worth.ts';
+import { worthOf } from './analysis/worth.ts';
 import type { VialAdvice } from './decisions/vials.ts';
-import type { Endpoint, FileKind } from './season/season.ts';
+import { vialAdvice } from './decisions/vials.ts';
+import { checkLevel } from './proportions/interval.ts';
+import { addYear, isIsoDate, latestDate } from './season/dates.ts';
+import type { Endpoint, FileKind, Season } from './season/season.ts';
+import { VERSION } from './version.ts';
 
 /** Options of `analyse`; everything left out gets the default named here. */
 export interface AnalyseOptions {
@@ -42,15 +63,6 @@ export interface Provenance {
   }[];
 }
 
-/** The threshold that verdicts use. */
-export interface Worth {
-  readonly value: number | null;
-  readonly source: 'option' | 'half-of-fresh' | null;
-  /** Posterior mean fruit set of fresh pollen, where the threshold is half of it. */
-  readonly freshRate: number | null;
-  readonly because?: string;
-}
-
 /** Everything a season tells: the contract's `analyse --json`, with codes where that has sentences. */
 export interface Analysis {
   readonly provenance: Provenance;
@@ -67,4 +79,128 @@ export interface Analysis {
   readonly pairs: readonly PooledPair[];
   readonly worth: Worth;
   readonly vials: readonly VialAdvice[];
+}
+
+/**
+ * The analysis of a season: what happened, how sure one can be, and what to do with each vial.
+ *
+ * Answers every question of the report from one season as read; not for several growers' plants of the same name,
+ * which it takes for one plant.
+ *
+ * @param season what `readSeason` returned
+ * @param options level, day of use, age scale, what is worth a flower
+ * @returns plain data; what the data cannot tell is null with a code in `because`
+ * @throws RangeError where an option breaks its rule
+ * @example
+ * analyse(season).raw.overall.estimate; // fruits ÷ flowers over all used crosses
+ */
+export function analyse(season: Season, options: AnalyseOptions = {}): Analysis {
+  const { level = 0.95 } = options;
+  checkOptions(options, level);
+  const flowers = usedFlowers(season);
+  const useOn = options.useOn ?? defaultUse(season);
+  const fitted = growerModel(flowers, {
+    ageScale: options.ageScale ?? null,
+    methods: season.vials.map(({ storage }) => storage),
+  });
+  const model = 'draws' in fitted ? fitted : null;
+  const predict = model && predictor(model.draws);
+  const because = fitted.record.because ?? 'method-never-tried';
+  const pairs = pooledPairs(pairCounts(flowers), predict, basisOf(flowers), { level, because });
+  const parents = seedParents(flowers, season.flowers);
+  const incompatible = incompatiblePairs(pairs);
+  const worth = worthOf(options.worth, flowers, predict, parents, incompatible);
+  const textbookScale = options.ageScale ?? 'log1p-days';
+  return {
+    provenance: provenance(season, { level, useOn, ageScale: options.ageScale ?? null, worth: worth.value }),
+    rows: rowCounts(season),
+    raw: rawRates(season, { level }),
+    freshVersusStored: freshVersusStored(season, {
+      level,
+      adjusted: (storage, informativePairs) =>
+        likeForLike(flowers, storage, informativePairs, { ageScale: textbookScale, level }),
+    }),
+    models: {
+      fixed: fixedModel(season, { level, ageScale: textbookScale }),
+      parents: parentsModel(flowers, { ageScale: textbookScale, level }),
+      grower: fitted.record,
+    },
+    ...agePart(flowers, model, predict, level, because),
+    pairs,
+    worth,
+    vials:
+      useOn === null
+        ? []
+        : vialAdvice(season.vials, predict, {
+            useOn,
+            worth: worth.value,
+            level,
+            because,
+            over: (father) => seedParentsFor(father, parents, incompatible),
+            record: (vial) => vialRecord(flowers, vial),
+          }),
+  };
+}
+
+function checkOptions({ useOn, worth }: AnalyseOptions, level: number): void {
+  checkLevel('analyse', level);
+  if (useOn !== undefined && !isIsoDate(useOn)) {
+    throw new RangeError(`analyse: useOn must be a date as YYYY-MM-DD, got ${useOn}`);
+  }
+  if (worth !== undefined && !(worth > 0 && worth < 1)) {
+    throw new RangeError(`analyse: worth must be a proportion between 0 and 1, got ${worth}`);
+  }
+}
+
+/** One year after the last pollination; null where there is none. */
+function defaultUse(season: Season): string | null {
+  const last = latestDate(season.crosses.map(({ pollinationDate }) => pollinationDate));
+  return last && addYear(last);
+}
+
+function provenance(season: Season, used: Omit<OptionsUsed, 'endpoint' | 'asOf'>): Provenance {
+  return {
+    version: VERSION,
+    options: { ...used, endpoint: season.endpoint, asOf: season.asOf },
+    files: season.files.map(({ file, kind, sha256, rows }) => ({ file, kind, sha256, rows })),
+  };
+}
+
+/** Fresh pollen; where there is none, the commonest stored method at its median age. */
+function basisOf(flowers: readonly Flower[]): PairBasis {
+  const [first] = storageOrder(flowers);
+  if (first === undefined || first === 'fresh') return { storage: 'fresh', ageDays: 0 };
+  const ages = agedFlowers(flowers).filter(({ storage }) => storage === first);
+  const sorted = ages.map(({ ageDays }) => ageDays).sort((a, b) => a - b);
+  return { storage: first, ageDays: sorted[Math.floor(sorted.length / 2)] ?? 0 };
+}
+
+function agePart(
+  flowers: readonly Flower[],
+  model: GrowerModel | null,
+  predict: Predictor | null,
+  level: number,
+  because: string,
+): Pick<Analysis, 'ageCurve' | 'halfAge'> {
+  const aged = agedFlowers(flowers);
+  const curve: AgePoint[] = [];
+  const halves: HalfAge[] = [];
+  for (const storage of storageOrder(flowers)) {
+    if (storage === 'fresh') continue;
+    const oldest = oldestAge(aged, storage);
+    const rates = model && predict && ageRates(predict, model.models[0]!.pairs, storage);
+    if (oldest === null || rates === null) {
+      const why = oldest === null ? 'no-aged-flowers' : because;
+      halves.push({ storage, oldestAgeDays: oldest, estimate: null, lower: null, upper: null, because: why });
+      continue;
+    }
+    curve.push(...ageCurve(storage, rates, oldest, level));
+    halves.push(halfAge(aged, storage, rates, oldest, level));
+  }
+  return { ageCurve: curve, halfAge: halves };
+}
+
+function vialRecord(flowers: readonly Flower[], vial: string): { fruits: number; flowers: number } {
+  const own = flowers.filter((flower) => flower.vial === vial);
+  return { fruits: own.reduce((sum, { fruit }) => sum + fruit, 0), flowers: own.length };
 }

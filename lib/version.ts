@@ -1,2 +1,2 @@
-/** The version that results name as their origin: that of `package.json`. */
-export const version = '0.1.0';
+/** Version of the package, as in package.json (a test holds the two together). */
+export const VERSION = '0.1.0';

@@ -34,17 +34,20 @@ export interface LatentMode {
 export interface ModeFinder {
   readonly model: LatentModel;
   readonly work: RowWork;
-  readonly find: (scales: LatentScales, start?: LatentPoint) => LatentMode;
+  /** `tolerance` is the expected gain, relative to the value, below which a step is the last one. */
+  readonly find: (scales: LatentScales, start?: LatentPoint, tolerance?: number) => LatentMode;
 }
 
 const MAX_ITERATIONS = 60;
+/** A start this near to the mode, in squared standard deviations, is the mode: its curvature need not be redone. */
+const ALREADY_THERE = 1e-18;
 
 /** A finder of modes for one model. */
 export function modeFinder(model: LatentModel): ModeFinder {
   const work = rowWork(model);
   const trial = emptyPoint(model);
   const memory = curvatureMemory(model);
-  const find = (scales: LatentScales, start?: LatentPoint): LatentMode => {
+  const find = (scales: LatentScales, start?: LatentPoint, tolerance = 1e-12): LatentMode => {
     const point = start ? { core: start.core.slice(), block: start.block.slice() } : emptyPoint(model);
     let value = density(model, scales, point, work);
     let settled = false;
@@ -53,7 +56,11 @@ export function modeFinder(model: LatentModel): ModeFinder {
     while (!settled && iterations < MAX_ITERATIONS) {
       iterations += 1;
       const step = newtonStep(model, scales, point, work, curvature);
-      settled = step.decrement < 1e-12 * (1 + Math.abs(value));
+      if (step.decrement < ALREADY_THERE) {
+        settled = true;
+        break;
+      }
+      settled = step.decrement < tolerance * (1 + Math.abs(value));
       const moved = lineSearch(model, scales, work, point, step, trial, value);
       if (moved === null) {
         settled = settled || step.decrement < 1e-8;

@@ -61,6 +61,9 @@ export interface Posterior {
   readonly settled: boolean;
 }
 
+/** A mode this near is good enough to look around: the weights are exact wherever the proposal stands. */
+const ROUGH = 1e-6;
+
 interface Proposed {
   readonly point: LatentPoint;
   readonly scales: LatentScales;
@@ -100,7 +103,7 @@ function explore(model: PriorModel, finder: ModeFinder, d: number): HyperProposa
   if (d === 0) return { centre: new Float64Array(0), precision: new Float64Array(0) };
   let start: LatentPoint | undefined;
   return hyperProposal((u) => {
-    const mode = finder.find(scalesAt(model, u), start);
+    const mode = finder.find(scalesAt(model, u), start, ROUGH);
     start = mode.point;
     return mode.logMarginal - halfSquare(u);
   }, d);
@@ -125,7 +128,7 @@ function propose(
   let start: LatentPoint | undefined;
   for (const { u, logDensity } of hyperPoints(proposal, points, random)) {
     const scales = scalesAt(model, u);
-    const mode = finder.find(scales, start);
+    const mode = finder.find(scales, start, ROUGH);
     start = mode.point;
     settled &&= mode.settled;
     const prior = -halfSquare(u) - logDensity;
