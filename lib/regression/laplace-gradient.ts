@@ -1,5 +1,6 @@
 /** Laplace's approximation of a mixed logistic model, with its gradient by coefficients and standard deviations. */
 
+import { chordStart } from './chord-steps.ts';
 import { type CurvatureInverse, emptyInverse, invertCurvature } from './curvature-inverse.ts';
 import type { LatentPoint } from './latent-likelihood.ts';
 import { type LatentMode, type ModeFinder, modeFinder, solveCurvature } from './latent-mode.ts';
@@ -65,12 +66,12 @@ export function laplaceSurface(model: MixedModel): LaplaceSurface {
   const finder = modeFinder(latent);
   const inverse = emptyInverse(latent);
   const rows = rowTerms(latent);
-  let last: LatentPoint | undefined;
+  let last: LatentMode | undefined;
   const slope = (coefficients: Float64Array, sds: Float64Array): LaplaceSlope => {
     shiftOffset(model, coefficients, offset);
     const scales = { columns: new Float64Array(0), factors: sds, exclusive: 0 };
-    const mode = finder.find(scales, last);
-    last = mode.point;
+    const mode = finder.find(scales, last && chordStart(finder, scales, last));
+    last = mode;
     invertCurvature(latent, mode.curvature, inverse);
     traceTerms(latent, sds, inverse, finder.work.weight, rows);
     const adjoint = adjointOf(latent, finder, sds, mode, rows);

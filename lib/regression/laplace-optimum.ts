@@ -1,7 +1,7 @@
 /** Where Laplace's approximation is largest: coefficients and standard deviations together. */
 
-import { cholesky, invertCholesky, solveCholesky } from '../numerics/linear-algebra.ts';
-import { differenceHessian, minimise } from '../numerics/minimise.ts';
+import { cholesky, solveCholesky, solveLower } from '../numerics/linear-algebra.ts';
+import { differenceHessian, minimise, type Slope } from '../numerics/minimise.ts';
 import type { Convergence } from './fit.ts';
 import { type LaplaceSurface, laplaceSurface, type MixedModel } from './laplace-gradient.ts';
 
@@ -27,23 +27,27 @@ export interface LaplaceOptimum {
   readonly convergence: Convergence;
 }
 
-/**
- * A stationary point in whitened coordinates: theta = (gamma, sds) with coefficients = start + root gamma, so that
- * gamma has about unit curvature whatever the units of the columns.
- */
+/** Where quasi-Newton steps ended, in whitened coordinates theta (see `Whitening`). */
 interface Ascent {
   readonly surface: LaplaceSurface;
+  /** Indices in the model of the factors on the surface. */
+  readonly kept: readonly number[];
   readonly theta: Float64Array;
   readonly value: number;
   readonly iterations: number;
-  readonly settled: boolean;
 }
 
+/**
+ * Coordinates theta = (gamma, tau) of about unit curvature, whatever the units of the columns and the number of
+ * levels: coefficients = start + root gamma, and the standard deviations are tau times a unit of their own.
+ */
 interface Whitening {
   readonly start: FixedStart;
   /** Cholesky factor of the starting covariance, p × p. */
   readonly root: Float64Array;
   readonly p: number;
+  /** Unit of each factor of the model. */
+  readonly units: Float64Array;
 }
 
 const startingSd = 0.5;
@@ -59,29 +63,51 @@ const sameValue = 1e-8;
  * to 0 and its factor left out; since the approximation may have several maxima, those factors get a second chance
  * from a larger start, and the higher maximum counts.
  *
- * @param model fixed columns, none a combination of others, and at least one factor with two levels or more
+ * @param model fixed columns, none a combination of others, and any number of factors with two levels or more
  * @param start maximum-likelihood fit without random effects
  */
 export function laplaceOptimum(model: MixedModel, start: FixedStart): LaplaceOptimum {
-  const whitening = whiteningOf(start);
+  const whitening = whiteningOf(model, start);
   const everyFactor = model.factors.map((_, g) => g);
-  const first = new Float64Array(whitening.p + everyFactor.length).fill(startingSd);
-  first.fill(0, 0, whitening.p);
+  const first = new Float64Array(whitening.p + everyFactor.length);
+  everyFactor.forEach((g) => {
+    first[whitening.p + g] = startingSd / whitening.units[g]!;
+  });
   let best = withoutZeros(model, whitening, everyFactor, first);
   if (best.kept.length < everyFactor.length) {
-    const other = withoutZeros(model, whitening, everyFactor, secondStart(best, whitening.p, everyFactor));
-    if (other.ascent.value > best.ascent.value + sameValue) best = other;
+    const other = withoutZeros(model, whitening, everyFactor, secondStart(best, whitening));
+    if (other.value > best.value + sameValue) best = other;
   }
   return polished(model, whitening, best);
 }
 
-function whiteningOf(start: FixedStart): Whitening {
+function whiteningOf(model: MixedModel, start: FixedStart): Whitening {
   const p = start.coefficients.length;
   const root = cholesky(start.covariance, p);
   if (root === null) {
     throw new RangeError('laplaceOptimum: start must have a positive definite covariance, got another');
   }
-  return { start, root, p };
+  const surface = laplaceSurface(model);
+  const sds = new Float64Array(model.factors.length).fill(startingSd);
+  surface.slope(start.coefficients, sds);
+  const units = model.factors.map((_, g) => 1 / Math.sqrt(expectedInformation(surface, g)));
+  return { start, root, p, units: Float64Array.from(units, (unit) => Math.min(1, unit)) };
+}
+
+/**
+ * About what the data tell of one standard deviation at the start: 2 sum (1 − (H⁻¹)_jj)² / sd² over its levels, as
+ * if they were apart. It only sets the unit of a coordinate.
+ */
+function expectedInformation({ latent, inverse }: LaplaceSurface, g: number): number {
+  const { size } = latent.factors[g]!;
+  const inBlock = g === latent.eliminated;
+  let sum = 0;
+  for (let a = 0; a < size; a += 1) {
+    const place = (latent.factorStart[g]! + a) * (latent.coreSize + 1);
+    const shrunk = 1 - (inBlock ? inverse.diagonal[a]! : inverse.core[place]!);
+    sum += shrunk * shrunk;
+  }
+  return (2 * sum) / (startingSd * startingSd);
 }
 
 function coefficientsAt({ start, root, p }: Whitening, theta: Float64Array): Float64Array {
@@ -92,16 +118,22 @@ function coefficientsAt({ start, root, p }: Whitening, theta: Float64Array): Flo
   });
 }
 
-/** Gradient of the negative log-likelihood in whitened coordinates. */
-function descentSlope(surface: LaplaceSurface, whitening: Whitening) {
-  const { root, p } = whitening;
-  return (theta: Float64Array): { value: number; gradient: Float64Array } => {
-    const slope = surface.slope(coefficientsAt(whitening, theta), theta.subarray(p));
+function sdsAt({ p, units }: Whitening, kept: readonly number[], theta: Float64Array): Float64Array {
+  return Float64Array.from(kept, (g, k) => theta[p + k]! * units[g]!);
+}
+
+/** The negative log-likelihood with its gradient in whitened coordinates. */
+function descent(surface: LaplaceSurface, whitening: Whitening, kept: readonly number[]): Slope {
+  const { root, p, units } = whitening;
+  return (theta) => {
+    const slope = surface.slope(coefficientsAt(whitening, theta), sdsAt(whitening, kept, theta));
     const gradient = new Float64Array(theta.length);
     for (let k = 0; k < p; k += 1) {
       for (let j = k; j < p; j += 1) gradient[k]! -= root[j * p + k]! * slope.byCoefficient[j]!;
     }
-    for (let g = 0; g < slope.bySd.length; g += 1) gradient[p + g] = -slope.bySd[g]!;
+    kept.forEach((g, k) => {
+      gradient[p + k] = -units[g]! * slope.bySd[k]!;
+    });
     return { value: -slope.value, gradient };
   };
 }
@@ -113,15 +145,8 @@ function ascend(
   theta: Float64Array,
 ): Ascent {
   const surface = laplaceSurface({ ...model, factors: kept.map((g) => model.factors[g]!) });
-  const { x, value, iterations, settled } = minimise(descentSlope(surface, whitening), theta, {
-    tolerance: 1e-9,
-  });
-  return { surface, theta: x, value: -value, iterations, settled };
-}
-
-interface Reduced {
-  readonly ascent: Ascent;
-  readonly kept: readonly number[];
+  const { x, value, iterations } = minimise(descent(surface, whitening, kept), theta, { tolerance: 1e-7 });
+  return { surface, kept, theta: x, value: -value, iterations };
 }
 
 /** Ascends, then leaves out the factors near 0 as long as that costs nothing. */
@@ -130,98 +155,99 @@ function withoutZeros(
   whitening: Whitening,
   factors: readonly number[],
   theta: Float64Array,
-): Reduced {
-  let best: Reduced = { ascent: ascend(model, whitening, factors, theta), kept: factors };
+): Ascent {
+  let best = ascend(model, whitening, factors, theta);
   for (;;) {
-    const { ascent, kept } = best;
-    const sds = ascent.theta.subarray(whitening.p);
-    const least = sds.reduce((at, sd, g) => (Math.abs(sd) < Math.abs(sds[at]!) ? g : at), 0);
-    if (kept.length === 0 || Math.abs(sds[least]!) > nearZero) return best;
-    const fewer = kept.filter((_, g) => g !== least);
-    const shorter = ascent.theta.filter((_, k) => k !== whitening.p + least);
-    const reduced = { ascent: ascend(model, whitening, fewer, shorter), kept: fewer };
-    if (reduced.ascent.value < ascent.value - sameValue) return best;
+    const sds = sdsAt(whitening, best.kept, best.theta).map(Math.abs);
+    const least = sds.indexOf(Math.min(...sds));
+    if (least < 0 || sds[least]! > nearZero) return best;
+    const fewer = best.kept.filter((_, k) => k !== least);
+    const shorter = best.theta.filter((_, k) => k !== whitening.p + least);
+    const reduced = ascend(model, whitening, fewer, shorter);
+    if (reduced.value < best.value - sameValue) return best;
     best = reduced;
   }
 }
 
-function secondStart(best: Reduced, p: number, factors: readonly number[]): Float64Array {
-  const theta = new Float64Array(p + factors.length).fill(secondSd);
-  theta.set(best.ascent.theta.subarray(0, p));
-  best.kept.forEach((g, k) => {
-    theta[p + g] = best.ascent.theta[p + k]!;
+/** The end of an ascent, with a large standard deviation where it was 0. */
+function secondStart(best: Ascent, { p, units }: Whitening): Float64Array {
+  const theta = new Float64Array(p + units.length);
+  theta.set(best.theta.subarray(0, p));
+  units.forEach((unit, g) => {
+    const k = best.kept.indexOf(g);
+    theta[p + g] = k < 0 ? secondSd / unit : best.theta[p + k]!;
   });
   return theta;
 }
 
-// Steps of the differences, in units of about one standard error; their error is of the order of the square.
+/** Steps of the differences, in units of about one standard error; their error is of the order of the square. */
 const differenceStep = 1e-3;
 const mostNewtonSteps = 8;
-const settledDecrement = 1e-14;
+/** Squared distance to the optimum in standard errors: what is aimed at, and what is let pass. */
+const aim = 1e-14;
+const enough = 1e-8;
 
 /** Newton's method from the quasi-Newton end, with the information taken there by differences of the gradient. */
-function polished(model: MixedModel, whitening: Whitening, { ascent, kept }: Reduced): LaplaceOptimum {
-  const { surface } = ascent;
-  const slope = descentSlope(surface, whitening);
+function polished(model: MixedModel, whitening: Whitening, ascent: Ascent): LaplaceOptimum {
+  const { surface, kept } = ascent;
+  const slope = descent(surface, whitening, kept);
   const theta = ascent.theta.slice();
   const size = theta.length;
   const hessian = differenceHessian((x) => slope(x).gradient, theta, differenceStep);
   const factor = cholesky(hessian, size);
   let decrement = Infinity;
   let { value, gradient } = slope(theta);
-  for (
-    let steps = 0;
-    factor !== null && steps < mostNewtonSteps && decrement > settledDecrement;
-    steps += 1
-  ) {
+  for (let steps = 0; factor !== null && steps < mostNewtonSteps && decrement > aim; steps += 1) {
     const step = solveCholesky(factor, size, gradient);
     decrement = step.reduce((sum, move, k) => sum + move * gradient[k]!, 0);
     for (let k = 0; k < size; k += 1) theta[k]! -= step[k]!;
     ({ value, gradient } = slope(theta));
   }
   const sds = new Float64Array(model.factors.length);
-  kept.forEach((g, k) => {
-    sds[g] = Math.abs(theta[whitening.p + k]!);
+  sdsAt(whitening, kept, theta).forEach((sd, k) => {
+    sds[kept[k]!] = Math.abs(sd);
   });
-  const settled = factor !== null && decrement < 1e-8;
   return {
     surface,
     coefficients: coefficientsAt(whitening, theta),
     sds,
     kept,
-    covariance:
-      factor === null ? new Float64Array(0) : unwhitened(whitening, invertCholesky(factor, size), size),
+    covariance: factor === null ? new Float64Array(size * size) : unwhitened(whitening, kept, factor),
     value: -value,
-    convergence: {
-      settled,
-      iterations: ascent.iterations,
-      gradient: gradient.reduce((most, slope) => Math.max(most, Math.abs(slope)), 0),
-      reason: settled ? 'gradient-is-zero' : factor === null ? 'no-maximum' : 'gradient-is-not-zero',
-    },
+    convergence: convergenceOf(ascent, factor !== null, decrement, gradient),
   };
 }
 
-/** Covariance of (coefficients, sds) from that of (gamma, sds). */
-function unwhitened({ root, p }: Whitening, covariance: Float64Array, size: number): Float64Array {
+function convergenceOf(
+  { iterations }: Ascent,
+  maximum: boolean,
+  decrement: number,
+  gradient: Float64Array,
+): Convergence {
+  const settled = maximum && decrement < enough;
+  const reason = settled ? 'gradient-is-zero' : maximum ? 'gradient-is-not-zero' : 'no-maximum';
+  const largest = gradient.reduce((most, slope) => Math.max(most, Math.abs(slope)), 0);
+  return { settled, iterations, gradient: largest, reason };
+}
+
+/** Covariance of (coefficients, sds): T C T′, C the inverse information of theta, T the derivative by theta. */
+function unwhitened(
+  { root, p, units }: Whitening,
+  kept: readonly number[],
+  factor: Float64Array,
+): Float64Array {
+  const size = p + kept.length;
   const transform = new Float64Array(size * size);
-  for (let j = 0; j < size; j += 1) {
-    if (j >= p) transform[j * size + j] = 1;
-    else for (let k = 0; k <= j; k += 1) transform[j * size + k] = root[j * p + k]!;
-  }
-  return product(transform, transposed(product(transform, covariance, size), size), size);
-}
-
-function product(a: Float64Array, b: Float64Array, size: number): Float64Array {
-  const c = new Float64Array(size * size);
-  for (let i = 0; i < size; i += 1) {
-    for (let k = 0; k < size; k += 1) {
-      const scale = a[i * size + k]!;
-      if (scale !== 0) for (let j = 0; j < size; j += 1) c[i * size + j]! += scale * b[k * size + j]!;
-    }
-  }
-  return c;
-}
-
-function transposed(a: Float64Array, size: number): Float64Array {
-  return a.map((_, k) => a[(k % size) * size + Math.floor(k / size)]!);
+  for (let j = 0; j < p; j += 1) transform.set(root.subarray(j * p, (j + 1) * p), j * size);
+  kept.forEach((g, k) => {
+    transform[(p + k) * (size + 1)] = units[g]!;
+  });
+  // With the information L L′ this is A′A, A = L⁻¹ T′.
+  const columns = Array.from({ length: size }, (_, j) =>
+    solveLower(factor, size, transform.slice(j * size, (j + 1) * size)),
+  );
+  return Float64Array.from({ length: size * size }, (_, place) => {
+    const right = columns[place % size]!;
+    return columns[Math.floor(place / size)]!.reduce((sum, value, k) => sum + value * right[k]!, 0);
+  });
 }

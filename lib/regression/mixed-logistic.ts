@@ -3,8 +3,10 @@
 import { cholesky, invertCholesky } from '../numerics/linear-algebra.ts';
 import { type Design, type DesignSpec, designOf, type Factor } from './design.ts';
 import type { Convergence, Fit, Term } from './fit.ts';
+import { joinRows } from './joined-rows.ts';
 import { type LaplaceSurface, type MixedModel, scaledSums } from './laplace-gradient.ts';
 import { type LaplaceOptimum, laplaceOptimum } from './laplace-optimum.ts';
+import { logistic01 } from './latent-likelihood.ts';
 import type { LatentMode } from './latent-mode.ts';
 import { solveCurvature } from './latent-mode.ts';
 import { fitDesign } from './logistic.ts';
@@ -107,12 +109,31 @@ export function mixedLogistic(spec: DesignSpec, options: MixedLogisticOptions = 
   if (!fixed.convergence.settled) return unsettled(design, fixed);
   const unidentified = design.groups.filter((group) => !identified(group, design.trials));
   const factors = design.groups.filter((group) => !unidentified.includes(group));
-  const model: MixedModel = {
-    ...design,
-    factors: factors.map(({ name, codes, levels }) => ({ name, codes, size: levels.length })),
-  };
+  const { model, rowOf } = joinedModel(design, factors);
   const optimum = laplaceOptimum(model, fixed);
-  return assemble(design, factors, optimum, unidentified);
+  return assemble(design, factors, optimum, unidentified, rowOf);
+}
+
+/** The model on rows joined where columns and levels agree: flowers of one pair and one kind of pollen. */
+function joinedModel(
+  design: Design,
+  factors: readonly Factor[],
+): { readonly model: MixedModel; readonly rowOf: Int32Array } {
+  const p = design.columns.length;
+  const codes = factors.map((factor) => Float64Array.from(factor.codes));
+  const { rowOf, columns, ...rows } = joinRows({ ...design, columns: [...design.columns, ...codes] });
+  const model = {
+    successes: rows.successes,
+    trials: rows.trials,
+    offset: rows.offset,
+    columns: columns.slice(0, p),
+    factors: factors.map(({ name, levels }, g) => ({
+      name,
+      codes: Int32Array.from(columns[p + g]!),
+      size: levels.length,
+    })),
+  };
+  return { model, rowOf };
 }
 
 function withGroups(design: Design, names: readonly string[] | undefined): Design {
@@ -163,6 +184,7 @@ function assemble(
   factors: readonly Factor[],
   optimum: LaplaceOptimum,
   unidentified: readonly Factor[],
+  rowOf: Int32Array,
 ): MixedFit {
   const { surface, coefficients, sds, kept, convergence } = optimum;
   const p = coefficients.length;
@@ -191,7 +213,7 @@ function assemble(
     singular: factors.filter((_, g) => !kept.includes(g)).map(({ name }) => name),
     unidentified: unidentified.map(({ name }) => name),
     effects: design.groups.flatMap((group) => groupEffects(group, keptFactors, keptSds, surface, mode)),
-    fitted: surface.finder.work.eta.map((eta) => 1 / (1 + Math.exp(-eta))),
+    fitted: Float64Array.from(rowOf, (row) => logistic01(surface.finder.work.eta[row]!)),
     logLik: optimum.value + logBinomialCoefficients(design),
     df: size,
     separated: false,
