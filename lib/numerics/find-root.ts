@@ -20,7 +20,7 @@ export interface FindRootOptions {
  * @returns the root
  * @throws RangeError when the ends are not finite, or `f` has the same sign at both or is not a number there
  * @source Chandrupatla (1997) Advances in Engineering Software 28, 145–149
- * @example findRoot((x) => x * x - 2, 0, 2) // 1.4142135623730951
+ * @example findRoot((x) => x * x - 2, 0, 2) // 1.41421356...
  */
 export function findRoot(
   f: (x: number) => number,
@@ -63,7 +63,7 @@ function interpolated(a: number, b: number, c: number, fa: number, fb: number, f
   const xi = (a - b) / (c - b);
   const phi = (fa - fb) / (fc - fb);
   if (!(phi * phi < xi && (1 - phi) * (1 - phi) < 1 - xi)) return 0.5;
-  return (fa / (fb - fa)) * (fc / (fb - fc)) + ((c - a) / (b - a)) * (fa / (fc - fa)) * (fc / (fb - fc));
+  return (fa / (fb - fa)) * (fc / (fb - fc)) + ((c - a) / (b - a)) * (fa / (fc - fa)) * (fb / (fc - fb));
 }
 
 /**
@@ -78,7 +78,7 @@ function interpolated(a: number, b: number, c: number, fa: number, fb: number, f
  * @returns the root, to about 4e-16 · (1 + |root|)
  * @throws RangeError when `start` is not finite
  * @source Press et al. (2007) Numerical Recipes, section 9.4 (rtsafe)
- * @example findIncreasingRoot((x) => [Math.exp(x) - 3, Math.exp(x)], 0) // 1.0986122886681098
+ * @example findIncreasingRoot((x) => [Math.exp(x) - 3, Math.exp(x)], 0) // 1.09861228...
  */
 export function findIncreasingRoot(
   f: (x: number) => readonly [value: number, slope: number],

@@ -62,7 +62,7 @@ function gaussian(x: number): number {
  * @param options `log: true` for its natural logarithm
  * @returns density at x
  * @throws TypeError or RangeError when x is not a number
- * @example normalDensity(0) // 0.3989422804014327
+ * @example normalDensity(0) // 0.39894228...
  */
 export function normalDensity(x: number, { log = false }: LogOption = {}): number {
   checkNumber('normalDensity', 'x', x);

@@ -114,7 +114,7 @@ const TRIGAMMA_SERIES = [1 / 6, -1 / 30, 1 / 42, -1 / 30, 5 / 66, -691 / 2730, 7
  * @returns ψ(x); near its zero 1.4616 the error is small absolutely, not relatively
  * @throws RangeError or TypeError when x is not a finite number above 0
  * @source Abramowitz & Stegun (1964) 6.3.5 (recurrence), 6.3.18 (asymptotic series)
- * @example digamma(2) // 0.42278433509846714
+ * @example digamma(2) // 0.42278433...
  */
 export function digamma(x: number): number {
   checkPositive('digamma', 'x', x);

@@ -33,6 +33,14 @@ export interface Test {
   readonly p: number;
 }
 
+/** The outcome of a hypothesis test that the data may not allow. When `p` is null, `because` says why. */
+export interface PossibleTest {
+  readonly statistic: number | null;
+  readonly df: number | null;
+  readonly p: number | null;
+  readonly because?: string;
+}
+
 /** Options of every interval: `level` is the confidence level, a proportion in (0, 1), 0.95 by default. */
 export interface LevelOption {
   readonly level?: number;
