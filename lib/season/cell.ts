@@ -1,6 +1,6 @@
 /** Text of one cell → a date, a number, a word or a name; or the code of what is wrong with it. */
 
-import { DATE_ORDERS, isoDate } from './dates.ts';
+import { DATE_ORDERS, isIsoDate, isoDate } from './dates.ts';
 import type { RowProblemCode } from './problems.ts';
 import type { DateOrder } from './season.ts';
 import { foldWord, type WordList } from './values.ts';
@@ -49,6 +49,7 @@ function monthNumber(name: string): number {
 
 /** The ISO date that a cell writes in any form, null where the day does not exist, undefined where it is no date. */
 function dateWritten(text: string, order: DateOrder | null): string | null | undefined {
+  if (isIsoDate(text)) return text;
   const yearFirst = YEAR_FIRST.exec(text);
   if (yearFirst) return isoDate(Number(yearFirst[1]), Number(yearFirst[2]), Number(yearFirst[3]));
   const numbers = threeNumbers(text);

@@ -34,7 +34,7 @@ export function flowerRows(sheet: Sheet): ReadFlowers[] {
   const seen = new Map<string, number>();
   return sheet.rows.flatMap((row) => {
     const cells = new RowCells(sheet, row);
-    const flowers = flowersOf(cells);
+    const flowers = cells.leftOut ? null : flowersOf(cells);
     if (flowers === null) return [];
     const key = JSON.stringify([flowers.seedParent, flowers.opensFrom, flowers.opensTo]);
     const first = seen.get(key);

@@ -1,9 +1,8 @@
 /** How old the pollen was when it was used: from its date, the days given, or the register of vials. */
 
-import type { CrossRecord } from './crosses.ts';
 import { daysBetween } from './dates.ts';
 import type { RowCells } from './row-cells.ts';
-import type { Vial } from './season.ts';
+import type { Cross, Vial } from './season.ts';
 
 /** The vials by name, and whether any vials file was given at all. */
 export interface VialRegister {
@@ -24,7 +23,7 @@ interface AgeSource {
 /** Days from a collection date, or null with a warning where it lies after the pollination. */
 function daysSince(
   collected: string,
-  { pollinationDate }: CrossRecord,
+  { pollinationDate }: Cross,
   cells: RowCells,
   column: AgeSource['column'],
 ): number | null {
@@ -35,12 +34,11 @@ function daysSince(
   return null;
 }
 
-function freshAge(record: CrossRecord, cells: RowCells): 0 {
-  const { pollenCollected, ageGiven } = record;
-  const days =
-    pollenCollected === null ? null : daysSince(pollenCollected, record, cells, 'pollen_collected');
+function freshAge(cross: Cross, cells: RowCells): 0 {
+  const { pollenCollected, ageDays: given } = cross;
+  const days = pollenCollected === null ? null : daysSince(pollenCollected, cross, cells, 'pollen_collected');
   const column = days === null ? 'pollen_age_days' : 'pollen_collected';
-  const oldest = days ?? ageGiven;
+  const oldest = days ?? given;
   if (oldest !== null && oldest > FRESH_DAYS) {
     cells.report('warning', 'fresh-collected-earlier', { column, details: { days: oldest } });
   }
@@ -48,7 +46,7 @@ function freshAge(record: CrossRecord, cells: RowCells): 0 {
 }
 
 /** What the register says of a cross's vial against what its row says. */
-function compareVial({ pollenParent, storage }: CrossRecord, vial: Vial, cells: RowCells): void {
+function compareVial({ pollenParent, storage }: Cross, vial: Vial, cells: RowCells): void {
   if (pollenParent !== null && vial.pollenParent !== pollenParent) {
     const details = { vial: vial.vial, cross: pollenParent, register: vial.pollenParent };
     cells.report('warning', 'vial-father-differs', { column: 'pollen_parent', details });
@@ -59,40 +57,40 @@ function compareVial({ pollenParent, storage }: CrossRecord, vial: Vial, cells: 
   }
 }
 
-function registeredVial(record: CrossRecord, register: VialRegister, cells: RowCells): Vial | undefined {
-  if (record.vial === null) return undefined;
-  const vial = register.vials.get(record.vial);
-  if (vial !== undefined) compareVial(record, vial, cells);
+function registeredVial(cross: Cross, register: VialRegister, cells: RowCells): Vial | undefined {
+  if (cross.vial === null) return undefined;
+  const vial = register.vials.get(cross.vial);
+  if (vial !== undefined) compareVial(cross, vial, cells);
   else if (register.given) cells.report('warning', 'vial-unknown', { column: 'vial' });
   return vial;
 }
 
 /** Every age that a stored cross has, the most trusted first: the date of its collection, the days given, its vial. */
-function ageSources(record: CrossRecord, vial: Vial | undefined, cells: RowCells): AgeSource[] {
-  const { pollenCollected, ageGiven } = record;
+function ageSources(cross: Cross, vial: Vial | undefined, cells: RowCells): AgeSource[] {
+  const { pollenCollected, ageDays: given } = cross;
   const sources: [AgeSource['column'], number | null][] = [
     [
       'pollen_collected',
-      pollenCollected === null ? null : daysSince(pollenCollected, record, cells, 'pollen_collected'),
+      pollenCollected === null ? null : daysSince(pollenCollected, cross, cells, 'pollen_collected'),
     ],
-    ['pollen_age_days', ageGiven],
-    ['vial', vial === undefined ? null : daysSince(vial.collected, record, cells, 'vial')],
+    ['pollen_age_days', given],
+    ['vial', vial === undefined ? null : daysSince(vial.collected, cross, cells, 'vial')],
   ];
   return sources.flatMap(([column, days]) => (days === null ? [] : [{ column, days }]));
 }
 
 function storedAge(
-  record: CrossRecord,
+  cross: Cross,
   register: VialRegister,
   vial: Vial | undefined,
   cells: RowCells,
 ): number | null {
-  const sources = ageSources(record, vial, cells);
+  const sources = ageSources(cross, vial, cells);
   const said =
-    record.pollenCollected !== null || vial !== undefined || (record.vial !== null && register.given);
+    cross.pollenCollected !== null || vial !== undefined || (cross.vial !== null && register.given);
   if (sources.length === 0) {
     // An impossible date or an unknown vial has been reported already: one fault, one finding.
-    const details = { vial: record.vial ?? '' };
+    const details = { vial: cross.vial ?? '' };
     if (!said && !cells.reported('pollen_collected', 'pollen_age_days'))
       cells.report('warning', 'age-missing', { details });
     return null;
@@ -113,8 +111,8 @@ function storedAge(
  * Whole days from collection to pollination: 0 for fresh pollen by definition, null where nothing tells it (the row
  * then counts in raw rates, never in models of age).
  */
-export function pollenAge(record: CrossRecord, register: VialRegister, cells: RowCells): number | null {
-  if (record.control === 'unpollinated') return null;
-  const vial = registeredVial(record, register, cells);
-  return record.storage === 'fresh' ? freshAge(record, cells) : storedAge(record, register, vial, cells);
+export function pollenAge(cross: Cross, register: VialRegister, cells: RowCells): number | null {
+  if (cross.control === 'unpollinated') return null;
+  const vial = registeredVial(cross, register, cells);
+  return cross.storage === 'fresh' ? freshAge(cross, cells) : storedAge(cross, register, vial, cells);
 }

@@ -1,10 +1,10 @@
 /** The door of the import floor: files become a Season. */
 
 import { COLUMNS, foldHeader, KINDS } from './columns.ts';
-import { type CrossRecord, crossRows, type ReadCross } from './crosses.ts';
+import { crossRows, type ReadCross } from './crosses.ts';
 import { isIsoDate, latestDate } from './dates.ts';
 import { flowerRows, type ReadFlowers } from './flowers.ts';
-import { pollenAge, type VialRegister } from './pollen-age.ts';
+import { pollenAge } from './pollen-age.ts';
 import { problemAt } from './problems.ts';
 import { leaveOutRepeats } from './repeats.ts';
 import type { RowCells } from './row-cells.ts';
@@ -77,7 +77,7 @@ function vialsOf(sheets: readonly Sheet[], asOf: string | undefined): ReadVial[]
     if (asOf === undefined || vial.collected <= asOf) continue;
     cells.report('error', 'future-date', { column: 'collected', details: { asOf } });
   }
-  const keyed = read.map(({ vial, cells }) => ({ key: vial.vial, content: { ...vial }, cells }));
+  const keyed = read.map(({ vial, cells }) => ({ key: vial.vial, content: vial, cells }));
   leaveOutRepeats(
     keyed.filter(({ cells }) => !cells.leftOut),
     {
@@ -90,7 +90,7 @@ function vialsOf(sheets: readonly Sheet[], asOf: string | undefined): ReadVial[]
 }
 
 /** Tags are unique within a season, for each grower who names themselves. */
-function tagKey({ season, grower, crossId }: CrossRecord): string {
+function tagKey({ season, grower, crossId }: Cross): string {
   return JSON.stringify([season, grower, crossId]);
 }
 
@@ -100,36 +100,34 @@ function crossesOf(sheets: readonly Sheet[], asOf: string | undefined): ReadCros
     .flatMap(crossRows)
     .map((each) => sensible(each, asOf ?? null))
     .filter(({ cells }) => !cells.leftOut);
-  const keyed = read.map(({ record, cells }) => ({ key: tagKey(record), content: { ...record }, cells }));
+  const keyed = read.map(({ cross, cells }) => ({ key: tagKey(cross), content: cross, cells }));
   leaveOutRepeats(keyed, { column: 'cross_id', repeated: 'tag-repeated', conflict: 'tag-conflict' });
   return read.filter(({ cells }) => !cells.leftOut);
-}
-
-function aged({ record, cells }: ReadCross, register: VialRegister): Cross {
-  const { ageGiven: _, ...cross } = record;
-  return { ...cross, ageDays: pollenAge(record, register, cells) };
 }
 
 function flowersOf(sheets: readonly Sheet[]): ReadFlowers[] {
   return sheets.filter(({ kind, readable }) => kind === 'flowers' && readable).flatMap(flowerRows);
 }
 
-/** Every use of a plant's name, of a storage method and of a grower's name. */
-function namesIn(crosses: readonly ReadCross[], vials: readonly ReadVial[]): readonly NameUse[][] {
-  const use = (cells: RowCells, column: string, name: string | null): NameUse[] =>
-    name === null ? [] : [{ name, column, cells }];
-  return [
-    [
-      ...crosses.flatMap(({ record, cells }) => use(cells, 'seed_parent', record.seedParent)),
-      ...crosses.flatMap(({ record, cells }) => use(cells, 'pollen_parent', record.pollenParent)),
-      ...vials.flatMap(({ vial, cells }) => use(cells, 'pollen_parent', vial.pollenParent)),
-    ],
-    [
-      ...crosses.flatMap(({ record, cells }) => use(cells, 'storage', record.storage)),
-      ...vials.flatMap(({ vial, cells }) => use(cells, 'storage', vial.storage)),
-    ],
-    crosses.flatMap(({ record, cells }) => use(cells, 'grower', record.grower)),
-  ];
+function* plantsNamed(crosses: readonly ReadCross[], vials: readonly ReadVial[]): Generator<NameUse> {
+  for (const { cross, cells } of crosses) {
+    yield { name: cross.seedParent, column: 'seed_parent', cells };
+    if (cross.pollenParent !== null) yield { name: cross.pollenParent, column: 'pollen_parent', cells };
+  }
+  for (const { vial, cells } of vials) yield { name: vial.pollenParent, column: 'pollen_parent', cells };
+}
+
+function* storagesNamed(crosses: readonly ReadCross[], vials: readonly ReadVial[]): Generator<NameUse> {
+  for (const { cross, cells } of crosses) {
+    if (cross.storage !== null) yield { name: cross.storage, column: 'storage', cells };
+  }
+  for (const { vial, cells } of vials) yield { name: vial.storage, column: 'storage', cells };
+}
+
+function* growersNamed(crosses: readonly ReadCross[]): Generator<NameUse> {
+  for (const { cross, cells } of crosses) {
+    if (cross.grower !== null) yield { name: cross.grower, column: 'grower', cells };
+  }
 }
 
 function accountOf(sheet: Sheet, used: number): SeasonFile {
@@ -155,9 +153,15 @@ function usedBySheet(counting: readonly RowCells[]): Map<Sheet, number> {
   return counts;
 }
 
-function latestOf(crosses: readonly Cross[], vials: readonly Vial[]): string | null {
-  const happened = crosses.flatMap((c) => [c.pollinationDate, c.pollenCollected, c.checkedOn, c.harvestedOn]);
-  return latestDate([...happened, ...vials.map(({ collected }) => collected)]);
+/** Every date on which something happened; flowers expected next season have not. */
+function* datesPast(crosses: readonly Cross[], vials: readonly Vial[]): Generator<string | null> {
+  for (const { pollinationDate, pollenCollected, checkedOn, harvestedOn } of crosses) {
+    yield pollinationDate;
+    yield pollenCollected;
+    yield checkedOn;
+    yield harvestedOn;
+  }
+  for (const { collected } of vials) yield collected;
 }
 
 /**
@@ -189,8 +193,13 @@ export function readSeason(sources: readonly SeasonSource[], options: ReadOption
     given: sheets.some(({ kind }) => kind === 'vials'),
     vials: new Map(vials.map((v) => [v.vial, v])),
   };
-  const crosses = readCrosses.map((each) => aged(each, register));
-  for (const uses of namesIn(readCrosses, readVials)) reportSpellings(uses);
+  const crosses = readCrosses.map(({ cross, cells }) => ({
+    ...cross,
+    ageDays: pollenAge(cross, register, cells),
+  }));
+  reportSpellings(plantsNamed(readCrosses, readVials));
+  reportSpellings(storagesNamed(readCrosses, readVials));
+  reportSpellings(growersNamed(readCrosses));
 
   const harvests = recordsHarvests(crosses);
   const known = readCrosses.filter((_, i) => fruitAt(crosses[i], endpoint, harvests) !== null);
@@ -200,7 +209,7 @@ export function readSeason(sources: readonly SeasonSource[], options: ReadOption
     vials,
     flowers: readFlowers.map(({ flowers }) => flowers),
     files: sheets.map((sheet) => accountOf(sheet, used.get(sheet) ?? 0)),
-    asOf: asOf ?? latestOf(crosses, vials),
+    asOf: asOf ?? latestDate(datesPast(crosses, vials)),
     endpoint,
   };
 }

@@ -6,7 +6,7 @@ import type { RowCells } from './row-cells.ts';
 /** A record as it is compared: `key` must be unique, `content` is all that it says. */
 export interface Keyed {
   readonly key: string;
-  readonly content: Readonly<Record<string, unknown>>;
+  readonly content: object;
   readonly cells: RowCells;
 }
 
@@ -19,8 +19,12 @@ interface RepeatCodes {
 const PLACE = new Set(['file', 'line', 'row']);
 
 /** The fields in which two records differ, where they stand apart. */
-function differences(one: Keyed['content'], two: Keyed['content']): string[] {
-  return Object.keys(one).filter((field) => !PLACE.has(field) && one[field] !== two[field]);
+function differences(one: object, two: object): string[] {
+  const others = new Map<string, unknown>(Object.entries(two));
+  const differing = Object.entries(one).filter(
+    ([field, value]) => !PLACE.has(field) && others.get(field) !== value,
+  );
+  return differing.map(([field]) => field);
 }
 
 function reportGroup(group: readonly Keyed[], { column, repeated, conflict }: RepeatCodes): void {

@@ -49,7 +49,7 @@ export class RowCells {
   /** Reports a fault of this row; an error leaves it out. */
   report(severity: Problem['severity'], code: ProblemCode, { column, ...parts }: ProblemParts = {}): void {
     const placed = column ? this.sheet.columns.get(column) : undefined;
-    const value = parts.value ?? (column ? this.raw(column) || null : null);
+    const value = parts.value ?? (column ? this.raw(column) : null);
     const details = { ...(column ? { name: column } : {}), ...parts.details };
     this.sheet.problems.push(
       problemAt(this.place, severity, code, { column: placed?.header ?? column ?? null, value, details }),

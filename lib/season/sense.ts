@@ -1,16 +1,18 @@
 /** What in a flower's record cannot be, taken together: each is reported, and the value that cannot stand is dropped. */
 
-import type { CrossRecord, ReadCross } from './crosses.ts';
+import type { ReadCross } from './crosses.ts';
 import { daysBetween } from './dates.ts';
 import type { RowCells } from './row-cells.ts';
+import type { Cross } from './season.ts';
 
 /** A fruit cannot be told from a fading flower before this (common practice, no source: the check is at two weeks). */
 const EARLIEST_CHECK_DAYS = 5;
 
-type Check = (record: CrossRecord, cells: RowCells) => Partial<CrossRecord>;
+/** What a check takes back of a flower's record; null where it stands. */
+type Check = (cross: Cross, cells: RowCells) => Partial<Cross> | null;
 
 const checkedOn: Check = ({ pollinationDate, checkedOn, outcome }, cells) => {
-  if (checkedOn === null) return {};
+  if (checkedOn === null) return null;
   const days = daysBetween(pollinationDate, checkedOn);
   if (days < 0) {
     cells.report('warning', 'checked-before-pollination', {
@@ -25,11 +27,11 @@ const checkedOn: Check = ({ pollinationDate, checkedOn, outcome }, cells) => {
       details: { days, pollinationDate },
     });
   }
-  return {};
+  return null;
 };
 
 const harvestedOn: Check = ({ pollinationDate, harvestedOn, outcome }, cells) => {
-  if (harvestedOn === null) return {};
+  if (harvestedOn === null) return null;
   if (harvestedOn < pollinationDate) {
     cells.report('warning', 'harvested-before-pollination', {
       column: 'harvested_on',
@@ -37,7 +39,7 @@ const harvestedOn: Check = ({ pollinationDate, harvestedOn, outcome }, cells) =>
     });
     return { harvestedOn: null };
   }
-  if (outcome === 'fruit') return {};
+  if (outcome === 'fruit') return null;
   cells.report('warning', 'harvested-without-fruit', { column: 'harvested_on', details: { outcome } });
   return { harvestedOn: null };
 };
@@ -51,7 +53,7 @@ const seeds: Check = ({ outcome, seeds, sown, germinated }, cells) => {
     cells.report('warning', 'more-germinated-than-sown', { column: 'germinated', details: { sown } });
     return { germinated: null };
   }
-  if (seeds === null || sown === null || sown <= seeds) return {};
+  if (seeds === null || sown === null || sown <= seeds) return null;
   cells.report('warning', 'more-sown-than-seeds', { column: 'sown', details: { seeds } });
   return { sown: null };
 };
@@ -60,22 +62,24 @@ const ownPollen: Check = ({ seedParent, pollenParent, control }, cells) => {
   if (control === null && seedParent === pollenParent) {
     cells.report('warning', 'own-pollen', { column: 'pollen_parent' });
   }
-  return {};
+  return null;
 };
+
+const CHECKS: readonly Check[] = [checkedOn, harvestedOn, seeds, ownPollen];
 
 /** What lies past a day that the grower names had not happened then. */
 function asSeenOn(asOf: string): Check {
   return ({ pollinationDate, checkedOn, harvestedOn, outcome }, cells) => {
     if (pollinationDate > asOf) {
       cells.report('error', 'future-date', { column: 'pollination_date', details: { asOf } });
-      return {};
+      return null;
     }
     const known = outcome !== 'pending' && outcome !== 'unknown';
     if (known && checkedOn !== null && checkedOn > asOf) {
       cells.report('warning', 'outcome-after-as-of', { column: 'checked_on', details: { asOf } });
       return { outcome: 'pending', harvestedOn: null };
     }
-    if (harvestedOn === null || harvestedOn <= asOf) return {};
+    if (harvestedOn === null || harvestedOn <= asOf) return null;
     cells.report('warning', 'future-date', { column: 'harvested_on', details: { asOf } });
     return { harvestedOn: null };
   };
@@ -86,10 +90,11 @@ function asSeenOn(asOf: string): Check {
  *
  * @param asOf the day up to which things have happened, where the grower names one
  */
-export function sensible({ record, cells }: ReadCross, asOf: string | null): ReadCross {
-  const checks = [checkedOn, harvestedOn, seeds, ownPollen];
-  let sound = record;
-  for (const check of checks) sound = { ...sound, ...check(sound, cells) };
-  if (asOf !== null) sound = { ...sound, ...asSeenOn(asOf)(sound, cells) };
-  return { record: sound, cells };
+export function sensible({ cross, cells }: ReadCross, asOf: string | null): ReadCross {
+  let sound = cross;
+  for (const check of asOf === null ? CHECKS : [...CHECKS, asSeenOn(asOf)]) {
+    const takenBack = check(sound, cells);
+    if (takenBack !== null) sound = { ...sound, ...takenBack };
+  }
+  return { cross: sound, cells };
 }

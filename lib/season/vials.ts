@@ -39,7 +39,7 @@ export interface ReadVial {
 export function vialRows(sheet: Sheet): ReadVial[] {
   return sheet.rows.flatMap((row) => {
     const cells = new RowCells(sheet, row);
-    const vial = vialOf(cells);
+    const vial = cells.leftOut ? null : vialOf(cells);
     return vial === null ? [] : [{ vial, cells }];
   });
 }

@@ -36,6 +36,7 @@ function named({ details, column }: Problem): string {
 }
 
 const the = (problem: Problem): string => `the ${named(problem)} ${cited(problem.value)}`;
+const times = (uses: string | number): string => (uses === 1 ? 'once' : `${uses} times`);
 const ISO = 'Write it as YYYY-MM-DD, for example 2025-06-14.';
 const other = ({ details, file }: Problem): string =>
   `row ${details.otherRow}${details.otherFile === file ? '' : ` of ${details.otherFile}`}`;
@@ -91,8 +92,8 @@ const CELL_PROBLEMS: Readonly<Record<CellCode, ProblemSentence>> = {
     `Write ${problem.details.suggestion} if so.`,
   ],
   'name-spellings': (problem) => [
-    `${cited(problem.details.spelling)} (${problem.details.uses} times) looks like ` +
-      `${cited(problem.details.usual)} (${problem.details.usualUses} times), but is kept apart.`,
+    `${cited(problem.details.spelling)} (${times(problem.details.uses)}) looks like ` +
+      `${cited(problem.details.usual)} (${times(problem.details.usualUses)}), but is kept apart.`,
     'Write both alike if they are one.',
   ],
   'name-tidied': (problem) => [

@@ -9,7 +9,7 @@ const LONGEST_CITED = 60;
 
 /** A header or cell in quotation marks, on one line and cut where it is long. */
 export function cited(text: string | number | null | undefined): string {
-  const line = String(text ?? '').replace(/[\s\p{Cc}]+/gu, ' ');
+  const line = String(text ?? '').replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]+/gu, ' ');
   const letters = [...line];
   return `"${letters.length > LONGEST_CITED ? `${letters.slice(0, LONGEST_CITED - 1).join('')}…` : line}"`;
 }
