@@ -60,7 +60,7 @@ const FAILURES = {
     fix: `Name the crosses file, for instance: fruitodds ${command} crosses.csv (or - for standard input)`,
   }),
   'file-unreadable': ({ file, cause }) => ({
-    message: `${file} can't be read: ${causeOf(cause)}.`,
+    message: `${file} can’t be read: ${causeOf(cause)}.`,
     fix: 'Check the name, the folder and whether you may read the file.',
   }),
   'standard-input-twice': () => ({
@@ -88,7 +88,7 @@ const FAILURES = {
     fix: `Write ${option} alone.`,
   }),
   'option-value': ({ option, value, rule, allowed }) => ({
-    message: `The option ${option} can't be "${value}".`,
+    message: `The option ${option} can’t be "${value}".`,
     fix: RULES[String(rule)]!(allowed),
   }),
   'option-twice': ({ option }) => ({
@@ -120,7 +120,7 @@ const FAILURES = {
     fix: 'Give another name after -o, for instance: -o report.html',
   }),
   'output-not-writable': ({ file, cause }) => ({
-    message: `${file} can't be written: ${causeOf(cause)}.`,
+    message: `${file} can’t be written: ${causeOf(cause)}.`,
     fix: 'Check that the folder exists and that you may write there.',
   }),
   'internal-fault': ({ cause }) => ({

@@ -1,0 +1,155 @@
+import { describe, expect, it } from 'vitest';
+import type { FileJson } from '../../lib/command/json.ts';
+import { CLEAN, crossesCsv, run } from './memory-world.ts';
+
+async function checked(crosses: string, ...options: string[]) {
+  const { status, out } = await run(['check', 'crosses.csv', '--json', ...options], {
+    files: { 'crosses.csv': crosses },
+  });
+  return { status, ...(JSON.parse(out) as { files?: FileJson[]; error?: { code: string; fix: string } }) };
+}
+
+const codes = (files: readonly FileJson[] | undefined) =>
+  files!.flatMap((file) => file.problems).map(({ code }) => code);
+
+// Exit statuses and shapes: the contract's, sections 2 and 3. Rows are counted by hand.
+describe('check', () => {
+  it('accounts for every row of a file with nothing to mend, and exits with 0', async () => {
+    const { status, files } = await checked(CLEAN);
+    expect(status).toBe(0);
+    expect(files).toMatchObject([
+      { file: 'crosses.csv', kind: 'crosses', rows: 3, used: 3, leftOut: 0, delimiter: ',', problems: [] },
+    ]);
+    expect(files![0]!.sha256).toMatch(/^[0-9a-f]{64}$/);
+  });
+
+  it('is content with lost tags and pending flowers', async () => {
+    const crosses = crossesCsv([
+      '2025-06-20,Lantern Creek,Salt Moon,fresh,fruit',
+      '2025-06-20,Lantern Creek,Salt Moon,fresh,unknown',
+      '2025-06-21,Lantern Creek,Salt Moon,fresh,pending',
+    ]);
+    const { status, files } = await checked(crosses);
+    expect(status).toBe(0);
+    expect(files).toMatchObject([{ rows: 3, used: 1, leftOut: 2, problems: [] }]);
+  });
+
+  it('names line, row, column, value and what to do for a date that does not exist, and exits with 1', async () => {
+    const crosses = crossesCsv([
+      '2025-06-20,Lantern Creek,Salt Moon,fresh,fruit',
+      '2025-02-30,Lantern Creek,Salt Moon,fresh,fruit',
+    ]);
+    const { status, files } = await checked(crosses);
+    expect(status).toBe(1);
+    expect(files).toMatchObject([{ rows: 2, used: 1, leftOut: 1 }]);
+    const [problem] = files![0]!.problems;
+    expect(problem).toMatchObject({
+      severity: 'error',
+      line: 3,
+      row: 3,
+      column: 'pollination_date',
+      value: '2025-02-30',
+      code: 'date-does-not-exist',
+    });
+    expect(problem!.message).toContain('2025-02-30');
+    expect(problem!.fix).not.toBe('');
+  });
+
+  it('warns of a vial that is not in the register, and uses the row', async () => {
+    const crosses = crossesCsv(
+      ['2025-06-20,Lantern Creek,Salt Moon,frozen,fruit,F-99'],
+      'cross_id,pollination_date,seed_parent,pollen_parent,storage,outcome,vial',
+    );
+    const vials = 'vial,pollen_parent,collected,storage\nF-01,Salt Moon,2024-07-17,frozen\n';
+    const { status, out } = await run(['check', 'crosses.csv', '--vials', 'vials.csv', '--json'], {
+      files: { 'crosses.csv': crosses, 'vials.csv': vials },
+    });
+    const { files } = JSON.parse(out) as { files: FileJson[] };
+    expect(status).toBe(1);
+    expect(codes(files)).toContain('vial-unknown');
+    expect(files[0]).toMatchObject({ used: 1, leftOut: 0 });
+  });
+
+  it('finds pollen that was collected after the pollination', async () => {
+    const crosses = crossesCsv(
+      [
+        '2025-06-20,Lantern Creek,Salt Moon,frozen,fruit,2025-06-25',
+        '2025-06-20,Lantern Creek,Salt Moon,fresh,none,',
+      ],
+      'cross_id,pollination_date,seed_parent,pollen_parent,storage,outcome,pollen_collected',
+    );
+    const { status, files } = await checked(crosses);
+    expect(status).toBe(1);
+    expect(codes(files)).toContain('collected-after-pollination');
+  });
+
+  it('notices a column it does not know without calling it a fault', async () => {
+    const crosses = crossesCsv(
+      ['2025-06-20,Lantern Creek,Salt Moon,fresh,fruit,windy'],
+      'cross_id,pollination_date,seed_parent,pollen_parent,storage,outcome,weather',
+    );
+    const { status, files } = await checked(crosses);
+    expect(status).toBe(0);
+    expect(files![0]!.problems).toMatchObject([
+      { severity: 'notice', code: 'column-unknown', column: 'weather' },
+    ]);
+  });
+
+  it.each([
+    ['an empty file', ''],
+    ['a header only', crossesCsv([])],
+    ['a file without one of the columns it needs', CLEAN.replaceAll(/,[^,\n]*$/gm, '')],
+    ['a file of other things', 'name,price\nPot,3\n'],
+    ['a file with no row that can be read', crossesCsv(['2025-13-01,A,B,fresh,fruit'])],
+  ])('exits with 2 for %s, and says in JSON why and what was found', async (_, crosses) => {
+    const { status, error, files } = await checked(crosses);
+    expect(status).toBe(2);
+    expect(error!.code).toBe('no-usable-row');
+    expect(error!.fix).not.toBe('');
+    expect(codes(files).length).toBeGreaterThan(0);
+  });
+
+  it('asks for the order of dates that could be read in two ways, and takes the answer', async () => {
+    const crosses = crossesCsv([
+      '03/04/2025,Lantern Creek,Salt Moon,fresh,fruit',
+      '05/04/2025,Lantern Creek,Salt Moon,fresh,none',
+    ]);
+    const asked = await checked(crosses);
+    expect([asked.status, asked.error!.code]).toEqual([2, 'question-open']);
+    const answered = await checked(crosses, '--date-order', 'dmy');
+    expect([answered.status, answered.files![0]!.used]).toEqual([0, 2]);
+  });
+
+  it('reads a header as the column it is mapped to', async () => {
+    const crosses = CLEAN.replace('seed_parent', 'Pflanze A');
+    expect((await checked(crosses)).status).toBe(2);
+    expect((await checked(crosses, '--map', 'Pflanze A=seed_parent')).status).toBe(0);
+  });
+
+  it('reads standard input', async () => {
+    const { status, out } = await run(['check', '-', '--json'], { input: CLEAN });
+    expect(status).toBe(0);
+    expect(JSON.parse(out)).toMatchObject({ files: [{ file: 'standard input', used: 3 }] });
+    expect((await run(['check', '-', '--vials', '-'], { input: CLEAN })).err).toContain('twice');
+  });
+
+  it('says for people what was found, like faults together', async () => {
+    const crosses = crossesCsv([
+      '2025-02-30,Lantern Creek,Salt Moon,fresh,fruit',
+      '2025-02-31,Lantern Creek,Salt Moon,fresh,fruit',
+      '2025-06-20,Lantern Creek,Salt Moon,fresh,fruit',
+    ]);
+    const { out, err } = await run(['check', 'crosses.csv'], { files: { 'crosses.csv': crosses } });
+    expect(out).toContain('crosses.csv: crosses, 3 rows, 1 used, 2 left out');
+    expect(out.match(/error /g)).toHaveLength(1);
+    expect(out).toContain('Also in row 3.');
+    expect(err).toBe('');
+  });
+
+  it('says that a file cannot be read without a trace of the program', async () => {
+    const { status, out, err } = await run(['check', 'missing.csv']);
+    expect([status, out]).toEqual([2, '']);
+    expect(err).toContain('missing.csv can’t be read: there is no such file or folder.');
+    expect(err).not.toMatch(/\bat \S+:\d+/);
+  });
+});

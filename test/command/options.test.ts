@@ -1,0 +1,118 @@
+import { describe, expect, it } from 'vitest';
+import { Failure } from '../../lib/command/failure.ts';
+import { readCommandLine } from '../../lib/command/options.ts';
+
+function failureOf(...argv: string[]): { code: string; details: Failure['details'] } {
+  try {
+    readCommandLine(argv);
+  } catch (error) {
+    if (error instanceof Failure) return { code: error.code, details: error.details };
+    throw error;
+  }
+  throw new Error(`expected a failure of: ${argv.join(' ')}`);
+}
+
+// The options are the contract's, section 2.
+describe('readCommandLine', () => {
+  it('reads every option of the contract', () => {
+    const argv =
+      'report a.csv b.csv --vials v.csv --flowers f.csv --json --use-on 2026-08-01 --as-of 2025-09-30 --date-order dmy ' +
+      '--level 0.9 --endpoint final --age-scale days --worth 0.2 --language en -o out.html';
+    expect(
+      readCommandLine([...argv.split(' '), '--map', 'Mutter = seed_parent', '--map', 'a=b=vial']),
+    ).toEqual({
+      command: 'report',
+      files: ['a.csv', 'b.csv'],
+      vials: ['v.csv'],
+      flowers: ['f.csv'],
+      json: true,
+      useOn: '2026-08-01',
+      asOf: '2025-09-30',
+      dateOrder: 'dmy',
+      level: 0.9,
+      endpoint: 'final',
+      ageScale: 'days',
+      worth: 0.2,
+      output: 'out.html',
+      map: [
+        { header: 'Mutter', column: 'seed_parent' },
+        { header: 'a=b', column: 'vial' },
+      ],
+    });
+  });
+
+  it('leaves out what is not given, with a level of 0.95 and the initial fruit set', () => {
+    expect(readCommandLine(['check', '-'])).toEqual({
+      command: 'check',
+      files: ['-'],
+      vials: [],
+      flowers: [],
+      json: false,
+      map: [],
+      level: 0.95,
+      endpoint: 'initial',
+    });
+  });
+
+  it('reads what follows -- as files, however they are called', () => {
+    expect(readCommandLine(['check', '--', '--odd.csv'])).toMatchObject({ files: ['--odd.csv'] });
+  });
+
+  it('answers help and version whatever else stands there', () => {
+    expect(readCommandLine(['--help'])).toBe('help');
+    expect(readCommandLine(['report', '-h'])).toBe('help');
+    expect(readCommandLine(['help'])).toBe('help');
+    expect(readCommandLine(['--version'])).toBe('version');
+  });
+
+  it('names the nearest option and command', () => {
+    expect(failureOf('check', 'a.csv', '--levle', '0.9')).toEqual({
+      code: 'option-unknown',
+      details: { option: '--levle', nearest: '--level' },
+    });
+    expect(failureOf('check', 'a.csv', '-x')).toMatchObject({ code: 'option-unknown' });
+    expect(failureOf('analyze', 'a.csv')).toEqual({
+      code: 'command-unknown',
+      details: { command: 'analyze', nearest: 'analyse' },
+    });
+  });
+
+  it('refuses what is not available yet by name', () => {
+    expect(failureOf('site', 'a.csv')).toMatchObject({ code: 'command-not-available' });
+    expect(failureOf('template')).toMatchObject({ code: 'command-not-available' });
+    expect(failureOf('check', 'a.csv', '--anonymous')).toMatchObject({ code: 'option-not-available' });
+    expect(failureOf('check', 'a.csv', '--language', 'de')).toMatchObject({ code: 'option-not-available' });
+  });
+
+  it.each([
+    ['option-value', ['--language', 'tlh']],
+    ['option-value', ['--level', '95']],
+    ['option-value', ['--level', '0']],
+    ['option-value', ['--level', 'high']],
+    ['option-value', ['--worth', '1']],
+    ['option-value', ['--worth', '20%']],
+    ['option-value', ['--use-on', '2025-02-30']],
+    ['option-value', ['--as-of', '30.9.2025']],
+    ['option-value', ['--date-order', 'dym']],
+    ['option-value', ['--endpoint', 'last']],
+    ['option-value', ['--age-scale', 'log']],
+    ['option-value', ['--map', 'Mutter']],
+    ['option-value', ['--map', '=vial']],
+    ['option-value', ['--map', 'Mutter=mother_plant']],
+    ['option-needs-value', ['--level']],
+    ['option-needs-value', ['--level', '--json']],
+    ['option-needs-value', ['--vials=']],
+    ['option-takes-no-value', ['--json=yes']],
+    ['option-twice', ['--level', '0.9', '--level', '0.8']],
+    ['option-not-for-command', ['-o', 'out.html']],
+  ])('fails with %s for %j', (code, options) => {
+    expect(failureOf('check', 'a.csv', ...options).code).toBe(code);
+  });
+
+  it('needs a command, a file, and for the report a place to write to', () => {
+    expect(failureOf().code).toBe('command-missing');
+    expect(failureOf('check').code).toBe('file-missing');
+    expect(failureOf('report', 'a.csv').code).toBe('output-missing');
+    expect(failureOf('report', 'a.csv', '-o', '-').code).toBe('option-value');
+  });
+});
