@@ -10,11 +10,13 @@ export const root = dirname(dirname(fileURLToPath(import.meta.url)));
 const dist = (...names) => join(root, 'dist', ...names);
 const require = createRequire(import.meta.url);
 
-function typescriptCompiler() {
+/** Whether TypeScript is installed; `npm ci --omit=dev` leaves it out. */
+function hasCompiler() {
   try {
-    return require.resolve('typescript/bin/tsc');
+    require.resolve('typescript/bin/tsc');
+    return true;
   } catch {
-    return null;
+    return false;
   }
 }
 
@@ -56,27 +58,26 @@ export async function compileNotebooks({ nodeOnly }) {
     .filter(({ packages }) => nodeOnly || packages.length === 0);
   const faults = checkNotebooks(notebooks, root);
   if (faults.length > 0) throw new NotebookError(faults);
-  const compiled = notebooks.map((notebook) => ({ name: notebook.name, code: compileNotebook(notebook) }));
-  rmSync(dist('reports'), { recursive: true, force: true });
+  const compiled = new Map(notebooks.map((notebook) => [`${notebook.name}.js`, compileNotebook(notebook)]));
   mkdirSync(dist('reports'), { recursive: true });
-  for (const { name, code } of compiled) writeFileSync(dist('reports', `${name}.js`), code);
-  return compiled.map(({ name }) => name);
+  for (const name of readdirSync(dist('reports'))) if (!compiled.has(name)) rmSync(dist('reports', name));
+  for (const [name, code] of compiled) writeFileSync(dist('reports', name), code);
 }
 
-/** Everything that dist/ holds; the exit status. */
-async function prepare() {
-  if (typescriptCompiler() === null) {
-    console.log('fruitodds: TypeScript is not installed, so nothing is compiled and dist/ stays as it is.');
-    return 0;
-  }
+/** Compiles everything that dist/ holds; the exit status. */
+export async function compileAll({ nodeOnly }) {
   if (!compileLibrary()) return 1;
   try {
-    await compileNotebooks({ nodeOnly: false });
+    await compileNotebooks({ nodeOnly });
+    return 0;
   } catch (error) {
-    console.error(error instanceof Error ? error.message : error);
+    console.error(error instanceof Error && error.name === 'NotebookError' ? error.message : error);
     return 1;
   }
-  return 0;
 }
 
-if (process.argv[1] === fileURLToPath(import.meta.url)) process.exitCode = await prepare();
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  if (hasCompiler()) process.exitCode = await compileAll({ nodeOnly: false });
+  else
+    console.log('fruitodds: TypeScript is not installed, so nothing is compiled and dist/ stays as it is.');
+}

@@ -32,8 +32,7 @@ figcaption{font-weight:600;margin-bottom:.5rem}
 summary{cursor:pointer;color:var(--quiet);padding:.3rem 0}
 table{border-collapse:collapse;width:100%;font-size:.9375rem;line-height:1.4;font-variant-numeric:tabular-nums lining-nums}
 caption{text-align:left;color:var(--quiet);padding-bottom:.4rem}
-th,td{padding:.35rem .75rem .35rem 0;text-align:left;vertical-align:top;border-bottom:1px solid var(--rule);
-overflow-wrap:anywhere;hyphens:auto}
+th,td{padding:.35rem .75rem .35rem 0;text-align:left;vertical-align:top;border-bottom:1px solid var(--rule)}
 th{font-weight:600}
 th:last-child,td:last-child{padding-right:0}
 thead th{vertical-align:bottom;border-bottom-color:var(--ink)}
@@ -45,6 +44,7 @@ thead th{vertical-align:bottom;border-bottom-color:var(--ink)}
 
 const narrow = `
 @media screen and (max-width:40rem){
+.plain .word{overflow-wrap:anywhere}
 .cards,.cards tbody,.cards tr,.cards th,.cards td{display:block}
 .cards caption{display:block}
 .cards thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}

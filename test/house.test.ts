@@ -1,0 +1,365 @@
+/** The house checks itself: order of the floors, packages, sizes, mirrored tests, documented doors. */
+
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { join, posix, sep } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import ts from 'typescript';
+import { describe, expect, it } from 'vitest';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+
+/** What a floor may import from: floors below it, and packages. A file of `lib/` itself is a floor of its own. */
+interface Floor {
+  readonly below: readonly string[];
+  /** Floors whose types alone may be imported. */
+  readonly typesOf?: readonly string[];
+  readonly packages?: readonly string[];
+}
+
+const statistics = ['numerics', 'proportions', 'regression'];
+const results = [...statistics, 'season', 'analysis', 'decisions', 'analyse', 'version'];
+const texts = [...results, 'words', 'charts', 'notebook'];
+
+const floors: ReadonlyMap<string, Floor> = new Map(
+  Object.entries({
+    numerics: { below: [] },
+    proportions: { below: ['numerics'] },
+    regression: { below: ['numerics', 'proportions'] },
+    season: { below: [], packages: ['csv-parse/sync'] },
+    version: { below: [] },
+    analysis: { below: [...statistics, 'season'], packages: ['simple-statistics'] },
+    decisions: { below: [...statistics, 'season', 'analysis'], packages: ['simple-statistics'] },
+    analyse: { below: [...statistics, 'season', 'analysis', 'decisions', 'version'] },
+    words: { below: [], typesOf: results },
+    charts: { below: [...results, 'words'], packages: ['@observablehq/plot', 'linkedom'] },
+    notebook: { below: [...results, 'words', 'charts'] },
+    'notebook/build': {
+      below: [...results, 'words', 'charts', 'notebook'],
+      packages: ['esbuild', 'markdown-it', 'typescript', 'node:path'],
+    },
+    command: { below: texts },
+    index: { below: texts },
+    bin: { below: [...texts, 'command', 'index'] },
+  }),
+);
+
+/** The only files that touch what lies outside of the program, and by which of Node's own modules. */
+const effects: ReadonlyMap<string, readonly string[]> = new Map([
+  ['notebook/output.ts', ['node:fs', 'node:path']],
+  ['bin.ts', ['node:fs', 'node:path', 'node:process', 'node:url']],
+]);
+
+/** Files without a test of their own name, and why. Files that hold nothing but types need none. */
+const untested: ReadonlyMap<string, string> = new Map([
+  [
+    'bin.ts',
+    'three lines between the system and the command: the tests of the command start it as a process',
+  ],
+  ['index.ts', 'names only; the doors are tested where they are made'],
+  ['notebook/build/flat.ts', 'read by check and compile only, whose tests see every fault it finds'],
+]);
+
+interface Import {
+  readonly address: string;
+  readonly typeOnly: boolean;
+}
+
+interface SourceFile {
+  /** Path under lib/, with forward slashes. */
+  readonly path: string;
+  readonly source: ts.SourceFile;
+  readonly imports: readonly Import[];
+}
+
+function readSource(path: string): SourceFile {
+  const text = readFileSync(join(root, 'lib', path), 'utf8');
+  const source = ts.createSourceFile(path, text, ts.ScriptTarget.ES2023, true);
+  const imports: Import[] = [];
+  const visit = (node: ts.Node): void => {
+    const found = importOf(node);
+    if (found !== null) imports.push(found);
+    ts.forEachChild(node, visit);
+  };
+  visit(source);
+  return { path, source, imports };
+}
+
+function importOf(node: ts.Node): Import | null {
+  if (ts.isImportDeclaration(node) && ts.isStringLiteral(node.moduleSpecifier)) {
+    const typeOnly = node.importClause?.phaseModifier === ts.SyntaxKind.TypeKeyword;
+    return { address: node.moduleSpecifier.text, typeOnly };
+  }
+  if (ts.isExportDeclaration(node) && node.moduleSpecifier && ts.isStringLiteral(node.moduleSpecifier)) {
+    return { address: node.moduleSpecifier.text, typeOnly: node.isTypeOnly };
+  }
+  if (
+    ts.isImportTypeNode(node) &&
+    ts.isLiteralTypeNode(node.argument) &&
+    ts.isStringLiteral(node.argument.literal)
+  ) {
+    return { address: node.argument.literal.text, typeOnly: true };
+  }
+  if (ts.isCallExpression(node) && node.expression.kind === ts.SyntaxKind.ImportKeyword) {
+    const [address] = node.arguments;
+    return address && ts.isStringLiteral(address) ? { address: address.text, typeOnly: false } : null;
+  }
+  return null;
+}
+
+const files = readdirSync(join(root, 'lib'), { recursive: true, encoding: 'utf8' })
+  .map((path) => path.split(sep).join('/'))
+  .filter((path) => path.endsWith('.ts'))
+  .sort()
+  .map(readSource);
+
+/** `notebook/build`, `season`, or the name of a file that lies in `lib/` itself. `command.ts` belongs to `command/`. */
+function floorOf(path: string): string {
+  return path.includes('/') ? posix.dirname(path) : path.replace(/\.ts$/, '');
+}
+
+function targetOf(file: SourceFile, address: string): string {
+  return posix.normalize(posix.join(posix.dirname(file.path), address));
+}
+
+function placeOf({ path, source }: SourceFile, node: ts.Node): string {
+  return `lib/${path}:${source.getLineAndCharacterOfPosition(node.getStart(source)).line + 1}`;
+}
+
+/** Every node of lib/ for which a rule has something to say. */
+function violations(rule: (node: ts.Node, file: SourceFile) => string | null): string[] {
+  return files.flatMap((file) => {
+    const found: string[] = [];
+    const visit = (node: ts.Node): void => {
+      const what = rule(node, file);
+      if (what !== null) found.push(`${placeOf(file, node)} ${what}`);
+      ts.forEachChild(node, visit);
+    };
+    visit(file.source);
+    return found;
+  });
+}
+
+describe('floors', () => {
+  it('has a place in the order for every folder', () => {
+    expect(files.length).toBeGreaterThan(30);
+    expect(files.map(({ path }) => floorOf(path)).filter((floor) => !floors.has(floor))).toEqual([]);
+  });
+
+  it('imports downwards only, and from words upwards no value from below it', () => {
+    const wrong = files.flatMap((file) => {
+      const own = floorOf(file.path);
+      const { below, typesOf = [] } = floors.get(own) ?? { below: [] };
+      return file.imports
+        .filter(({ address }) => address.startsWith('.'))
+        .filter(({ address, typeOnly }) => {
+          const floor = floorOf(targetOf(file, address));
+          return floor !== own && !below.includes(floor) && !(typeOnly && typesOf.includes(floor));
+        })
+        .map(({ address }) => `lib/${file.path} imports ${address}`);
+    });
+    expect(wrong).toEqual([]);
+  });
+
+  it('imports packages only on the floors that may, and Node itself only where effects are', () => {
+    const wrong = files.flatMap((file) => {
+      const allowed = [
+        ...(floors.get(floorOf(file.path))?.packages ?? []),
+        ...(effects.get(file.path) ?? []),
+      ];
+      return file.imports
+        .filter(({ address }) => !address.startsWith('.') && !allowed.includes(address))
+        .map(({ address }) => `lib/${file.path} imports ${address}`);
+    });
+    expect(wrong).toEqual([]);
+  });
+
+  it('has no cycle of imports', () => {
+    const targets = new Map(
+      files.map((file) => [
+        file.path,
+        file.imports
+          .filter(({ address }) => address.startsWith('.'))
+          .map(({ address }) => targetOf(file, address)),
+      ]),
+    );
+    const done = new Set<string>();
+    const cycles: string[] = [];
+    const walk = (path: string, above: readonly string[]): void => {
+      if (above.includes(path)) cycles.push([...above.slice(above.indexOf(path)), path].join(' → '));
+      if (done.has(path) || above.includes(path)) return;
+      for (const target of targets.get(path) ?? []) walk(target, [...above, path]);
+      done.add(path);
+    };
+    for (const { path } of files) walk(path, []);
+    expect(cycles).toEqual([]);
+  });
+
+  it('imports files that exist, with their ending', () => {
+    const wrong = files.flatMap((file) =>
+      file.imports
+        .filter(
+          ({ address }) => address.startsWith('.') && !existsSync(join(root, 'lib', targetOf(file, address))),
+        )
+        .map(({ address }) => `lib/${file.path} imports ${address}`),
+    );
+    expect(wrong).toEqual([]);
+  });
+});
+
+describe('rooms', () => {
+  it('has none that could hold anything', () => {
+    const rooms = new Set(files.flatMap(({ path }) => path.replace(/\.ts$/, '').split('/')));
+    const vague = ['utils', 'util', 'helpers', 'common', 'core', 'misc', 'internal', 'types'];
+    expect(vague.filter((name) => rooms.has(name))).toEqual([]);
+  });
+
+  it('has files of at most 300 lines, named in kebab case', () => {
+    const long = files.filter(({ source }) => source.getLineStarts().length > 301).map(({ path }) => path);
+    expect(long).toEqual([]);
+    expect(files.map(({ path }) => path).filter((path) => !/^[a-z0-9/-]+\.ts$/.test(path))).toEqual([]);
+  });
+
+  it('has functions of at most 60 lines, half of them of at most 15', () => {
+    const lengths: number[] = [];
+    const long = violations((node, { source }) => {
+      if (!ts.isFunctionLike(node) || !('body' in node) || node.body === undefined) return null;
+      const line = (position: number): number => source.getLineAndCharacterOfPosition(position).line;
+      const length = line(node.end) - line(node.getStart(source)) + 1;
+      lengths.push(length);
+      return length > 60 ? `has ${length} lines` : null;
+    });
+    expect(long).toEqual([]);
+    expect(lengths.sort((a, b) => a - b)[Math.floor(lengths.length / 2)]).toBeLessThanOrEqual(15);
+  });
+});
+
+describe('habits', () => {
+  it('has no any, no enum, no namespace', () => {
+    const found = violations((node) => {
+      if (node.kind === ts.SyntaxKind.AnyKeyword) return 'says any';
+      return ts.isEnumDeclaration(node) || ts.isModuleDeclaration(node) ? 'is an enum or a namespace' : null;
+    });
+    expect(found).toEqual([]);
+  });
+
+  it('never reads the clock nor draws unasked', () => {
+    const found = violations((node, { source }) => {
+      const text = ts.isPropertyAccessExpression(node) ? node.getText(source) : '';
+      if (/^(Math\.random|Date\.now|performance\.now|crypto\.\w+)$/.test(text)) return `calls ${text}`;
+      const clock = ts.isNewExpression(node) && node.expression.getText(source) === 'Date';
+      return clock && (node.arguments?.length ?? 0) === 0 ? 'asks for the time' : null;
+    });
+    expect(found).toEqual([]);
+  });
+
+  it('has nothing left to do later', () => {
+    const found = files.filter(({ source }) =>
+      /\b(TODO|FIXME|XXX|@ts-ignore|@ts-nocheck)\b/.test(source.text),
+    );
+    expect(found.map(({ path }) => path)).toEqual([]);
+  });
+});
+
+describe('tests', () => {
+  const holdsOnlyTypes = ({ source }: SourceFile): boolean =>
+    source.statements.every(
+      (statement) =>
+        ts.isInterfaceDeclaration(statement) ||
+        ts.isTypeAliasDeclaration(statement) ||
+        ts.isImportDeclaration(statement) ||
+        (ts.isExportDeclaration(statement) && statement.isTypeOnly),
+    );
+
+  it('mirror every file that does something', () => {
+    const missing = files
+      .filter((file) => !holdsOnlyTypes(file) && !untested.has(file.path))
+      .map(({ path }) => path.replace('notebook/build/', 'notebook/').replace(/\.ts$/, '.test.ts'))
+      .filter((path) => !existsSync(join(root, 'test', path)));
+    expect(missing).toEqual([]);
+  });
+
+  it('are excused only for files that exist', () => {
+    const known = new Set(files.map(({ path }) => path));
+    expect([...untested.keys(), ...effects.keys()].filter((path) => !known.has(path))).toEqual([]);
+  });
+
+  it('are all run: none skipped, none alone', () => {
+    const tests = readdirSync(join(root, 'test'), { recursive: true, encoding: 'utf8' }).filter((path) =>
+      path.endsWith('.test.ts'),
+    );
+    const calls = /\b(?:it|test|describe)\.(?:only|skip|todo|fails)\(/;
+    const found = tests.filter((path) => calls.test(readFileSync(join(root, 'test', path), 'utf8')));
+    expect(found).toEqual([]);
+  });
+});
+
+describe('the door', () => {
+  interface Door {
+    readonly name: string;
+    readonly file: string;
+  }
+
+  const door = files.find(({ path }) => path === 'index.ts')!;
+  const names: readonly Door[] = door.source.statements
+    .filter(ts.isExportDeclaration)
+    .flatMap((statement) => {
+      const address = (statement.moduleSpecifier as ts.StringLiteral).text;
+      const elements =
+        statement.exportClause && ts.isNamedExports(statement.exportClause)
+          ? statement.exportClause.elements
+          : [];
+      return elements.map(({ propertyName, name }) => ({
+        name: (propertyName ?? name).text,
+        file: targetOf(door, address),
+      }));
+    });
+
+  /** The statement that declares an exported name, followed through files that only pass it on. */
+  function declarationOf({ name, file }: Door): { statement: ts.Statement; source: ts.SourceFile } | null {
+    const { source } = readSource(file);
+    for (const statement of source.statements) {
+      if (ts.isVariableStatement(statement)) {
+        const { declarations } = statement.declarationList;
+        if (declarations.some((declaration) => declaration.name.getText(source) === name))
+          return { statement, source };
+      } else if ('name' in statement && (statement.name as ts.Identifier | undefined)?.text === name) {
+        return { statement, source };
+      }
+    }
+    return null;
+  }
+
+  function docOf(entry: Door): string {
+    const found = declarationOf(entry);
+    if (found === null) return '';
+    const { statement, source } = found;
+    return (
+      source.text
+        .slice(statement.getFullStart(), statement.getStart(source))
+        .match(/\/\*\*.*?\*\//gs)
+        ?.at(-1) ?? ''
+    );
+  }
+
+  it('names each thing once, from the file that makes it', () => {
+    expect(names.length).toBeGreaterThan(5);
+    expect(new Set(names.map(({ name }) => name)).size).toBe(names.length);
+    expect(names.filter((entry) => declarationOf(entry) === null)).toEqual([]);
+  });
+
+  it('has a doc comment for each', () => {
+    expect(names.filter((entry) => docOf(entry) === '').map(({ name }) => name)).toEqual([]);
+  });
+
+  it('has an example for each function', () => {
+    const functions = names.filter((entry) => {
+      const found = declarationOf(entry);
+      return found !== null && ts.isFunctionDeclaration(found.statement);
+    });
+    expect(
+      functions
+        .filter((entry) => !/@example|for instance|example:/i.test(docOf(entry)))
+        .map(({ name }) => name),
+    ).toEqual([]);
+  });
+});
