@@ -39,8 +39,14 @@ function bracket(profile: Profile, start: number, step: number, z: number): [num
   return null;
 }
 
-/** Newton's method for root(value) = z, kept inside the bracket. */
-function crossing(profile: Profile, [from, to]: [number, number], z: number): number | null {
+/**
+ * Where the root of a profile is z, by Newton's method kept inside a bracket.
+ *
+ * @param profile the profile of the parameter
+ * @param ends a value where the root is below z, and one where it is not
+ * @param z standard normal quantile of the level
+ */
+export function crossing(profile: Profile, [from, to]: readonly [number, number], z: number): number | null {
   let inside = from;
   let outside = to;
   let value = to;
