@@ -1,0 +1,191 @@
+/** The season review's own sentences: what each section answers, counts first. */
+
+import type { Analysis } from '../analyse.ts';
+import type { HalfAge } from '../analysis/age-curve.ts';
+import type { FreshVersusStored } from '../analysis/fresh-versus-stored.ts';
+import type { PooledPair } from '../analysis/pairs.ts';
+import type { VialAdvice, VialVerdict } from '../decisions/vials.ts';
+import { pairName } from './choice-figures.ts';
+import { days, daysWithRange } from './durations.ts';
+import {
+  CANNOT_TELL,
+  capitalised,
+  counted,
+  counts,
+  difference,
+  inTen,
+  joined,
+  likely,
+  rate,
+  wholeNumber,
+} from './numbers.ts';
+import { pollenOf } from './storage.ts';
+
+const VERDICTS: readonly (readonly [VialVerdict, string])[] = [
+  ['keep', 'keep'],
+  ['use-first', 'use first'],
+  ['test-first', 'test first'],
+  ['discard', 'discard'],
+];
+
+/** "287 flowers, 30 pairs, 20 vials. Frozen pollen 41 of 120, fresh pollen 78 of 130. Keep 15, use first 1, …" */
+export function seasonAnswer(analysis: Analysis): string {
+  const { raw, vials, rows } = analysis;
+  const size = [counted(rows.read, 'flower'), counted(raw.byPair.length, 'pair')];
+  if (vials.length > 0) size.push(counted(vials.length, 'vial'));
+  const kinds = raw.byStorage
+    .filter(({ flowers }) => flowers > 0)
+    .map(({ storage, fruits, flowers }) => `${pollenOf(storage)} ${counts(fruits, flowers)}`);
+  const rates =
+    kinds.length === 0 ? 'No flower has a known outcome yet.' : `${capitalised(kinds.join(', '))} took.`;
+  return [`${size.join(', ')}.`, rates, ...(vials.length > 0 ? [verdictCounts(vials)] : [])].join(' ');
+}
+
+/** "Keep 15, use first 1, test first 3, discard 1." */
+export function verdictCounts(vials: readonly VialAdvice[]): string {
+  const tally = VERDICTS.map(
+    ([verdict, label]) => `${label} ${vials.filter((vial) => vial.verdict === verdict).length}`,
+  );
+  return `${capitalised(tally.join(', '))}.`;
+}
+
+/** "We used 272 of 291 rows; 19 left out for 2 reasons." */
+export function rowsAnswer({ rows }: Pick<Analysis, 'rows'>): string {
+  const { read, used, leftOut, byReason } = rows;
+  const start = `We used ${wholeNumber(used)} of ${counted(read, 'row')}`;
+  if (leftOut === 0) return `${start}: none is left out.`;
+  return `${start}; ${wholeNumber(leftOut)} left out for ${counted(byReason.length, 'reason')}.`;
+}
+
+/** What the lost tags could hide: "12 tags were lost. Had all 12 flowers failed, 150 of 270 took; had all taken, …". */
+export function lostTagsSaid({ raw }: Pick<Analysis, 'raw'>): string {
+  const { lost, lowest, highest } = raw.lostTags.overall;
+  if (lost === 0) return 'No tag was lost.';
+  const hidden = lost === 1 ? 'that flower' : `those ${wholeNumber(lost)} flowers`;
+  return (
+    `${counted(lost, 'tag')} ${lost === 1 ? 'was' : 'were'} lost. If ${hidden} had failed, ` +
+    `${counts(lowest.fruits, lowest.flowers)} would have taken; if ${hidden} had taken, ` +
+    `${counts(highest.fruits, highest.flowers)}. The answers lie between the two.`
+  );
+}
+
+/** Section 3 for one method: counts both ways, then like for like. */
+export function storedAnswer(entry: FreshVersusStored): string {
+  const { storage, fresh, stored } = entry;
+  const start = `${capitalised(pollenOf(storage))} took ${counts(stored.fruits, stored.flowers)}`;
+  if (fresh.flowers === 0) return `${start}; there is no fresh pollen to compare it with.`;
+  const both = `${start}, fresh pollen ${counts(fresh.fruits, fresh.flowers)}`;
+  if (entry.adjusted.estimate === null) {
+    return `${both}. ${whyNotLikeForLike(entry)}`;
+  }
+  return `${both}; like for like (the same pairs), ${pollenOf(storage)} gives ${difference(entry.adjusted)}.`;
+}
+
+function whyNotLikeForLike({ informativePairs, pairsWithBoth }: FreshVersusStored): string {
+  if (informativePairs >= 3) return 'Like for like, the flowers can’t tell yet.';
+  const pairs =
+    pairsWithBoth === 0 ? 'No pair' : `Only ${counted(informativePairs, 'pair')} of ${pairsWithBoth}`;
+  return `${pairs} with both kinds of pollen had both outcomes, so pollen and pair can’t be told apart.`;
+}
+
+/** Whether the raw gap and the like-for-like gap tell different stories, and why; empty where they do not. */
+export function confoundingSaid({ difference: raw, adjusted, storage }: FreshVersusStored): string {
+  if (raw.estimate === null || adjusted.estimate === null) return '';
+  if (Math.abs(raw.estimate - adjusted.estimate) < 0.1) return '';
+  const way = raw.estimate > adjusted.estimate ? 'harder' : 'easier';
+  return (
+    `Over all flowers the gap looks different: ${difference(raw)}. That is because ${pollenOf(storage)} went to ` +
+    `${way} pairs; the number for the same pairs is the fairer one.`
+  );
+}
+
+/** Section 4 for one method: the half age, as far as the data reach. */
+export function halfAgeAnswer(half: HalfAge): string {
+  const pollen = capitalised(pollenOf(half.storage));
+  if (half.oldestAgeDays === null) return `${pollen}: no flower has a known pollen age.`;
+  const reach = `the oldest tried was ${days(half.oldestAgeDays)}`;
+  if (half.estimate === null && half.lower === null) {
+    return `${pollen} was tried at one age or from one vial only, so how fast it fades, ${CANNOT_TELL}; ${reach}.`;
+  }
+  if (half.estimate === null) {
+    return `${pollen} had not fallen to half within the ages that were tried: ${reach}, and nothing is known past it.`;
+  }
+  return `${pollen} falls to half of its fruit set after ${daysWithRange(half)}; ${reach}.`;
+}
+
+/** Fewer flowers than this on one pair are not ranked. */
+const FEWEST_TO_RANK = 5;
+
+/** Section 5: the safest bet by its cautious end, and how many pairs have too few flowers. */
+export function pairsAnswer(pairs: readonly PooledPair[]): string {
+  const ranked = pairs
+    .filter(({ flowers, lower }) => flowers >= FEWEST_TO_RANK && lower !== null)
+    .sort((a, b) => b.lower! - a.lower!);
+  const few = pairs.filter(({ flowers }) => flowers < FEWEST_TO_RANK).length;
+  const unranked =
+    few === 0
+      ? ''
+      : ` ${counted(few, 'pair')} of ${pairs.length} ${few === 1 ? 'has' : 'have'} fewer than ${FEWEST_TO_RANK} flowers: too few to rank.`;
+  const [safest] = ranked;
+  if (safest === undefined) return `Which pair is the safest bet, the flowers ${CANNOT_TELL}.${unranked}`;
+  return (
+    `The safest bet is ${pairName(safest)}: ${counts(safest.fruits, safest.flowers)} took ` +
+    `(${basisSaid(safest)} ${rate(safest)}).${unranked}`
+  );
+}
+
+function basisSaid({ basis }: PooledPair): string {
+  return basis.storage === 'fresh'
+    ? 'with fresh pollen'
+    : `with ${pollenOf(basis.storage)} of ${days(basis.ageDays)}`;
+}
+
+/** Pairs that probably never take: named with their evidence. Empty where there are none. */
+export function incompatibleSaid(pairs: readonly PooledPair[], named: number): string {
+  const found = pairs.filter(({ incompatible }) => incompatible !== null && incompatible >= named);
+  if (found.length === 0) return '';
+  const each = found.map(
+    (pair) => `${pairName(pair)} (${counts(pair.fruits, pair.flowers)}; ${likely(pair.incompatible!)})`,
+  );
+  return `Probably incompatible, whatever the pollen: ${joined(each)}. That says nothing against their pollen on other plants.`;
+}
+
+/** Section 6: the verdicts, and what they were held against. */
+export function vialsAnswer({ vials, worth, provenance }: Analysis): string {
+  if (vials.length === 0) return 'No file of vials was given, so there is none to judge.';
+  const { useOn } = provenance.options;
+  return `${verdictCounts(vials)} ${worthSaid(worth)} The day of use is ${useOn}.`;
+}
+
+function worthSaid(worth: Analysis['worth']): string {
+  if (worth.value === null) {
+    return 'Without fresh flowers to compare with, only you can say what fruit set is worth a flower.';
+  }
+  if (worth.source === 'option')
+    return `A flower counts as worth it where ${inTen(worth.value)} take: as you set it.`;
+  return `A flower counts as worth it where ${inTen(worth.value)} take: half of what fresh pollen gives on these plants.`;
+}
+
+/** What to look at first among the vials, by name; empty where nothing calls for action. */
+export function vialsToActOn(vials: readonly VialAdvice[]): readonly string[] {
+  const of = (verdict: VialVerdict) =>
+    vials
+      .filter((vial) => vial.verdict === verdict)
+      .map(({ vial, pollenParent }) => `${vial} (${pollenParent})`);
+  const lines: [string, readonly string[]][] = [
+    ['Use first', of('use-first')],
+    ['Test with a few flowers first', of('test-first')],
+    ['Discard', of('discard')],
+  ];
+  return lines.filter(([, names]) => names.length > 0).map(([label, names]) => `${label}: ${joined(names)}.`);
+}
+
+/** Section 9: how the two age scales were weighed. */
+export function scalesSaid({ grower }: Analysis['models']): string {
+  if (grower.ageScales.length < 2) return '';
+  const parts = grower.ageScales.map(
+    ({ ageScale, weight }) =>
+      `${ageScale === 'days' ? 'a steady fading by the day' : 'a fading that is fast at first'} ${wholeNumber(weight * 100)} in 100`,
+  );
+  return `How pollen fades is not known from a season or two, so both shapes count: ${joined(parts)}, by how well each foretells a vial from all others.`;
+}
