@@ -43,8 +43,14 @@ export interface ParentsModel {
   readonly ageScale: AgeScale;
   readonly flowers: number;
   readonly terms: readonly ModelTerm[];
+  /** Fixed terms left out since they are constant or follow from terms before them. */
+  readonly withoutTerms: readonly string[];
   /** Variances by effect: `seedParent`, `pollenParent`, `pair`, and `vial`, `morning` where there are several. */
   readonly variances: Readonly<Record<string, number>>;
+  /** Effects whose variance came out as 0. */
+  readonly singular: readonly string[];
+  /** Effects left out since the flowers cannot tell them: one level, one flower a level, or levels as of an effect before. */
+  readonly withoutEffects: readonly string[];
   readonly effects: readonly ParentEffect[];
   readonly logLik: number | null;
   readonly because?: string;

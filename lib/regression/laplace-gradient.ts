@@ -49,7 +49,7 @@ export interface LaplaceSurface {
  * L = l(eta) − v′v / 2 − log det H / 2, H = S Z′W Z S + I. Everything is written in v, so that it stays exact as a
  * standard deviation goes to 0.
  *
- * @source Bates, Mächler, Bolker & Walker (2015) Journal of Statistical Software 67(1), section 3.4, for the
+ * @source Bates, Mächler, Bolker & Walker (2015) Journal of Statistical Software 67(1), section 3, for the
  *   spherical form; Skaug & Fournier (2006) Computational Statistics & Data Analysis 51, 699–709, equation 7, for
  *   the gradient of Laplace's approximation
  */

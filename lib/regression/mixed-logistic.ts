@@ -1,14 +1,12 @@
 /** Mixed logistic regression: crossed random intercepts by Laplace's approximation. */
 
-import { cholesky, invertCholesky } from '../numerics/linear-algebra.ts';
 import { type Design, type DesignSpec, designOf, type Factor } from './design.ts';
 import type { Convergence, Fit, Term } from './fit.ts';
+import { conditionalCovariance, type GroupEffect, groupEffects } from './given-variances.ts';
 import { joinRows } from './joined-rows.ts';
-import { type LaplaceSurface, type MixedModel, scaledSums } from './laplace-gradient.ts';
+import type { MixedModel } from './laplace-gradient.ts';
 import { type LaplaceOptimum, laplaceOptimum } from './laplace-optimum.ts';
 import { logistic01 } from './latent-likelihood.ts';
-import type { LatentMode } from './latent-mode.ts';
-import { solveCurvature } from './latent-mode.ts';
 import { fitDesign } from './logistic.ts';
 import { logBinomialCoefficients } from './response.ts';
 
@@ -36,15 +34,6 @@ export interface GroupVariance {
   readonly sdSe: number | null;
 }
 
-/** Conditional mode of one random intercept. */
-export interface GroupEffect {
-  readonly group: string;
-  readonly level: string;
-  readonly estimate: number;
-  /** Conditional standard deviation, given coefficients and variances. */
-  readonly se: number;
-}
-
 /** A finished mixed fit. When `convergence.settled` is false nothing of it must be shown. */
 export interface MixedFit {
   readonly method: 'laplace';
@@ -58,7 +47,7 @@ export interface MixedFit {
   readonly variances: readonly GroupVariance[];
   /** Groups whose variance came out as 0. */
   readonly singular: readonly string[];
-  /** Groups that can have no variance, held at 0: fewer than two levels, or no level with two trials. */
+  /** Groups whose variance cannot be told, held at 0: see `mixedLogistic`. */
   readonly unidentified: readonly string[];
   readonly effects: readonly GroupEffect[];
   /** Fitted probabilities, the conditional modes included, one a row. */
@@ -86,8 +75,8 @@ export interface MixedFit {
  * trials and outcomes are yes or no; effects shrink with them. Several maxima are possible on such data: two starts
  * are tried where a variance comes out as 0.
  *
- * A variance of 0 is an estimate like others (`singular`). A group with fewer than two levels, or without a level of
- * two trials, is held at 0 (`unidentified`). Where the columns separate successes from failures, a constant outcome
+ * A variance of 0 is an estimate like others (`singular`). A group with fewer than two levels, without a level of two
+ * trials, or with the same levels as a group before it, is held at 0 (`unidentified`). Where the columns separate successes from failures, a constant outcome
  * among them, the likelihood has no maximum: `convergence` says so, `variances` and `effects` are empty.
  *
  * @param spec n rows of successes and trials, p columns, groups; see `DesignSpec`
@@ -107,7 +96,9 @@ export function mixedLogistic(spec: DesignSpec, options: MixedLogisticOptions = 
   }
   const fixed = fitDesign(design, 'maximum-likelihood', 'logit');
   if (!fixed.convergence.settled) return unsettled(design, fixed);
-  const unidentified = design.groups.filter((group) => !identified(group, design.trials));
+  const unidentified = design.groups.filter(
+    (group, g) => !identified(group, design.trials) || repeats(group, design.groups.slice(0, g)),
+  );
   const factors = design.groups.filter((group) => !unidentified.includes(group));
   const { model, rowOf } = joinedModel(design, factors);
   const optimum = laplaceOptimum(model, fixed);
@@ -154,6 +145,11 @@ function identified({ codes, levels }: Factor, trials: Float64Array): boolean {
     if (code >= 0) counts[code]! += trials[i]!;
   });
   return levels.length >= 2 && counts.some((count) => count >= 2);
+}
+
+/** Whether a group is another one under new names. Codes go by order of appearance, so equal groups have equal ones. */
+function repeats({ codes }: Factor, before: readonly Factor[]): boolean {
+  return before.some((other) => codes.every((code, i) => code === other.codes[i]));
 }
 
 /** What is said where the fit without random effects has no maximum: neither has the one with them. */
@@ -239,59 +235,4 @@ function groupVariance(
     sd,
     sdSe: k < 0 ? null : Math.sqrt(covariance[place]!),
   };
-}
-
-function groupEffects(
-  { name, levels }: Factor,
-  kept: readonly Factor[],
-  sds: Float64Array,
-  { latent, inverse }: LaplaceSurface,
-  { point }: LatentMode,
-): GroupEffect[] {
-  const g = kept.findIndex((factor) => factor.name === name);
-  if (g < 0) return levels.map((level) => ({ group: name, level, estimate: 0, se: 0 }));
-  const inBlock = g === latent.eliminated;
-  const effects = inBlock ? point.block : point.core.subarray(latent.factorStart[g]!);
-  const start = inBlock ? 0 : latent.factorStart[g]!;
-  return levels.map((level, a) => {
-    const k = start + a;
-    const variance = inBlock ? inverse.diagonal[k]! : inverse.core[k * (latent.coreSize + 1)]!;
-    return { group: name, level, estimate: sds[g]! * effects[a]!, se: sds[g]! * Math.sqrt(variance) };
-  });
-}
-
-/** Covariance of the coefficients were the variances known: the inverse of X′WX − X′WZS H⁻¹ SZ′WX. */
-function conditionalCovariance(
-  { model, latent, finder }: LaplaceSurface,
-  sds: Float64Array,
-  { curvature }: LatentMode,
-): Float64Array {
-  const p = model.columns.length;
-  const { weight } = finder.work;
-  const information = new Float64Array(p * p);
-  const sums = model.columns.map((column) =>
-    scaledSums(
-      latent,
-      sds,
-      column.map((value, i) => value * weight[i]!),
-    ),
-  );
-  const solved = sums.map((sum) => solveCurvature(latent, curvature, sum));
-  for (let j = 0; j < p; j += 1) {
-    for (let k = 0; k <= j; k += 1) {
-      let sum = 0;
-      for (let i = 0; i < weight.length; i += 1) {
-        sum += weight[i]! * model.columns[j]![i]! * model.columns[k]![i]!;
-      }
-      sums[j]!.core.forEach((value, c) => {
-        sum -= value * solved[k]!.core[c]!;
-      });
-      sums[j]!.block.forEach((value, a) => {
-        sum -= value * solved[k]!.block[a]!;
-      });
-      information[j * p + k] = sum;
-    }
-  }
-  const factor = cholesky(information, p);
-  return factor === null ? new Float64Array(p * p) : invertCholesky(factor, p);
 }
