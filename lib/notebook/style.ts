@@ -34,6 +34,8 @@ table{border-collapse:collapse;width:100%;font-size:.9375rem;line-height:1.4;fon
 caption{text-align:left;color:var(--quiet);padding-bottom:.4rem}
 th,td{padding:.35rem .75rem .35rem 0;text-align:left;vertical-align:top;border-bottom:1px solid var(--rule)}
 th{font-weight:600}
+tbody th{font-weight:inherit}
+.number{white-space:nowrap}
 th:last-child,td:last-child{padding-right:0}
 thead th{vertical-align:bottom;border-bottom-color:var(--ink)}
 .number{text-align:right}
@@ -49,7 +51,8 @@ const narrow = `
 .cards caption{display:block}
 .cards thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
 .cards tr{border-bottom:1px solid var(--rule);padding:.6rem 0}
-.cards th,.cards td{border:0;padding:.1rem 0;text-align:left}
+.cards th,.cards td{border:0;padding:.1rem 0;text-align:left;white-space:normal}
+.cards tbody th{font-weight:600}
 .cards td{display:grid;grid-template-columns:minmax(6rem,2fr) 3fr;gap:.75rem}
 .cards td::before{content:attr(data-title) / "";color:var(--quiet)}
 }
@@ -76,6 +79,9 @@ th,td{padding-top:1.5pt;padding-bottom:1.5pt}
 thead{display:table-header-group}
 tr,li,blockquote,svg{break-inside:avoid}
 figcaption{break-after:avoid}
+figure:has(.plain){display:grid;grid-template-columns:80mm 1fr;column-gap:8mm;align-items:start}
+figure:has(.plain) figcaption{grid-column:1/3}
+figure:has(.plain) table{margin-top:0}
 caption{break-after:avoid;padding-bottom:2pt}
 p{orphans:3;widows:3}
 }
