@@ -1,7 +1,8 @@
 /** The one scoring loop: maximum likelihood, or Firth's penalty as an adjustment of the score. */
 
-import { cholesky, logDeterminant, solveCholesky, solveLower } from '../numerics/linear-algebra.ts';
-import type { Convergence, Link } from './fit.ts';
+import { cholesky, logDeterminant, solveLower } from '../numerics/linear-algebra.ts';
+import { type ClimbEnd, type ClimbPoint, climb } from './climb.ts';
+import type { Link } from './fit.ts';
 import type { OrthogonalBasis } from './orthogonal-basis.ts';
 import { type Counts, emptyResponse, type RowResponse, respond } from './response.ts';
 
@@ -14,26 +15,16 @@ export interface ScoringProblem {
   readonly penalised: boolean;
 }
 
-/** The objective at one point of the basis' coefficients. */
-export interface ScoringPoint {
-  readonly gamma: Float64Array;
+/** The objective at one point: the kernel, plus half the log determinant of the information where penalised. */
+export interface ScoringPoint extends ClimbPoint {
   /** Log-likelihood without the binomial coefficients. */
   readonly kernel: number;
-  /** The kernel, plus half the log determinant of the information where penalised. */
-  readonly objective: number;
-  /** Gradient of the objective. */
-  readonly score: Float64Array;
   /** Cholesky factor of the Fisher information of all coefficients. */
   readonly factor: Float64Array;
-  /** Matrix of the step: the information, or its augmented form where penalised. */
-  readonly curvature: Float64Array;
 }
 
 /** Where the scoring ended, and how. */
-export interface ScoringEnd {
-  readonly point: ScoringPoint;
-  readonly convergence: Convergence;
-}
+export type ScoringEnd = ClimbEnd<ScoringPoint>;
 
 /** Scratch space that every evaluation of one problem shares. */
 interface Scratch {
@@ -110,42 +101,6 @@ function evaluate(problem: ScoringProblem, gamma: Float64Array, scratch: Scratch
   return { gamma, kernel, objective, score, factor, curvature: information };
 }
 
-/** Leading `free` × `free` block of the step's matrix, factored. */
-function leadingFactor(point: ScoringPoint, p: number, free: number): Float64Array | null {
-  const block = new Float64Array(free * free);
-  for (let j = 0; j < free; j += 1) block.set(point.curvature.subarray(j * p, j * p + free), j * free);
-  return cholesky(block, free, block);
-}
-
-/** The step halved until the objective no longer falls; null where no length of it is an improvement. */
-function improved(
-  problem: ScoringProblem,
-  point: ScoringPoint,
-  step: Float64Array,
-  scratch: Scratch,
-): ScoringPoint | null {
-  const slack = 1e-14 * (1 + Math.abs(point.objective));
-  for (let halvings = 0, length = 1; halvings < 40; halvings += 1, length /= 2) {
-    const gamma = point.gamma.slice();
-    for (let k = 0; k < step.length; k += 1) gamma[k]! += length * step[k]!;
-    const next = evaluate(problem, gamma, scratch);
-    if (next !== null && next.objective >= point.objective - slack) return next;
-  }
-  return null;
-}
-
-function largest(values: Float64Array, count: number): number {
-  let most = 0;
-  for (let k = 0; k < count; k += 1) most = Math.max(most, Math.abs(values[k]!));
-  return most;
-}
-
-// Squared length of the step in standard errors. Below the first the point is the maximum; below the second it is
-// so as soon as rounding stops the step from shrinking.
-const settledDecrement = 1e-24;
-const roundingDecrement = 1e-18;
-const mostIterations = 500;
-
 /**
  * Maximises the objective over the first `free` coefficients of the basis, the others held where `start` has them.
  *
@@ -160,27 +115,7 @@ const mostIterations = 500;
  * @source Heinze & Schemper (2002) Statistics in Medicine 21, 2409–2419, section 2
  */
 export function maximise(problem: ScoringProblem, start: Float64Array, free: number): ScoringEnd | null {
-  const { m, p } = problem.basis;
+  const { m } = problem.basis;
   const scratch = { eta: new Float64Array(m), response: emptyResponse(m) };
-  let point = evaluate(problem, start, scratch);
-  if (point === null) return null;
-  let before = Infinity;
-  for (let iteration = 0; ; iteration += 1) {
-    const gradient = largest(point.score, free);
-    const end = (settled: boolean, reason: string): ScoringEnd => ({
-      point: point!,
-      convergence: { settled, iterations: iteration, gradient, reason },
-    });
-    const factor = leadingFactor(point, p, free);
-    if (factor === null) return end(false, 'singular-information');
-    const step = solveCholesky(factor, free, point.score.subarray(0, free));
-    const decrement = step.reduce((sum, value, k) => sum + value * point!.score[k]!, 0);
-    if (decrement < settledDecrement) return end(true, 'score-is-zero');
-    if (decrement < roundingDecrement && decrement > 0.9 * before) return end(true, 'score-is-zero');
-    if (iteration === mostIterations) return end(false, 'too-many-iterations');
-    const next = improved(problem, point, step, scratch);
-    if (next === null) return end(decrement < roundingDecrement, 'no-uphill-step');
-    point = next;
-    before = decrement;
-  }
+  return climb((gamma) => evaluate(problem, gamma, scratch), start, free);
 }

@@ -11,16 +11,21 @@ export interface TermInterval extends Estimate {
   readonly p: number | null;
 }
 
-/** What a fit must tell for intervals of its terms. */
+/** What a fit must tell for intervals of its terms; estimates may be null where it has not settled. */
 export interface FittedTerms {
-  readonly terms: readonly Term[];
+  readonly terms: readonly (Term | { readonly term: string; readonly estimate: null; readonly se: null })[];
   readonly convergence: Convergence;
 }
 
-/** Why the estimates of a fit must not be shown: `separated` or `not-settled`; null where they may. */
+const reasonsOfTheData = ['separated', 'no-informative-strata', 'alike-within-strata'];
+
+/**
+ * Why the estimates of a fit must not be shown; null where they may: `separated`, for strata `no-informative-strata`
+ * or `alike-within-strata`, and `not-settled` where the algorithm is at fault.
+ */
 export function unsettledBecause({ convergence }: { readonly convergence: Convergence }): string | null {
   if (convergence.settled) return null;
-  return convergence.reason === 'separated' ? 'separated' : 'not-settled';
+  return reasonsOfTheData.includes(convergence.reason) ? convergence.reason : 'not-settled';
 }
 
 /** Standard normal quantile of a two-sided range. */
@@ -50,7 +55,7 @@ export function waldIntervals(fit: FittedTerms, { level = 0.95 }: LevelOption = 
   const because = unsettledBecause(fit);
   const z = twoSidedQuantile(level);
   return fit.terms.map(({ term, estimate, se }) =>
-    because === null
+    because === null && estimate !== null
       ? {
           term,
           estimate,
@@ -59,6 +64,6 @@ export function waldIntervals(fit: FittedTerms, { level = 0.95 }: LevelOption = 
           upper: estimate + z * se,
           p: twoSidedP(estimate / se),
         }
-      : { term, se: null, p: null, ...unknown(because) },
+      : { term, se: null, p: null, ...unknown(because ?? 'not-settled') },
   );
 }

@@ -1,0 +1,95 @@
+/** Newton's climb with step halving to the top of a concave objective. */
+
+import { cholesky, solveCholesky } from '../numerics/linear-algebra.ts';
+import type { Convergence } from './fit.ts';
+
+/** An objective with its derivatives at one point of p coefficients. */
+export interface ClimbPoint {
+  readonly gamma: Float64Array;
+  readonly objective: number;
+  /** Gradient of the objective. */
+  readonly score: Float64Array;
+  /** Matrix of the step, p × p, positive definite; only its lower triangle is read. */
+  readonly curvature: Float64Array;
+}
+
+/** Where a climb ended, and how. */
+export interface ClimbEnd<Point extends ClimbPoint> {
+  readonly point: Point;
+  readonly convergence: Convergence;
+}
+
+/** The objective at a point; null where it cannot be computed. */
+export type Evaluate<Point extends ClimbPoint> = (gamma: Float64Array) => Point | null;
+
+/** Leading `free` × `free` block of the step's matrix, factored. */
+function leadingFactor({ curvature, gamma }: ClimbPoint, free: number): Float64Array | null {
+  const p = gamma.length;
+  const block = new Float64Array(free * free);
+  for (let j = 0; j < free; j += 1) block.set(curvature.subarray(j * p, j * p + free), j * free);
+  return cholesky(block, free, block);
+}
+
+/** The step halved until the objective no longer falls; null where no length of it is an improvement. */
+function improved<Point extends ClimbPoint>(
+  evaluate: Evaluate<Point>,
+  point: Point,
+  step: Float64Array,
+): Point | null {
+  const slack = 1e-14 * (1 + Math.abs(point.objective));
+  for (let halvings = 0, length = 1; halvings < 40; halvings += 1, length /= 2) {
+    const gamma = point.gamma.slice();
+    for (let k = 0; k < step.length; k += 1) gamma[k]! += length * step[k]!;
+    const next = evaluate(gamma);
+    if (next !== null && next.objective >= point.objective - slack) return next;
+  }
+  return null;
+}
+
+function largest(values: Float64Array, count: number): number {
+  let most = 0;
+  for (let k = 0; k < count; k += 1) most = Math.max(most, Math.abs(values[k]!));
+  return most;
+}
+
+// Squared length of the step in standard errors. Below the first the point is the maximum; below the second it is
+// so as soon as rounding stops the step from shrinking.
+const settledDecrement = 1e-24;
+const roundingDecrement = 1e-18;
+const mostIterations = 500;
+
+/**
+ * Climbs over the first `free` coefficients, the others held where `start` has them.
+ *
+ * @param evaluate the objective with its derivatives
+ * @param start p coefficients
+ * @param free how many of them vary, 0 to p
+ * @returns the last point; null where the start itself cannot be evaluated
+ */
+export function climb<Point extends ClimbPoint>(
+  evaluate: Evaluate<Point>,
+  start: Float64Array,
+  free: number,
+): ClimbEnd<Point> | null {
+  let point = evaluate(start);
+  let before = Infinity;
+  for (let iteration = 0; point !== null; iteration += 1) {
+    const { score } = point;
+    const here: Point = point;
+    const end = (settled: boolean, reason: string): ClimbEnd<Point> => ({
+      point: here,
+      convergence: { settled, iterations: iteration, gradient: largest(score, free), reason },
+    });
+    const factor = leadingFactor(point, free);
+    if (factor === null) return end(false, 'singular-information');
+    const step = solveCholesky(factor, free, score.subarray(0, free));
+    const decrement = step.reduce((sum, value, k) => sum + value * score[k]!, 0);
+    if (decrement < settledDecrement) return end(true, 'score-is-zero');
+    if (decrement < roundingDecrement && decrement > 0.9 * before) return end(true, 'score-is-zero');
+    if (iteration === mostIterations) return end(false, 'too-many-iterations');
+    point = improved(evaluate, point, step);
+    if (point === null) return end(decrement < roundingDecrement, 'no-uphill-step');
+    before = decrement;
+  }
+  return null;
+}
