@@ -80,6 +80,7 @@ export function logistic01(x: number): number {
 export function logLikelihood(model: LatentModel, scales: LatentScales, work: RowWork): number {
   if (model.exclusive >= 0 && scales.exclusive > 0) return mixedLogLikelihood(model, scales, work);
   let sum = 0;
+  work.level.fill(1);
   for (let i = 0; i < model.n; i += 1) sum += rowTerms(model, work, i);
   return sum;
 }
