@@ -6,16 +6,10 @@ import type { LatentPoint } from './latent-likelihood.ts';
 import type { LatentMode } from './latent-mode.ts';
 import type { LatentModel } from './latent-model.ts';
 
-export interface NormalDraw {
-  readonly point: LatentPoint;
-  /** Log density of the proposal at the point, up to (2 pi) to the power of half the dimension. */
-  readonly logDensity: number;
-}
-
 /** Upper bounds of the last dense columns on the standard normal scale; none where empty. */
 export type TailBounds = Float64Array;
 
-/** Random numbers of one draw: kept so that the mirrored draw (−z, 1 − u) can use them again. */
+/** Random numbers of one draw, kept so that the mirrored draw (−z, 1 − u) can use them again. */
 export interface DrawNoise {
   readonly core: Float64Array;
   readonly block: Float64Array;
@@ -23,22 +17,27 @@ export interface DrawNoise {
   readonly bounded: Float64Array;
 }
 
-export function drawNoise(model: LatentModel, bounds: TailBounds, random: RandomStream): DrawNoise {
-  const fill = (length: number, next: () => number): Float64Array => Float64Array.from({ length }, next);
+/** Room for the noise of one draw, to be filled again and again: thousands of small arrays would cost more than the draws. */
+export function drawNoise(model: LatentModel, bounds: TailBounds): DrawNoise {
   return {
-    core: fill(model.coreSize, random.normal),
-    block: fill(model.blockSize, random.normal),
-    bounded: fill(bounds.length, random.uniform),
+    core: new Float64Array(model.coreSize),
+    block: new Float64Array(model.blockSize),
+    bounded: new Float64Array(bounds.length),
   };
 }
 
-/** The mirror image of a draw's noise: halves the sampling error of anything nearly linear. */
-export function mirrored(noise: DrawNoise): DrawNoise {
-  return {
-    core: noise.core.map((z) => -z),
-    block: noise.block.map((z) => -z),
-    bounded: noise.bounded.map((u) => 1 - u),
-  };
+/** Fills the noise with new random numbers. */
+export function refill({ core, block, bounded }: DrawNoise, random: RandomStream): void {
+  for (let k = 0; k < core.length; k += 1) core[k] = random.normal();
+  for (let a = 0; a < block.length; a += 1) block[a] = random.normal();
+  for (let b = 0; b < bounded.length; b += 1) bounded[b] = random.uniform();
+}
+
+/** Turns the noise into its mirror image: the pair halves the sampling error of anything nearly linear. */
+export function mirror({ core, block, bounded }: DrawNoise): void {
+  for (let k = 0; k < core.length; k += 1) core[k] = -core[k]!;
+  for (let a = 0; a < block.length; a += 1) block[a] = -block[a]!;
+  for (let b = 0; b < bounded.length; b += 1) bounded[b] = 1 - bounded[b]!;
 }
 
 /**
@@ -47,47 +46,70 @@ export function mirrored(noise: DrawNoise): DrawNoise {
  * The factor's back substitution draws the last coefficient first, from its marginal, and each further one given
  * those after it; a bounded one is drawn from its truncated normal (Geweke, Hajivassiliou & Keane's sampler:
  * Geweke 1991; its weight goes into the log density).
+ *
+ * @param target where the point goes
+ * @returns log density of the proposal there, up to (2 pi) to the power of half the dimension
  */
 export function drawNormal(
   model: LatentModel,
   mode: LatentMode,
   noise: DrawNoise,
   bounds: TailBounds,
-): NormalDraw {
-  const { factor, diagonal, cross } = mode.curvature;
+  target: LatentPoint,
+): number {
+  const logCore = drawCore(model, mode, noise, bounds, target.core);
+  const logBlock = drawBlock(model, mode, noise.block, target);
+  for (let k = 0; k < model.coreSize; k += 1) target.core[k]! += mode.point.core[k]!;
+  return mode.logDeterminant / 2 + logCore + logBlock;
+}
+
+/** The core as a step from the mode; returns its part of the log density without the determinant. */
+function drawCore(
+  model: LatentModel,
+  mode: LatentMode,
+  noise: DrawNoise,
+  bounds: TailBounds,
+  step: Float64Array,
+): number {
+  const { factor } = mode.curvature;
   const size = model.coreSize;
   const firstBounded = size - bounds.length;
-  const shift = noise.core.slice();
-  let logDensity = mode.logDeterminant / 2;
+  let logDensity = 0;
+  step.set(noise.core);
   for (let i = size - 1; i >= 0; i -= 1) {
     const row = i * size;
     const pivot = factor[row + i]!;
-    // shift[i] holds the noise minus what the later coefficients have taken.
+    const z = noise.core[i]!;
     if (i >= firstBounded) {
+      // step[i] holds the noise minus what the later coefficients have taken.
+      const taken = z - step[i]!;
       const room = bounds[i - firstBounded]! - mode.point.core[i]!;
-      const already = noise.core[i]! - shift[i]!;
-      const mass = normalCdf(room * pivot + already);
-      const z = normalQuantile(noise.bounded[i - firstBounded]! * mass);
-      logDensity -= (z * z) / 2 + Math.log(mass);
-      shift[i] = z - already;
+      const mass = normalCdf(room * pivot + taken);
+      const bounded = normalQuantile(noise.bounded[i - firstBounded]! * mass);
+      logDensity -= (bounded * bounded) / 2 + Math.log(mass);
+      step[i] = bounded - taken;
     } else {
-      logDensity -= (noise.core[i]! * noise.core[i]!) / 2;
+      logDensity -= (z * z) / 2;
     }
-    const value = shift[i]! / pivot;
-    shift[i] = value;
-    for (let k = 0; k < i; k += 1) shift[k]! -= factor[row + k]! * value;
+    const value = step[i]! / pivot;
+    step[i] = value;
+    for (let k = 0; k < i; k += 1) step[k]! -= factor[row + k]! * value;
   }
-  const block = new Float64Array(model.blockSize);
+  return logDensity;
+}
+
+/** The eliminated block given the core's step; returns its part of the log density. */
+function drawBlock(model: LatentModel, mode: LatentMode, noise: Float64Array, target: LatentPoint): number {
+  const { diagonal, cross } = mode.curvature;
+  let logDensity = 0;
   for (let a = 0; a < model.blockSize; a += 1) {
     const list = model.touched[a]!;
     const values = cross[a]!;
     let sum = 0;
-    for (let k = 0; k < list.length; k += 1) sum += values[k]! * shift[list[k]!]!;
-    const z = noise.block[a]!;
+    for (let k = 0; k < list.length; k += 1) sum += values[k]! * target.core[list[k]!]!;
+    const z = noise[a]!;
     logDensity -= (z * z) / 2;
-    block[a] = mode.point.block[a]! - sum / diagonal[a]! + z / Math.sqrt(diagonal[a]!);
+    target.block[a] = mode.point.block[a]! - sum / diagonal[a]! + z / Math.sqrt(diagonal[a]!);
   }
-  const core = shift;
-  for (let k = 0; k < size; k += 1) core[k]! += mode.point.core[k]!;
-  return { point: { core, block }, logDensity };
+  return logDensity;
 }

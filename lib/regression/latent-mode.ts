@@ -38,6 +38,8 @@ export interface ModeFinder {
   readonly find: (scales: LatentScales, start?: LatentPoint, tolerance?: number) => LatentMode;
 }
 
+/** Tolerance of a search whose mode is wanted to the last digits. */
+const EXACT = 1e-12;
 const MAX_ITERATIONS = 60;
 /** A start this near to the mode, in squared standard deviations, is the mode: its curvature need not be redone. */
 const ALREADY_THERE = 1e-18;
@@ -47,7 +49,7 @@ export function modeFinder(model: LatentModel): ModeFinder {
   const work = rowWork(model);
   const trial = emptyPoint(model);
   const memory = curvatureMemory(model);
-  const find = (scales: LatentScales, start?: LatentPoint, tolerance = 1e-12): LatentMode => {
+  const find = (scales: LatentScales, start?: LatentPoint, tolerance = EXACT): LatentMode => {
     const point = start ? { core: start.core.slice(), block: start.block.slice() } : emptyPoint(model);
     let value = density(model, scales, point, work);
     let settled = false;
@@ -61,6 +63,8 @@ export function modeFinder(model: LatentModel): ModeFinder {
         break;
       }
       settled = step.decrement < tolerance * (1 + Math.abs(value));
+      // A rough search ends where it stands; an exact one takes the last step too.
+      if (settled && tolerance > EXACT) break;
       const moved = lineSearch(model, scales, work, point, step, trial, value);
       if (moved === null) {
         settled = settled || step.decrement < 1e-8;

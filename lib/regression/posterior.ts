@@ -10,14 +10,16 @@
  */
 
 import { logMeanExp, systematicResample, truncateWeights } from '../numerics/importance.ts';
+import { normalLogCdf } from '../numerics/normal.ts';
 import type { RandomStream } from '../numerics/random.ts';
 import { randomStream } from '../numerics/random.ts';
 import type { HyperProposal } from './hyper-proposal.ts';
 import { hyperPoints, hyperProposal } from './hyper-proposal.ts';
-import { drawNoise, drawNormal, mirrored } from './latent-draws.ts';
+import { drawNoise, drawNormal, mirror, refill } from './latent-draws.ts';
 import type { LatentPoint, LatentScales } from './latent-likelihood.ts';
 import type { ModeFinder } from './latent-mode.ts';
-import { density, modeFinder } from './latent-mode.ts';
+import { density, emptyPoint, modeFinder } from './latent-mode.ts';
+import type { LatentModel } from './latent-model.ts';
 import type { PriorModel } from './prior-model.ts';
 import { hyperSize, latentOf, scalesAt, tailBounds } from './prior-model.ts';
 
@@ -64,12 +66,19 @@ export interface Posterior {
 /** A mode this near is good enough to look around: the weights are exact wherever the proposal stands. */
 const ROUGH = 1e-6;
 
+/** All proposed draws in a few large arrays. */
 interface Proposed {
-  readonly point: LatentPoint;
-  readonly scales: LatentScales;
-  readonly logWeight: number;
-  /** By level of the exclusive factor: probability that it is of the kind that never succeeds. */
+  /** Number of draws. */
+  readonly size: number;
+  /** size × coreSize and size × blockSize. */
+  readonly cores: Float64Array;
+  readonly blocks: Float64Array;
+  /** Scales of each draw. */
+  readonly scales: readonly LatentScales[];
+  readonly logWeights: Float64Array;
+  /** size × levels of the exclusive factor: probability of the kind that never succeeds. */
   readonly barren: Float32Array;
+  readonly settled: boolean;
 }
 
 /**
@@ -85,18 +94,22 @@ export function posterior(model: PriorModel, options: PosteriorOptions = {}): Po
   const finder = modeFinder(latentOf(model));
   const d = hyperSize(model);
   const proposal = options.proposal ?? explore(model, finder, d);
-  const { proposed, settled } = propose(model, finder, proposal, { points, perPoint }, random);
-  const logWeights = proposed.map(({ logWeight }) => logWeight);
-  const { weights, effective } = truncateWeights(logWeights);
+  const proposed = propose(model, finder, proposal, { points, perPoint }, random);
+  const { weights, effective } = truncateWeights(proposed.logWeights);
   const chosen = systematicResample(weights, count, random);
   return {
-    draws: Array.from(chosen, (k) => drawOf(model, finder, proposed[k]!, random)),
-    exclusive: averageBarren(finder, proposed, weights),
-    logMarginal: logMeanExp(logWeights),
+    draws: Array.from(chosen, (k) => drawOf(model, finder.model, proposed, k, random)),
+    exclusive: averageBarren(finder.model, proposed, weights),
+    logMarginal: logMeanExp(proposed.logWeights) - logMassBelow(tailBounds(model)),
     effective,
     proposal,
-    settled,
+    settled: proposed.settled,
   };
+}
+
+/** Log prior probability that normal coefficients respect their bounds: what their truncated priors are divided by. */
+function logMassBelow(bounds: Float64Array): number {
+  return bounds.reduce((sum, bound) => sum + normalLogCdf(bound), 0);
 }
 
 function explore(model: PriorModel, finder: ModeFinder, d: number): HyperProposal {
@@ -121,9 +134,18 @@ function propose(
   proposal: HyperProposal,
   { points, perPoint }: { points: number; perPoint: number },
   random: RandomStream,
-): { proposed: Proposed[]; settled: boolean } {
+): Proposed {
+  const latent = finder.model;
+  const levels = latent.barren.length;
+  const size = points * perPoint;
+  const cores = new Float64Array(size * latent.coreSize);
+  const blocks = new Float64Array(size * latent.blockSize);
+  const logWeights = new Float64Array(size);
+  const barren = new Float32Array(size * levels);
+  const scalesOf: LatentScales[] = [];
   const bounds = tailBounds(model);
-  const proposed: Proposed[] = [];
+  const noise = drawNoise(latent, bounds);
+  const point = emptyPoint(latent);
   let settled = true;
   let start: LatentPoint | undefined;
   for (const { u, logDensity } of hyperPoints(proposal, points, random)) {
@@ -132,59 +154,62 @@ function propose(
     start = mode.point;
     settled &&= mode.settled;
     const prior = -halfSquare(u) - logDensity;
-    for (let k = 0; k < perPoint; k += 2) {
-      const noise = drawNoise(finder.model, bounds, random);
-      for (const side of [noise, mirrored(noise)]) {
-        const draw = drawNormal(finder.model, mode, side, bounds);
-        const target = density(finder.model, scales, draw.point, finder.work);
-        proposed.push({
-          point: draw.point,
-          scales,
-          logWeight: prior + target - draw.logDensity,
-          barren: Float32Array.from(finder.work.level, (ordinary) => 1 - ordinary),
-        });
-      }
+    for (let side = 0; side < perPoint; side += 1) {
+      if (side % 2 === 0) refill(noise, random);
+      else mirror(noise);
+      const k = scalesOf.push(scales) - 1;
+      const logProposal = drawNormal(latent, mode, noise, bounds, point);
+      logWeights[k] = prior + density(latent, scales, point, finder.work) - logProposal;
+      cores.set(point.core, k * latent.coreSize);
+      blocks.set(point.block, k * latent.blockSize);
+      for (let a = 0; a < levels; a += 1) barren[k * levels + a] = 1 - finder.work.level[a]!;
     }
   }
-  return { proposed, settled };
+  return { size, cores, blocks, scales: scalesOf, logWeights, barren, settled };
 }
 
-function averageBarren(
-  finder: ModeFinder,
-  proposed: readonly Proposed[],
-  weights: Float64Array,
-): Float64Array {
-  const average = new Float64Array(finder.model.barren.length);
-  proposed.forEach(({ barren }, k) => {
-    for (let a = 0; a < average.length; a += 1) average[a]! += weights[k]! * barren[a]!;
-  });
+function averageBarren(latent: LatentModel, { size, barren }: Proposed, weights: Float64Array): Float64Array {
+  const levels = latent.barren.length;
+  const average = new Float64Array(levels);
+  for (let k = 0; k < size; k += 1) {
+    for (let a = 0; a < levels; a += 1) average[a]! += weights[k]! * barren[k * levels + a]!;
+  }
   return average;
 }
 
-/** Brings a proposed point back from the standard normal scale. */
+/** Brings a proposed point back from the standard normal scale; its arrays are views of one. */
 function drawOf(
   model: PriorModel,
-  finder: ModeFinder,
-  chosen: Proposed,
+  latent: LatentModel,
+  proposed: Proposed,
+  k: number,
   random: RandomStream,
 ): PosteriorDraw {
-  const { model: latent } = finder;
-  const { point, scales } = chosen;
-  const columns = Float64Array.from(
-    model.columns,
-    ({ mean, sd }, c) => mean + sd * point.core[latent.columnStart + c]!,
-  );
-  const effects = model.factors.map((factor, g) => {
-    const scale = scales.factors[g]!;
-    if (g === latent.eliminated) return point.block.map((v) => scale * v);
-    const from = latent.factorStart[g]!;
-    return point.core.slice(from, from + factor.size).map((v) => scale * v);
+  const { coreSize, blockSize, columnStart, factorStart, eliminated } = latent;
+  const scales = proposed.scales[k]!;
+  const core = proposed.cores.slice(k * coreSize, (k + 1) * coreSize);
+  model.columns.forEach(({ mean, sd }, c) => {
+    core[columnStart + c] = mean + sd * core[columnStart + c]!;
   });
+  const effects = model.factors.map(({ size }, g) => {
+    const own =
+      g === eliminated
+        ? proposed.blocks.slice(k * blockSize, (k + 1) * blockSize)
+        : core.subarray(factorStart[g]!, factorStart[g]! + size);
+    for (let j = 0; j < own.length; j += 1) own[j]! *= scales.factors[g]!;
+    return own;
+  });
+  const levels = latent.barren.length;
+  const exclusive = new Uint8Array(levels);
+  for (let a = 0; a < levels; a += 1) {
+    const p = proposed.barren[k * levels + a]!;
+    if (p > 0 && random.uniform() < p) exclusive[a] = 1;
+  }
   return {
-    columns,
+    columns: core.subarray(columnStart),
     effects,
     sds: scales.factors,
     exclusiveShare: scales.exclusive,
-    exclusive: Uint8Array.from(chosen.barren, (p) => (p > 0 && random.uniform() < p ? 1 : 0)),
+    exclusive,
   };
 }
