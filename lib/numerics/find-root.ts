@@ -2,6 +2,9 @@ import { checkFinite, checkPositive } from './arguments.ts';
 
 const MOST_STEPS = 300;
 
+/** Newton's method is done in ten steps where it does any good; after these, bisection is surer. */
+const NEWTON_STEPS = 40;
+
 /** Option of `findRoot`: `tolerance` is the width of the last bracket, relative to the root. */
 export interface FindRootOptions {
   readonly tolerance?: number;
@@ -69,8 +72,8 @@ function interpolated(a: number, b: number, c: number, fa: number, fb: number, f
 /**
  * Root of an increasing function whose derivative is known, by Newton's method kept inside a bracket.
  *
- * Answers where `f` crosses zero when no bracket is known beforehand. A Newton step that leaves what is known of the
- * bracket is replaced by its middle, or by a doubled step where one side is still open. `f` may return -Infinity or
+ * Answers where `f` crosses zero when no bracket is known beforehand. A Newton step that leaves the bracket is replaced
+ * by its middle; while the bracket is still open on that side, a step is limited, and the limit doubled. `f` may return -Infinity or
  * Infinity (a tail that underflows).
  *
  * @param f increasing function; returns its value and its slope at x
@@ -88,21 +91,23 @@ export function findIncreasingRoot(
   let lower = -Infinity;
   let upper = Infinity;
   let x = start;
-  let reach = 1;
+  let reach = 8;
   for (let step = 0; step < MOST_STEPS; step += 1) {
     const [value, slope] = f(x);
     if (value === 0) return x;
     if (value > 0) upper = x;
     else lower = x;
-    let next = x - value / slope;
-    if (!(next > lower && next < upper)) {
-      if (upper === Infinity) next = lower + reach;
-      else if (lower === -Infinity) next = upper - reach;
-      else next = lower + (upper - lower) / 2;
+    let next = step < NEWTON_STEPS ? x - value / slope : Number.NaN;
+    const close = 4e-16 * (1 + Math.abs(x));
+    if (Math.abs(next - x) <= close) return next;
+    if (upper - lower <= close) return x;
+    const open = value > 0 ? lower === -Infinity : upper === Infinity;
+    if (open && !(Math.abs(next - x) <= reach)) {
+      next = value > 0 ? x - reach : x + reach;
       reach *= 2;
+    } else if (!(next > lower && next < upper)) {
+      next = lower + (upper - lower) / 2;
     }
-    const close = 4e-16 * (1 + Math.abs(next));
-    if (Math.abs(next - x) <= close || upper - lower <= close) return next;
     x = next;
   }
   return x;

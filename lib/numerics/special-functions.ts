@@ -85,7 +85,11 @@ export function stirlingError(x: number): number {
 export function devianceTerm(x: number, mu: number): number {
   if (x === 0) return mu;
   const difference = x - mu;
-  if (Math.abs(difference) >= 0.1 * (x + mu)) return x * Math.log(x / mu) - difference;
+  if (Math.abs(difference) >= 0.1 * (x + mu)) {
+    const logRatio = Math.log(x / mu);
+    // The ratio may leave the doubles where the two numbers do not.
+    return x * (Number.isFinite(logRatio) ? logRatio : Math.log(x) - Math.log(mu)) - difference;
+  }
   const v = difference / (x + mu);
   const v2 = v * v;
   let sum = difference * v;
