@@ -78,7 +78,7 @@ table{font-size:8pt;line-height:1.25}
 th,td{padding-top:1.5pt;padding-bottom:1.5pt}
 thead{display:table-header-group}
 tr,li,blockquote,svg{break-inside:avoid}
-figcaption{break-after:avoid}
+figcaption{break-inside:avoid;break-after:avoid}
 figure:has(.plain){display:grid;grid-template-columns:80mm 1fr;column-gap:8mm;align-items:start}
 figure:has(.plain) figcaption{grid-column:1/3}
 figure:has(.plain) table{margin-top:0}

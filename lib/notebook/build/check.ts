@@ -44,9 +44,9 @@ export function checkNotebooks(notebooks: readonly Notebook[], root: string): Fa
   return [...files].flatMap(([path, file]) => {
     const shape = shapeFaults(file.flat);
     const source = program.getSourceFile(path)!;
-    const types = [...program.getSyntacticDiagnostics(source), ...program.getSemanticDiagnostics(source)].map(
-      (diagnostic) => typeFault(file, source, diagnostic, program.getTypeChecker()),
-    );
+    const types = [...program.getSyntacticDiagnostics(source), ...program.getSemanticDiagnostics(source)]
+      .filter((diagnostic) => !isSecondOfTwo(file, source, diagnostic))
+      .map((diagnostic) => typeFault(file, source, diagnostic, program.getTypeChecker()));
     return [...shape, ...types, ...orderFaults(file.flat, source, program.getTypeChecker())].sort(
       (one, other) => one.line - other.line || one.column - other.column,
     );
@@ -103,6 +103,17 @@ function typeFault(
 }
 
 const notAssignable = 2345;
+const redeclared = 2451;
+
+/** A cell that defines `given` clashes with the declaration after the last line: only the cell's place is told. */
+function isSecondOfTwo(
+  { flat }: CheckedFile,
+  source: ts.SourceFile,
+  { code, start }: ts.Diagnostic,
+): boolean {
+  const { line } = source.getLineAndCharacterOfPosition(start ?? 0);
+  return code === redeclared && line >= flat.notebook.lines.length;
+}
 
 function slotType(source: ts.SourceFile, line: number, checker: ts.TypeChecker): ts.Type {
   const statement = source.statements.find(
