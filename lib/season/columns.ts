@@ -111,10 +111,9 @@ export const KINDS: readonly KnownKind[] = ['crosses', 'vials', 'flowers'];
  * @example foldHeader('Pollination Date') // 'pollinationdate'
  */
 export function foldHeader(header: string): string {
-  return header
-    .normalize('NFKD')
-    .toLowerCase()
-    .replace(/[^\p{L}\p{N}♀♂]/gu, '');
+  const lower = header.trim().normalize('NFKD').toLowerCase();
+  // A header of signs only is compared as it stands.
+  return lower.replace(/[^\p{L}\p{N}♀♂]/gu, '') || lower;
 }
 
 const byHeader = new Map(KINDS.map((kind) => [kind, headerTable(COLUMNS[kind])]));

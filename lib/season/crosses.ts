@@ -45,7 +45,7 @@ function pollenOf(cells: RowCells, seedParent: string | null, control: Control |
     cells.report('error', 'selfed-with-other-pollen', { column: 'pollen_parent', details: { seedParent } });
   }
   return {
-    pollenParent: named ?? seedParent,
+    pollenParent: control === 'selfed' ? (named ?? seedParent) : named,
     storage: cells.storage(true),
     pollenCollected: cells.date('pollen_collected'),
     ageDays: cells.number('pollen_age_days', { highest: OLDEST_POLLEN_DAYS, whole: true }),

@@ -23,6 +23,22 @@ function markedEncoding(bytes: Uint8Array): 'utf-8' | 'utf-16le' | 'utf-16be' | 
   return bytes[0] === 0xfe && bytes[1] === 0xff ? 'utf-16be' : null;
 }
 
+/** Characters of the bytes 0x80 to 0x9F (WHATWG Encoding Standard, index windows-1252). */
+const HIGH_CONTROLS = '€\u0081‚ƒ„…†‡ˆ‰Š‹Œ\u008dŽ\u008f\u0090‘’“”•–—˜™š›œ\u009džŸ';
+const CHUNK = 8192;
+
+/** Windows-1252 by its table: Node 20's own decoder takes it for ISO 8859-1, where 0x80 is no euro sign. */
+function decodeWindows1252(bytes: Uint8Array): string {
+  const parts: string[] = [];
+  for (let start = 0; start < bytes.length; start += CHUNK) {
+    const codes = Array.from(bytes.subarray(start, start + CHUNK), (byte) =>
+      byte >= 0x80 && byte <= 0x9f ? HIGH_CONTROLS.charCodeAt(byte - 0x80) : byte,
+    );
+    parts.push(String.fromCharCode(...codes));
+  }
+  return parts.join('');
+}
+
 /**
  * The text of a file: its byte-order mark decides, then strict UTF-8, then Windows-1252, which reads any bytes.
  *
@@ -37,8 +53,7 @@ export function decodeText(bytes: Uint8Array): DecodedText {
     const text = new TextDecoder(encoding, { fatal: encoding === 'utf-8' }).decode(bytes);
     return { text, encoding, guessed: utf16 !== null };
   } catch {
-    const text = new TextDecoder('windows-1252').decode(bytes);
-    return { text, encoding: 'windows-1252', guessed: true };
+    return { text: decodeWindows1252(bytes), encoding: 'windows-1252', guessed: true };
   }
 }
 

@@ -4,9 +4,13 @@ import { daysBetween } from './dates.ts';
 import type { RowCells } from './row-cells.ts';
 import type { Cross, Vial } from './season.ts';
 
-/** The vials by name, and whether any vials file was given at all. */
+/** What the vials files say. */
 export interface VialRegister {
+  /** Whether there is any vials file. */
   readonly given: boolean;
+  /** Every vial that one names, also in rows that are left out. */
+  readonly named: ReadonlySet<string>;
+  /** The vials whose rows are sound. */
   readonly vials: ReadonlyMap<string, Vial>;
 }
 
@@ -61,7 +65,8 @@ function registeredVial(cross: Cross, register: VialRegister, cells: RowCells): 
   if (cross.vial === null) return undefined;
   const vial = register.vials.get(cross.vial);
   if (vial !== undefined) compareVial(cross, vial, cells);
-  else if (register.given) cells.report('warning', 'vial-unknown', { column: 'vial' });
+  else if (register.given && !register.named.has(cross.vial))
+    cells.report('warning', 'vial-unknown', { column: 'vial' });
   return vial;
 }
 
@@ -79,20 +84,12 @@ function ageSources(cross: Cross, vial: Vial | undefined, cells: RowCells): AgeS
   return sources.flatMap(([column, days]) => (days === null ? [] : [{ column, days }]));
 }
 
-function storedAge(
-  cross: Cross,
-  register: VialRegister,
-  vial: Vial | undefined,
-  cells: RowCells,
-): number | null {
+function storedAge(cross: Cross, vial: Vial | undefined, cells: RowCells): number | null {
   const sources = ageSources(cross, vial, cells);
-  const said =
-    cross.pollenCollected !== null || vial !== undefined || (cross.vial !== null && register.given);
   if (sources.length === 0) {
     // An impossible date or an unknown vial has been reported already: one fault, one finding.
-    const details = { vial: cross.vial ?? '' };
-    if (!said && !cells.reported('pollen_collected', 'pollen_age_days'))
-      cells.report('warning', 'age-missing', { details });
+    const reported = cells.reported('pollen_collected', 'pollen_age_days', 'vial');
+    if (!reported) cells.report('warning', 'age-missing', { details: { vial: cross.vial ?? '' } });
     return null;
   }
   const [used] = sources;
@@ -114,5 +111,5 @@ function storedAge(
 export function pollenAge(cross: Cross, register: VialRegister, cells: RowCells): number | null {
   if (cross.control === 'unpollinated') return null;
   const vial = registeredVial(cross, register, cells);
-  return cross.storage === 'fresh' ? freshAge(cross, cells) : storedAge(cross, register, vial, cells);
+  return cross.storage === 'fresh' ? freshAge(cross, cells) : storedAge(cross, vial, cells);
 }

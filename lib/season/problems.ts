@@ -27,6 +27,7 @@ export type FileProblemCode =
 /** Faults of one record. */
 export type RowProblemCode =
   | 'row-ragged'
+  | 'header-repeated'
   | 'quote-not-closed'
   | 'control-character'
   | 'cell-blank'

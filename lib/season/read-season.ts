@@ -1,10 +1,11 @@
 /** The door of the import floor: files become a Season. */
 
+import { tidyName } from './cell.ts';
 import { COLUMNS, foldHeader, KINDS } from './columns.ts';
 import { crossRows, type ReadCross } from './crosses.ts';
 import { isIsoDate, latestDate } from './dates.ts';
 import { flowerRows, type ReadFlowers } from './flowers.ts';
-import { pollenAge } from './pollen-age.ts';
+import { pollenAge, type VialRegister } from './pollen-age.ts';
 import { problemAt } from './problems.ts';
 import { leaveOutRepeats } from './repeats.ts';
 import type { RowCells } from './row-cells.ts';
@@ -87,6 +88,15 @@ function vialsOf(sheets: readonly Sheet[], asOf: string | undefined): ReadVial[]
     },
   );
   return read.filter(({ cells }) => !cells.leftOut);
+}
+
+function registerOf(sheets: readonly Sheet[], vials: readonly Vial[]): VialRegister {
+  const files = sheets.filter(({ kind }) => kind === 'vials');
+  const named = files.flatMap(({ rows, columns }) => {
+    const placed = columns.get('vial');
+    return placed === undefined ? [] : rows.map(({ cells }) => tidyName(cells[placed.index] ?? ''));
+  });
+  return { given: files.length > 0, named: new Set(named), vials: new Map(vials.map((v) => [v.vial, v])) };
 }
 
 /** Tags are unique within a season, for each grower who names themselves. */
@@ -189,10 +199,7 @@ export function readSeason(sources: readonly SeasonSource[], options: ReadOption
   const readCrosses = crossesOf(sheets, asOf);
   const readFlowers = flowersOf(sheets);
   const vials = readVials.map(({ vial }) => vial);
-  const register = {
-    given: sheets.some(({ kind }) => kind === 'vials'),
-    vials: new Map(vials.map((v) => [v.vial, v])),
-  };
+  const register = registerOf(sheets, vials);
   const crosses = readCrosses.map(({ cross, cells }) => ({
     ...cross,
     ageDays: pollenAge(cross, register, cells),

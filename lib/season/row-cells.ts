@@ -35,7 +35,8 @@ export class RowCells {
   }
 
   #checkShape({ line, cells }: Row): void {
-    const { width, openQuoteLine } = this.sheet;
+    const { headers, openQuoteLine } = this.sheet;
+    const width = headers.length;
     const surplus = cells.slice(width).find((cell) => cell.trim() !== '');
     if (line === openQuoteLine) this.report('error', 'quote-not-closed');
     else if (cells.length < width || surplus !== undefined) {
@@ -43,7 +44,8 @@ export class RowCells {
         value: surplus ?? null,
         details: { cells: cells.length, expected: width },
       });
-    } else if (cells.some((cell) => cell.includes('\0'))) this.report('error', 'control-character');
+    } else if (cells.every((cell, index) => cell === headers[index])) this.report('error', 'header-repeated');
+    else if (cells.some((cell) => cell.includes('\0'))) this.report('error', 'control-character');
   }
 
   /** Reports a fault of this row; an error leaves it out. */
@@ -54,11 +56,11 @@ export class RowCells {
     this.sheet.problems.push(
       problemAt(this.place, severity, code, { column: placed?.header ?? column ?? null, value, details }),
     );
-    if (column) this.#reported.add(column);
+    if (column && severity !== 'notice') this.#reported.add(column);
     if (severity === 'error') this.#leftOut = true;
   }
 
-  /** Whether a fault was found in any of these columns. */
+  /** Whether a fault, more than a notice, was found in any of these columns. */
   reported(...columns: readonly string[]): boolean {
     return columns.some((column) => this.#reported.has(column));
   }

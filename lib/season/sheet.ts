@@ -32,7 +32,7 @@ export interface Sheet {
   readonly encoding: string;
   readonly delimiter: string;
   readonly header: Place;
-  readonly width: number;
+  readonly headers: readonly string[];
   readonly columns: ReadonlyMap<string, PlacedColumn>;
   readonly dateOrders: ReadonlyMap<string, DateOrder>;
   readonly rows: readonly Row[];
@@ -213,7 +213,7 @@ export function layOut(source: SeasonSource, options: SheetOptions): Sheet {
     encoding: rows.encoding,
     delimiter: rows.delimiter,
     header: place,
-    width: top.cells.length,
+    headers: top.cells,
     columns: header.columns,
     dateOrders,
     rows: below,
@@ -226,5 +226,9 @@ export function layOut(source: SeasonSource, options: SheetOptions): Sheet {
 
 /** The headers that the grower mapped, folded, as `readSeason` was given them. */
 export function foldedMap(map: ReadonlyMap<string, string>): Map<string, string> {
-  return new Map([...map].map(([header, column]) => [foldHeader(header), column]));
+  return new Map(
+    [...map]
+      .map(([header, column]) => [foldHeader(header), column] as const)
+      .filter(([header]) => header !== ''),
+  );
 }

@@ -9,13 +9,13 @@ export interface NameUse {
   readonly cells: RowCells;
 }
 
-/** A name as it is compared: lower case, × as x, without spaces and dashes except between digits. */
+/** A name as it is compared: lower case, × as x, without marks that do not show, without spaces and dashes except between digits. */
 export function foldName(name: string): string {
   return name
     .normalize('NFKC')
     .toLowerCase()
     .replace(/×/g, 'x')
-    .replace(/['’‘`"“”.]/g, '')
+    .replace(/['’‘`"“”.]|\p{Cf}/gu, '')
     .replace(/[\s_\u2010-\u2015-]+/g, ' ')
     .replace(/(?<!\d) | (?!\d)/g, '');
 }

@@ -44,7 +44,7 @@ const other = ({ details, file }: Problem): string =>
 /** Faults of a cell or of the row's shape. */
 type CellCode = Extract<
   RowProblemCode,
-  `${'row' | 'quote' | 'control' | 'cell' | 'date' | 'number' | 'word' | 'storage' | 'name'}-${string}`
+  `${'row' | 'header' | 'quote' | 'control' | 'cell' | 'date' | 'number' | 'word' | 'storage' | 'name'}-${string}`
 >;
 
 const CELL_PROBLEMS: Readonly<Record<CellCode, ProblemSentence>> = {
@@ -52,6 +52,7 @@ const CELL_PROBLEMS: Readonly<Record<CellCode, ProblemSentence>> = {
     `the row has ${details.cells} cells where the headers make ${details.expected}, so it is unclear which belongs where.`,
     'Look for a missing or surplus separator; put a cell that holds one in quotation marks.',
   ],
+  'header-repeated': () => ['the row repeats the headers.', 'Delete it.'],
   'quote-not-closed': () => [
     'a quotation mark is opened and never closed.',
     'Remove it or close it; the rows below are read as if it had no meaning.',
@@ -97,7 +98,7 @@ const CELL_PROBLEMS: Readonly<Record<CellCode, ProblemSentence>> = {
     'Write both alike if they are one.',
   ],
   'name-tidied': (problem) => [
-    `${the(problem)} is read as ${cited(problem.details.meant)}.`,
+    `${the(problem)} is read as ${cited(problem.details.meant)}, with plain spaces and letters.`,
     'Nothing needs doing if that is right.',
   ],
 };

@@ -1,0 +1,52 @@
+import { describe, expect, it } from 'vitest';
+import {
+  CONTROLS,
+  foldWord,
+  isBlank,
+  likelySlip,
+  OUTCOMES,
+  STORAGES,
+  YES_NO,
+} from '../../lib/season/values.ts';
+
+describe('word lists', () => {
+  it('hold the words of the file format as they stand', () => {
+    for (const word of ['fruit', 'dropped', 'none', 'unknown', 'pending'])
+      expect(OUTCOMES.get(word)).toBe(word);
+    for (const word of ['fresh', 'room', 'refrigerated', 'frozen']) expect(STORAGES.get(word)).toBe(word);
+    for (const word of ['unpollinated', 'selfed']) expect(CONTROLS.get(word)).toBe(word);
+  });
+
+  it('hold what growers write instead', () => {
+    expect(OUTCOMES.get('failed')).toBe('none');
+    expect(OUTCOMES.get('?')).toBe('unknown');
+    expect([STORAGES.get('fridge'), STORAGES.get('freezer')]).toEqual(['refrigerated', 'frozen']);
+    expect([YES_NO.get('yes'), YES_NO.get('0')]).toEqual([true, false]);
+    expect(CONTROLS.get('no')).toBe(false);
+  });
+});
+
+describe('foldWord', () => {
+  it('ignores case, dashes and underscores', () =>
+    expect(foldWord(' Room_Temperature ')).toBe('room temperature'));
+});
+
+describe('isBlank', () => {
+  it('takes a question mark and a dash for nothing, but not zero', () => {
+    expect(['', '?', '-', 'N/A', '0', 'none'].map(isBlank)).toEqual([true, true, true, true, false, false]);
+  });
+});
+
+describe('likelySlip', () => {
+  it('finds a word with one letter wrong, missing, added or two exchanged', () => {
+    expect(['frozem', 'frzen', 'frozenn', 'frozne'].map((text) => likelySlip(text, STORAGES))).toEqual(
+      Array(4).fill('frozen'),
+    );
+  });
+
+  it('leaves other words alone', () => {
+    expect(['silica', 'dry ice', 'frost', 'nitrogen'].map((text) => likelySlip(text, STORAGES))).toEqual(
+      Array(4).fill(null),
+    );
+  });
+});
