@@ -10,11 +10,14 @@ import type { World } from './world.ts';
 const LISTED = 8;
 const SEVERITIES: readonly Problem['severity'][] = ['error', 'warning', 'notice'];
 
-/** Problems of one severity, code and column, in order of appearance. */
+/** Errors or warnings of one code and column together; each notice tells of another word or column, so stands alone. */
 function alike(problems: readonly Problem[]): Problem[][] {
   const groups: Problem[][] = [];
   for (const problem of problems) {
-    const group = groups.find(([first]) => first!.code === problem.code && first!.column === problem.column);
+    const { severity, code, column } = problem;
+    const group = groups.find(
+      ([first]) => severity !== 'notice' && first!.code === code && first!.column === column,
+    );
     if (group === undefined) groups.push([problem]);
     else group.push(problem);
   }

@@ -5,6 +5,9 @@ const BECAUSE: Readonly<Record<string, string>> = {
   'no-flowers': 'There is no flower with a known outcome.',
   'no-aged-flowers': 'No flower has a known pollen age.',
   'no-fresh-flower': 'No flower with a known outcome got fresh pollen.',
+  'fewer-than-two-pairs': 'There are fewer than two pairs of plants to compare.',
+  'zero-count':
+    'In the pairs that could tell, one kind of pollen never took or always did, so the ratio has no end.',
   'no-pairs-with-both': 'No pair of plants was pollinated both with fresh pollen and with this one.',
   'no-informative-pairs':
     'In no pair of plants with both kinds of pollen did some flowers take and others fail, so pollen and pair can’t be told apart.',
@@ -28,6 +31,7 @@ const LEFT_OUT: Readonly<Record<string, string>> = {
   'outcome-pending': 'It is too early to say what became of the flower.',
   'cell-blank': 'A cell that is needed is blank.',
   'row-ragged': 'The row has more or fewer cells than the headers.',
+  'header-repeated': 'The row repeats the headers.',
   'quote-not-closed': 'A quotation mark is not closed.',
   'control-character': 'The row holds a character that no text has.',
   'date-does-not-exist': 'A date does not exist.',

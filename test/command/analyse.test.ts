@@ -1,0 +1,125 @@
+import { readFileSync } from 'node:fs';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { schemaFaults } from '../schema-validator.ts';
+import { CLEAN, crossesCsv, type Run, run } from './memory-world.ts';
+
+const demo = (name: string) => readFileSync(new URL(`../../data-demo/${name}`, import.meta.url));
+const DEMO = { 'crosses.csv': demo('crosses.csv'), 'vials.csv': demo('vials.csv') };
+const ASKED = ['analyse', 'crosses.csv', '--vials', 'vials.csv'];
+
+const analysed = (crosses: string, ...options: string[]) =>
+  run(['analyse', 'crosses.csv', ...options], { files: { 'crosses.csv': crosses } });
+
+describe('analyse of the demo season', () => {
+  let json: Run;
+  let text: Run;
+  beforeAll(async () => {
+    json = await run([...ASKED, '--json'], { files: DEMO });
+    text = await run(ASKED, { files: DEMO });
+  });
+
+  it('prints JSON as the schema describes it, and nothing else', () => {
+    expect(schemaFaults('analyse', JSON.parse(json.out))).toEqual([]);
+    expect([json.status, json.err]).toEqual([0, '']);
+  });
+
+  // data-demo/crosses.csv counted with a spreadsheet's filters.
+  it('counts the flowers of the file', () => {
+    const { rows, raw } = JSON.parse(json.out) as {
+      rows: { read: number; used: number; leftOut: number };
+      raw: { byStorage: { storage: string; fruits: number; flowers: number }[] };
+    };
+    expect(rows).toMatchObject({ read: 291, used: 272, leftOut: 19 });
+    expect(raw.byStorage.map(({ storage, fruits, flowers }) => [storage, fruits, flowers])).toEqual([
+      ['fresh', 73, 113],
+      ['frozen', 46, 120],
+      ['refrigerated', 12, 22],
+      ['room', 1, 3],
+    ]);
+  });
+
+  it('puts a sentence beside every code', () => {
+    const { vials, rows } = JSON.parse(json.out) as {
+      vials: { reason: string; reasonCode: string }[];
+      rows: { byReason: { reason: string; reasonCode: string }[] };
+    };
+    for (const { reason, reasonCode } of [...vials, ...rows.byReason]) {
+      expect(reason).toMatch(/^\p{Lu}.*\.$/su);
+      expect(reasonCode).toMatch(/^[a-z-]+$/);
+    }
+    expect(vials).toHaveLength(20);
+  });
+
+  it('says the same for people in a screenful', () => {
+    expect(text.status).toBe(0);
+    expect(text.out).toContain('291 rows read, 272 used, 19 left out');
+    expect(text.out).toContain('73 of 113');
+    expect(text.out.split('\n').length).toBeLessThan(60);
+    expect(text.out).not.toMatch(/NaN|Infinity|undefined|null/);
+  });
+
+  it('prints the same bytes twice', async () => {
+    expect((await run([...ASKED, '--json'], { files: DEMO })).out).toBe(json.out);
+  });
+});
+
+describe('analyse of the simulated seasons', () => {
+  it.each(['40', '150', '600', '5000'])('keeps to the schema with %s flowers', async (size) => {
+    const bytes = readFileSync(new URL(`../reference/k-season${size}.csv`, import.meta.url));
+    const { status, out } = await run(['analyse', 's.csv', '--json'], { files: { 's.csv': bytes } });
+    expect(schemaFaults('analyse', JSON.parse(out))).toEqual([]);
+    // Some fresh pollen was collected two days before: a warning.
+    expect(status).toBe(1);
+  });
+});
+
+// Statuses are the contract's, section 2.
+describe('analyse of seasons that say little', () => {
+  const FROZEN = crossesCsv(
+    ['2025-06-20,A,B,frozen,fruit,30', '2025-06-20,B,A,frozen,none,30', '2025-06-21,A,C,frozen,none,60'],
+    'cross_id,pollination_date,seed_parent,pollen_parent,storage,outcome,pollen_age_days',
+  );
+
+  it.each([
+    ['one row', crossesCsv(['2025-06-20,A,B,fresh,fruit'])],
+    ['all taken', CLEAN.replaceAll('none', 'fruit')],
+    ['none taken', CLEAN.replaceAll('fruit', 'none')],
+    ['a single storage method', CLEAN],
+    ['stored pollen only', FROZEN],
+  ])('prints JSON that keeps to the schema: %s', async (_, crosses) => {
+    const { status, out } = await analysed(crosses, '--json');
+    expect(status).toBe(0);
+    expect(schemaFaults('analyse', JSON.parse(out))).toEqual([]);
+    expect((await analysed(crosses)).out).not.toMatch(/NaN|Infinity|undefined/);
+  });
+
+  it.each([
+    ['no-usable-outcome', CLEAN.replaceAll(/fruit|none/g, 'unknown')],
+    ['no-usable-row', crossesCsv([])],
+    ['no-usable-row', ''],
+    ['no-crosses', 'vial,pollen_parent,collected,storage\nF-01,Salt Moon,2024-07-17,frozen\n'],
+  ])('exits with 2 and %s as JSON and in words', async (code, crosses) => {
+    const { status, out, err } = await analysed(crosses, '--json');
+    expect(status).toBe(2);
+    expect(schemaFaults('error', JSON.parse(out))).toEqual([]);
+    expect(JSON.parse(out)).toMatchObject({ error: { code } });
+    expect(err).toMatch(/^fruitodds: .+\n.+\n$/);
+    expect((await analysed(crosses)).out).toBe('');
+  });
+
+  it('exits with 1 and points to check where the files hold warnings', async () => {
+    const crosses = crossesCsv(['2025-06-20,A,B,fresh,fruit', '2025-02-30,A,B,fresh,none']);
+    const { status, err } = await analysed(crosses);
+    expect(status).toBe(1);
+    expect(err).toContain('1 error');
+    expect(err).toContain('fruitodds check');
+  });
+
+  it('takes level, day of use and worth from the command line', async () => {
+    const options = ['--level', '0.9', '--use-on', '2027-01-01', '--worth', '0.3', '--endpoint', 'final'];
+    const { out } = await analysed(CLEAN, '--json', ...options);
+    expect(JSON.parse(out)).toMatchObject({
+      provenance: { options: { level: 0.9, useOn: '2027-01-01', worth: 0.3, endpoint: 'final' } },
+    });
+  });
+});
