@@ -42,39 +42,54 @@ export function normalPower(
   return normalCdf((distance - bar) / se) + (bothTails ? normalCdf((-distance - bar) / se) : 0);
 }
 
-/** Counts x1 at which Fisher's two-sided test rejects, given x1 + x2 = m, as a list of true and false from `least` on. */
-function fisherRejects(m: number, n1: number, n2: number, alpha: number): boolean[] {
+/** Probabilities of the counts x1 from `least` on, given x1 + x2 = m and equal chances: by ratios from the likeliest. */
+function conditionalTerms(m: number, n1: number, n2: number, least: number, most: number): Float64Array {
+  const terms = new Float64Array(most - least + 1);
+  const mode = Math.min(most, Math.max(least, Math.floor(((n1 + 1) * (m + 1)) / (n1 + n2 + 2))));
+  terms[mode - least] = hypergeometricDensity(mode, n1, n2, m);
+  const ratio = (x: number) => ((n1 - x) / (x + 1)) * ((m - x) / (n2 - m + x + 1));
+  for (let x = mode; x < most; x += 1) terms[x + 1 - least] = terms[x - least]! * ratio(x);
+  for (let x = mode; x > least; x -= 1) terms[x - 1 - least] = terms[x - least]! / ratio(x - 1);
+  return terms;
+}
+
+/** The counts x1, `from` to `to`, that a test keeps, given x1 + x2 = m; it rejects those outside. */
+interface Kept {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Fisher's two-sided test: counts are taken away from both ends, the rarer first, until alpha is used up. */
+function keptByFisher(m: number, n1: number, n2: number, alpha: number): Kept {
   const least = Math.max(0, m - n2);
-  const most = Math.min(n1, m);
-  const logTerms = Array.from({ length: most - least + 1 }, (_, i) =>
-    hypergeometricDensity(least + i, n1, n2, m, { log: true }),
-  );
-  const order = logTerms.map((_, i) => i).sort((i, j) => logTerms[i]! - logTerms[j]!);
-  const rejects = logTerms.map(() => false);
-  let sum = 0;
-  for (let i = 0; i < order.length; ) {
-    // Tables equally probable are rejected together or not at all.
-    let end = i;
-    while (end < order.length && logTerms[order[end]!]! <= logTerms[order[i]!]! + EQUALLY_PROBABLE) {
-      sum += Math.exp(logTerms[order[end]!]!);
-      end += 1;
-    }
+  const terms = conditionalTerms(m, n1, n2, least, Math.min(n1, m));
+  let [from, to, sum] = [0, terms.length - 1, 0];
+  while (from <= to) {
+    const [left, right] = [terms[from]!, terms[to]!];
+    // Two equally probable counts go together or not at all.
+    const both = from < to && Math.abs(left - right) <= EQUALLY_PROBABLE * left;
+    sum += both ? left + right : Math.min(left, right);
     if (sum > alpha) break;
-    for (; i < end; i += 1) rejects[order[i]!] = true;
+    if (both || left <= right) from += 1;
+    if (both || left > right) to -= 1;
   }
-  return rejects;
+  return { from: least + from, to: least + to };
 }
 
-function pooledZRejects(x1: number, n1: number, x2: number, n2: number, z: number): boolean {
-  const m = x1 + x2;
+/** The z test with pooled variance, without correction; a margin without variation is kept whole. */
+function keptByPooledZ(m: number, n1: number, n2: number, z: number): Kept {
+  const [least, most] = [Math.max(0, m - n2), Math.min(n1, m)];
   const all = n1 + n2;
-  if (m === 0 || m === all) return false;
-  const variance = (m / all) * ((all - m) / all) * (1 / n1 + 1 / n2);
-  return Math.abs(x1 / n1 - x2 / n2) >= z * Math.sqrt(variance);
+  const bar = z * Math.sqrt((m / all) * ((all - m) / all) * (1 / n1 + 1 / n2));
+  const rejects = (x1: number) => bar > 0 && Math.abs(x1 / n1 - (m - x1) / n2) >= bar;
+  let [from, to] = [least, most];
+  while (from <= to && rejects(from)) from += 1;
+  while (to >= from && rejects(to)) to -= 1;
+  return { from, to };
 }
 
-function termsOf(n: number, p: number): number[] {
-  return Array.from({ length: n + 1 }, (_, x) => binomialDensity(x, n, p));
+function termsOf(n: number, p: number): Float64Array {
+  return Float64Array.from({ length: n + 1 }, (_, x) => binomialDensity(x, n, p));
 }
 
 /** Probability of all tables that the test rejects. */
@@ -90,12 +105,9 @@ export function exactPower(
   const z = criticalZ(level, 'two-sided');
   let power = 0;
   for (let m = 0; m <= n1 + n2; m += 1) {
-    const least = Math.max(0, m - n2);
-    const rejects = method === 'fisher' ? fisherRejects(m, n1, n2, 1 - level) : null;
-    for (let x1 = least; x1 <= Math.min(n1, m); x1 += 1) {
-      const rejected = rejects ? rejects[x1 - least]! : pooledZRejects(x1, n1, m - x1, n2, z);
-      if (rejected) power += terms1[x1]! * terms2[m - x1]!;
-    }
+    const kept = method === 'fisher' ? keptByFisher(m, n1, n2, 1 - level) : keptByPooledZ(m, n1, n2, z);
+    for (let x1 = Math.max(0, m - n2); x1 < kept.from; x1 += 1) power += terms1[x1]! * terms2[m - x1]!;
+    for (let x1 = kept.to + 1; x1 <= Math.min(n1, m); x1 += 1) power += terms1[x1]! * terms2[m - x1]!;
   }
   return Math.min(1, power);
 }

@@ -7,7 +7,7 @@ import { criticalZ, exactPower, normalPower, SIDES } from './power.ts';
 const METHODS = ['normal', 'normal-both-tails', 'continuity', 'arcsine', 'fisher'] as const;
 
 /** Beyond this size a group's tables are too many to enumerate for every size before it. */
-const LARGEST_EXACT = 600;
+const LARGEST_EXACT = 1000;
 
 /** Exact power rises in saw teeth: a size counts as enough when so are this many sizes from it on. */
 const TEETH = 12;
