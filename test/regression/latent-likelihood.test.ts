@@ -1,0 +1,79 @@
+import { describe, expect, it } from 'vitest';
+import {
+  linearPredictor,
+  logistic01,
+  logLikelihood,
+  rowWork,
+  softplus,
+} from '../../lib/regression/latent-likelihood.ts';
+import { latentModel } from '../../lib/regression/latent-model.ts';
+import { EXCLUSIVE } from './latent-examples.ts';
+
+describe('softplus and logistic01', () => {
+  it.each([
+    // R 4.2: log1p(exp(x)) and plogis(x), the far ones from exp(x) alone.
+    [0, Math.LN2, 0.5],
+    [1, 1.3132616875182228, 0.7310585786300049],
+    [-1, 0.31326168751822286, 0.2689414213699951],
+    [-40, 4.248354255291589e-18, 4.248354255291589e-18],
+    [40, 40, 1],
+    [800, 800, 1],
+    [-800, 0, 0],
+  ])('hold at %s', (x, plus, probability) => {
+    expect(softplus(x)).toBeCloseTo(plus, 13);
+    expect(logistic01(x)).toBeCloseTo(probability, 15);
+    if (x === -40) expect(logistic01(x) / probability).toBeCloseTo(1, 13);
+  });
+});
+
+describe('logLikelihood', () => {
+  const plain = latentModel({
+    successes: Float64Array.of(2, 0),
+    trials: Float64Array.of(3, 4),
+    offset: Float64Array.of(0, Math.log(3)),
+    columns: [],
+    factors: [{ name: 'pair', codes: Int32Array.of(0, 1), size: 2 }],
+    exclusive: 0,
+  });
+  const origin = { core: new Float64Array(0), block: new Float64Array(2) };
+  const at = (exclusive: number) => {
+    const scales = { columns: new Float64Array(0), factors: Float64Array.of(1), exclusive };
+    const work = rowWork(plain);
+    linearPredictor(plain, scales, origin, work.eta);
+    return { value: logLikelihood(plain, scales, work), work };
+  };
+
+  it('is that of binomial counts without their coefficients, with score r − n p and weight n p (1 − p)', () => {
+    // p = 1/2 and 3/4: log(1/2³) + log(1/4⁴).
+    const { value, work } = at(0);
+    expect(value).toBeCloseTo(-11 * Math.LN2, 13);
+    expect([...work.score]).toEqual([0.5, -3]);
+    expect([...work.weight]).toEqual([0.75, 0.75]);
+  });
+
+  it('counts every level as ordinary where none can be barren', () => {
+    expect([...at(0).work.level]).toEqual([1, 1]);
+  });
+
+  it('mixes a level without success with one that never succeeds', () => {
+    // Share 1/5: level 0 has 4/5 × 1/8; level 1 has 1/5 + 4/5 × 1/256, ordinary with probability 1/65 by Bayes.
+    const { value, work } = at(0.2);
+    expect(value).toBeCloseTo(Math.log(0.8 / 8) + Math.log(0.2 + 0.8 / 256), 13);
+    expect(work.level[0]).toBe(1);
+    expect(work.level[1]).toBeCloseTo(1 / 65, 14);
+    expect(work.score[1]).toBeCloseTo(-3 / 65, 14);
+    expect(work.weight[1]).toBeCloseTo(0.75 / 65, 14);
+  });
+
+  it('does not overflow far out', () => {
+    const scales = { ...EXCLUSIVE.scales, columns: Float64Array.of(1, 1) };
+    const model = latentModel(EXCLUSIVE.spec);
+    const work = rowWork(model);
+    for (const far of [1000, -1000]) {
+      const core = new Float64Array(model.coreSize).fill(far);
+      linearPredictor(model, scales, { core, block: new Float64Array(model.blockSize) }, work.eta);
+      expect(Number.isFinite(logLikelihood(model, scales, work))).toBe(true);
+      expect(work.score.every(Number.isFinite)).toBe(true);
+    }
+  });
+});
