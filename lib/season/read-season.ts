@@ -185,8 +185,10 @@ function* datesPast(crosses: readonly Cross[], vials: readonly Vial[]): Generato
  * @param options `asOf`, an ISO date; `endpoint`, `initial` or `final` fruit set; `dateOrder`; `map`
  * @throws RangeError where an option is no date or no column
  * @example
- * const bytes = new TextEncoder().encode('cross_id,pollination_date,…');
- * const season = readSeason([{ name: 'crosses.csv', bytes }]);
+ * const text = 'cross_id,pollination_date,seed_parent,pollen_parent,storage,outcome\nT1,2025-06-01,A,B,fresh,fruit';
+ * const season = readSeason([{ name: 'crosses.csv', bytes: new TextEncoder().encode(text) }]);
+ * season.crosses[0].outcome; // 'fruit'
+ * season.files[0].used; // 1
  */
 export function readSeason(sources: readonly SeasonSource[], options: ReadOptions = {}): Season {
   checkOptions(options);

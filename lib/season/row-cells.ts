@@ -1,6 +1,6 @@
 /** The cells of one row by our column names: each read as what it holds, each fault reported where it stands. */
 
-import { type Reading, readDate, readNumber, readWord, tidyName } from './cell.ts';
+import { type Reading, readDate, readNumber, readWord, threeNumbers, tidyName } from './cell.ts';
 import { type ProblemCode, type ProblemParts, problemAt } from './problems.ts';
 import type { Row } from './read.ts';
 import type { Place, Problem } from './season.ts';
@@ -104,7 +104,10 @@ export class RowCells {
   date(column: string, required = false): string | null {
     const raw = this.raw(column);
     if (isBlank(raw)) return this.#blank(column, required);
-    return this.#valueOf(column, readDate(raw, this.sheet.dateOrders.get(column) ?? null), required);
+    const order = this.sheet.dateOrders.get(column) ?? null;
+    const reading = readDate(raw, order);
+    const ordered = 'fault' in reading && order !== null && threeNumbers(raw) !== null;
+    return this.#valueOf(column, reading, required, ordered ? { order } : {});
   }
 
   number(column: string, { highest, whole = false, required = false }: NumberRule): number | null {

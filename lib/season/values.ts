@@ -1,4 +1,4 @@
-/** The words that cells of outcome, storage, control and yes-or-no may hold, and what growers write instead. */
+/** The words that cells of outcome, storage, control and yes-or-no may hold, and what growers write instead, in four languages. */
 
 import type { Control, Outcome } from './season.ts';
 
@@ -25,18 +25,30 @@ function wordList<T extends string | boolean>(
 }
 
 export const OUTCOMES: WordList<Outcome> = wordList<Outcome>([
-  ['fruit', 'fruits, yes, y, 1, true, set, fruit set, took, taken, success'],
-  ['dropped', 'drop, fell, fell off, fallen'],
-  ['none', 'failed, fail, failure, no, n, 0, false, no fruit, no set, not set'],
-  ['unknown', '?, lost, tag lost, lost tag, not seen'],
-  ['pending', 'waiting, too early, not yet'],
+  ['fruit', 'fruits, yes, y, 1, true, set, fruit set, took, taken, success, Frucht, ja, fruto, sí, si, oui'],
+  ['dropped', 'drop, fell, fell off, fallen, abgefallen, caído, tombé'],
+  [
+    'none',
+    'failed, fail, failure, no, n, 0, false, no fruit, no set, not set, nein, keine, ninguno, non, aucun',
+  ],
+  [
+    'unknown',
+    '?, lost, tag lost, lost tag, not seen, unbekannt, verloren, desconocido, perdido, inconnu, perdu',
+  ],
+  ['pending', 'waiting, too early, not yet, offen, pendiente, en attente'],
 ]);
 
 export const STORAGES: WordList<string> = wordList([
-  ['fresh', 'fresh pollen'],
-  ['room', 'room temperature'],
-  ['refrigerated', 'fridge, refrigerator, refrigerate'],
-  ['frozen', 'freezer, freeze, deep freezer, deep frozen'],
+  ['fresh', 'fresh pollen, frisch, fresco, frais'],
+  ['room', 'room temperature, Zimmertemperatur, Raumtemperatur, temperatura ambiente, température ambiante'],
+  [
+    'refrigerated',
+    'fridge, refrigerator, refrigerate, Kühlschrank, gekühlt, nevera, refrigerado, frigo, réfrigérateur, réfrigéré',
+  ],
+  [
+    'frozen',
+    'freezer, freeze, deep freezer, deep frozen, Gefrierschrank, gefroren, congelador, congelado, congélateur, congelé',
+  ],
 ]);
 
 /** False: the row is a cross and no control, although its cell is not blank. */
@@ -47,8 +59,8 @@ export const CONTROLS: WordList<Control | false> = wordList<Control | false>([
 ]);
 
 export const YES_NO: WordList<boolean> = wordList<boolean>([
-  [true, 'yes, y, 1, x'],
-  [false, 'no, n, 0'],
+  [true, 'yes, y, 1, x, ja, sí, si, oui'],
+  [false, 'no, n, 0, nein, non'],
 ]);
 
 /** What stands for an empty cell where a date or a number is expected. */

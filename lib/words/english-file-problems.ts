@@ -2,15 +2,8 @@
 
 import type { FileProblemCode } from '../season/problems.ts';
 import type { Problem } from '../season/season.ts';
-import { cited, type ProblemSentence } from './problem-sentence.ts';
+import { cited, dateOrderName, type ProblemSentence } from './problem-sentence.ts';
 
-const ORDERS: Readonly<Record<string, string>> = {
-  dmy: 'day-month-year',
-  mdy: 'month-day-year',
-  ymd: 'year-month-day',
-};
-
-const order = (code: string | number): string => ORDERS[code] ?? String(code);
 const column = ({ column: header }: Problem): string => `The column ${cited(header)}`;
 
 const KINDS: Readonly<Record<string, string>> = {
@@ -71,7 +64,7 @@ export const FILE_PROBLEMS: Readonly<Record<FileProblemCode, ProblemSentence>> =
     const { details, value } = problem;
     return [
       `${column(problem)} does not tell which number is the day: ${cited(value)} in line ${details.line} is ` +
-        `${details.first} read as ${order(details.firstOrder)}, but ${details.second} as ${order(details.secondOrder)}.`,
+        `${details.first} read as ${dateOrderName(details.firstOrder)}, but ${details.second} as ${dateOrderName(details.secondOrder)}.`,
       `Say which it is: --date-order ${details.firstOrder} or --date-order ${details.secondOrder}.`,
     ];
   },
@@ -79,18 +72,18 @@ export const FILE_PROBLEMS: Readonly<Record<FileProblemCode, ProblemSentence>> =
     const { details } = problem;
     return [
       `${column(problem)} mixes two ways of writing dates: ${cited(details.firstAgainst)} in line ${details.firstLine} ` +
-        `cannot be ${order(details.firstOrder)}, and ${cited(details.secondAgainst)} in line ${details.secondLine} ` +
-        `cannot be ${order(details.secondOrder)}.`,
+        `cannot be ${dateOrderName(details.firstOrder)}, and ${cited(details.secondAgainst)} in line ${details.secondLine} ` +
+        `cannot be ${dateOrderName(details.secondOrder)}.`,
       'Write all dates as YYYY-MM-DD. Or say which order holds, with --date-order: rows written otherwise are then left out.',
     ];
   },
   'date-order-decided': (problem) => [
-    `Dates in ${cited(problem.column)} are read as ${order(problem.details.order)}, since ${cited(problem.value)} in ` +
+    `Dates in ${cited(problem.column)} are read as ${dateOrderName(problem.details.order)}, since ${cited(problem.value)} in ` +
       `line ${problem.details.line} can be read in no other way.`,
     `If that is wrong, give --date-order.`,
   ],
   'date-order-from-neighbour': (problem) => [
-    `Dates in ${cited(problem.column)} are read as ${order(problem.details.order)}, as the file's other dates are.`,
+    `Dates in ${cited(problem.column)} are read as ${dateOrderName(problem.details.order)}, as the file's other dates are.`,
     'If that is wrong, give --date-order or write the dates as YYYY-MM-DD.',
   ],
   'two-digit-years': (problem) => [

@@ -2,7 +2,7 @@
 
 import type { RowProblemCode } from '../season/problems.ts';
 import type { Problem } from '../season/season.ts';
-import { cited, type ProblemSentence } from './problem-sentence.ts';
+import { cited, dateOrderName, type ProblemSentence } from './problem-sentence.ts';
 
 const WORDS: Readonly<Record<string, string>> = {
   outcome: 'fruit, dropped, none, unknown or pending',
@@ -64,7 +64,10 @@ const CELL_PROBLEMS: Readonly<Record<CellCode, ProblemSentence>> = {
       ? 'Write fruit, dropped, none, unknown (tag lost) or pending (too early to say).'
       : 'Fill it in.',
   ],
-  'date-does-not-exist': (problem) => [`${the(problem)} does not exist.`, ISO],
+  'date-does-not-exist': (problem) => [
+    `${the(problem)} does not exist${problem.details.order ? ` when read as ${dateOrderName(problem.details.order)}` : ''}.`,
+    ISO,
+  ],
   'date-not-understood': (problem) => [`${the(problem)} is not a date.`, ISO],
   'date-serial': (problem) => [
     `${the(problem)} looks like a spreadsheet's own number for a day.`,

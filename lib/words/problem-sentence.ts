@@ -13,3 +13,14 @@ export function cited(text: string | number | null | undefined): string {
   const letters = [...line];
   return `"${letters.length > LONGEST_CITED ? `${letters.slice(0, LONGEST_CITED - 1).join('')}…` : line}"`;
 }
+
+const DATE_ORDERS: Readonly<Record<string, string>> = {
+  dmy: 'day-month-year',
+  mdy: 'month-day-year',
+  ymd: 'year-month-day',
+};
+
+/** The order of a date's numbers in words: "day-month-year" for `dmy`. */
+export function dateOrderName(order: string | number): string {
+  return DATE_ORDERS[order] ?? String(order);
+}

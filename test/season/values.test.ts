@@ -23,6 +23,11 @@ describe('word lists', () => {
     expect([STORAGES.get('fridge'), STORAGES.get('freezer')]).toEqual(['refrigerated', 'frozen']);
     expect([YES_NO.get('yes'), YES_NO.get('0')]).toEqual([true, false]);
     expect(CONTROLS.get('no')).toBe(false);
+    expect([STORAGES.get(foldWord('Kühlschrank')), STORAGES.get(foldWord('congelado'))]).toEqual([
+      'refrigerated',
+      'frozen',
+    ]);
+    expect([OUTCOMES.get('oui'), OUTCOMES.get('nein')]).toEqual(['fruit', 'none']);
   });
 });
 

@@ -30,6 +30,16 @@ describe('problemWords', () => {
     ]);
   });
 
+  it('say in which order a date does not exist', () => {
+    const text = 'seed_parent,flowers,opens_from\nA,1,14/06/2026\n';
+    const [file] = readSeason([{ name: 'x.csv', bytes: new TextEncoder().encode(text) }], {
+      dateOrder: 'mdy',
+    }).files;
+    expect(file.problems.map((problem) => problemWords(problem).message)).toEqual([
+      'Row 2: the first day of flowering "14/06/2026" does not exist when read as month-day-year.',
+    ]);
+  });
+
   it('are whole sentences for every fixture, with nothing left unfilled', () => {
     const words = readdirSync(FIXTURES)
       .filter((name) => name.endsWith('.csv'))

@@ -1,0 +1,34 @@
+import { describe, expect, it } from 'vitest';
+import { problemAt } from '../../lib/season/problems.ts';
+import { FILE_PROBLEMS } from '../../lib/words/english-file-problems.ts';
+
+const TOP = { file: 'x.csv', line: 1, row: 1 };
+
+describe('FILE_PROBLEMS', () => {
+  it('name the option that answers a question', () => {
+    const unclear = problemAt(TOP, 'error', 'column-unclear', {
+      column: 'mother',
+      details: { column: 'seed_parent', first: 'mother', second: 'female', same: 'no' },
+    });
+    expect(FILE_PROBLEMS['column-unclear'](unclear)).toEqual([
+      'Both "mother" and "female" could be seed_parent.',
+      'Say which one is meant: --map "mother=seed_parent" or --map "female=seed_parent".',
+    ]);
+  });
+
+  it('name both lines where dates contradict each other', () => {
+    const details = {
+      firstOrder: 'dmy',
+      firstAgainst: '04/26/2025',
+      firstLine: 4,
+      secondOrder: 'mdy',
+      secondAgainst: '25/04/2025',
+      secondLine: 3,
+    };
+    const [message] = FILE_PROBLEMS['date-order-mixed'](
+      problemAt(TOP, 'error', 'date-order-mixed', { column: 'day', details }),
+    );
+    expect(message).toContain('"04/26/2025" in line 4 cannot be day-month-year');
+    expect(message).toContain('"25/04/2025" in line 3 cannot be month-day-year');
+  });
+});
