@@ -1,4 +1,6 @@
+import { auc } from '../regression/auc.ts';
 import type { DesignSpec } from '../regression/design.ts';
+import { brier } from '../regression/diagnostics.ts';
 import type { Fit } from '../regression/fit.ts';
 import { collinearColumns, logistic } from '../regression/logistic.ts';
 import { likelihoodRatio, profileIntervals } from '../regression/profile.ts';
@@ -108,7 +110,7 @@ export function fixedModel(
     flowers: flowers.length,
     terms: termsOf(fit, level),
     logLik: fit.logLik,
-    auc: null,
-    brier: null,
+    auc: auc(fit).estimate,
+    brier: brier(fit).score,
   };
 }

@@ -52,7 +52,7 @@ function vialRows({ vials }: Analysis): Row[] {
       .filter((vial) => vial.verdict === verdict)
       .map((vial): Row => {
         const record = vial.flowers === 0 ? 'not used yet' : `so far ${counts(vial.fruits, vial.flowers)}`;
-        return [vial.vial, `${words}: ${rate(vial)} expected; ${vial.pollenParent}, ${record}`];
+        return [vial.vial, `${words.padEnd(12)}${vial.pollenParent}, ${record}; expected ${rate(vial)}`];
       }),
   );
 }
