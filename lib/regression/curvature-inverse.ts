@@ -11,6 +11,8 @@ export interface CurvatureInverse {
   readonly diagonal: Float64Array;
   /** Each eliminated level against the core indices it touches. */
   readonly cross: readonly Float64Array[];
+  /** Room for the inverse of the factor, coreSize × coreSize. */
+  readonly triangle: Float64Array;
 }
 
 /** Room for the inverse of one model's curvature, to be used again and again. */
@@ -19,6 +21,7 @@ export function emptyInverse(model: LatentModel): CurvatureInverse {
     core: new Float64Array(model.coreSize * model.coreSize),
     diagonal: new Float64Array(model.blockSize),
     cross: model.touched.map((list) => new Float64Array(list.length)),
+    triangle: new Float64Array(model.coreSize * model.coreSize),
   };
 }
 
@@ -32,7 +35,7 @@ export function emptyInverse(model: LatentModel): CurvatureInverse {
 export function invertCurvature(model: LatentModel, curvature: Curvature, target: CurvatureInverse): void {
   const size = model.coreSize;
   const { core, diagonal, cross } = target;
-  invertFactor(curvature.factor, size, core);
+  invertFactor(curvature.factor, size, target.triangle, core);
   for (let a = 0; a < model.blockSize; a += 1) {
     const list = model.touched[a]!;
     const values = curvature.cross[a]!;
@@ -50,8 +53,13 @@ export function invertCurvature(model: LatentModel, curvature: Curvature, target
 }
 
 /** (L L′)⁻¹ = L⁻¹′ L⁻¹ from the lower triangle L: a third of the work of solving for the columns one by one. */
-function invertFactor(factor: Float64Array, size: number, target: Float64Array): void {
-  const triangle = invertTriangle(factor, size);
+function invertFactor(
+  factor: Float64Array,
+  size: number,
+  triangle: Float64Array,
+  target: Float64Array,
+): void {
+  invertTriangle(factor, size, triangle);
   target.fill(0);
   for (let k = 0; k < size; k += 1) {
     const rowK = k * size;
@@ -68,8 +76,8 @@ function invertFactor(factor: Float64Array, size: number, target: Float64Array):
 }
 
 /** L⁻¹, row by row, so that memory is read in order. */
-function invertTriangle(factor: Float64Array, size: number): Float64Array {
-  const inverse = new Float64Array(size * size);
+function invertTriangle(factor: Float64Array, size: number, inverse: Float64Array): void {
+  inverse.fill(0);
   for (let i = 0; i < size; i += 1) {
     const row = i * size;
     const pivot = 1 / factor[row + i]!;
@@ -81,5 +89,4 @@ function invertTriangle(factor: Float64Array, size: number): Float64Array {
     }
     inverse[row + i] = pivot;
   }
-  return inverse;
 }

@@ -29,6 +29,9 @@ export interface LaplaceSlope {
   readonly mode: LatentMode;
 }
 
+/** Modes are wanted exact: the gradient, and differences of it, feel their error at first order. */
+const modeTolerance = 1e-18;
+
 /** Evaluates one model again and again, each time starting from the last mode. */
 export interface LaplaceSurface {
   readonly model: MixedModel;
@@ -70,7 +73,7 @@ export function laplaceSurface(model: MixedModel): LaplaceSurface {
   const slope = (coefficients: Float64Array, sds: Float64Array): LaplaceSlope => {
     shiftOffset(model, coefficients, offset);
     const scales = { columns: new Float64Array(0), factors: sds, exclusive: 0 };
-    const mode = finder.find(scales, last && chordStart(finder, scales, last));
+    const mode = finder.find(scales, last && chordStart(finder, scales, last), modeTolerance);
     last = mode;
     invertCurvature(latent, mode.curvature, inverse);
     traceTerms(latent, sds, inverse, finder.work.weight, rows);

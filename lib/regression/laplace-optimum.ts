@@ -149,7 +149,7 @@ function ascend(
   return { surface, kept, theta: x, value: -value, iterations };
 }
 
-/** Ascends, then leaves out the factors near 0 as long as that costs nothing. */
+/** Ascends, then leaves out the factors near 0 as long as that costs nothing: all at once, else the least of them. */
 function withoutZeros(
   model: MixedModel,
   whitening: Whitening,
@@ -159,14 +159,28 @@ function withoutZeros(
   let best = ascend(model, whitening, factors, theta);
   for (;;) {
     const sds = sdsAt(whitening, best.kept, best.theta).map(Math.abs);
-    const least = sds.indexOf(Math.min(...sds));
-    if (least < 0 || sds[least]! > nearZero) return best;
-    const fewer = best.kept.filter((_, k) => k !== least);
-    const shorter = best.theta.filter((_, k) => k !== whitening.p + least);
-    const reduced = ascend(model, whitening, fewer, shorter);
-    if (reduced.value < best.value - sameValue) return best;
+    const near = [...sds.keys()].filter((k) => sds[k]! < nearZero);
+    if (near.length === 0) return best;
+    const least = near.filter((k) => sds[k] === Math.min(...sds));
+    const reduced =
+      cheaper(model, whitening, best, near) ??
+      (least.length < near.length ? cheaper(model, whitening, best, least) : null);
+    if (reduced === null) return best;
     best = reduced;
   }
+}
+
+/** The ascent without some of its factors; null where that costs likelihood. */
+function cheaper(
+  model: MixedModel,
+  whitening: Whitening,
+  { kept, theta, value }: Ascent,
+  without: readonly number[],
+): Ascent | null {
+  const fewer = kept.filter((_, k) => !without.includes(k));
+  const shorter = theta.filter((_, k) => !without.includes(k - whitening.p));
+  const reduced = ascend(model, whitening, fewer, shorter);
+  return reduced.value < value - sameValue ? null : reduced;
 }
 
 /** The end of an ascent, with a large standard deviation where it was 0. */
