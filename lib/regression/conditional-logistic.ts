@@ -41,9 +41,6 @@ function factorOf({ groups }: Design, name: string | undefined): Factor {
       `conditionalLogistic: strata must name one of the groups (${names}), got ${name ?? 'nothing'}`,
     );
   }
-  if (factor.codes.includes(-1)) {
-    throw new RangeError('conditionalLogistic: strata must have a level in every row, got a row with none');
-  }
   return factor;
 }
 
