@@ -153,8 +153,8 @@ export function rateWithRange(proportion: Proportion): string {
   return proportion.estimate === null ? shown : `${shown} (${rate(proportion)})`;
 }
 
-/** One end of a range: "4 in 10". */
-function limit(end: number): string {
+/** One end of a range: "4 in 10"; never none and never all of them. */
+export function limit(end: number): string {
   const base = baseFor(end);
   return `${bounded(end, base)} in ${base}`;
 }

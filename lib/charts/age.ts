@@ -1,0 +1,204 @@
+/** How fast stored pollen fades: the estimated curve with its range over the counts, broken off where data end. */
+import type { Markish } from '@observablehq/plot';
+import type { Analysis } from '../analyse.ts';
+import type { AgePoint } from '../analysis/age-curve.ts';
+import type { AgeBand } from '../analysis/raw.ts';
+import { counts } from '../words/numbers.ts';
+import { ageWords } from '../words/rate-figures.ts';
+import {
+  across,
+  ageScale,
+  atShare,
+  BEYOND,
+  BOTTOM,
+  HEIGHT,
+  height,
+  LEFT,
+  scaleOf,
+  TOP,
+  WIDTH,
+} from './age-axis.ts';
+import type { Figure } from './figure.ts';
+import { type Box, freePlaces, type Wish } from './free-places.ts';
+import { dotLook, type Label, labels, storageColour } from './marks.ts';
+import { fitted, textWidth } from './names.ts';
+import { drawing, LINE, MARGIN, type Plot, SHEET_WIDTH, TEXT_SIZE } from './sheet.ts';
+
+/** Curves drawn point by point keep at most this many points. */
+const MOST_POINTS = 40;
+
+/** Every point, or evenly chosen ones with both ends. */
+function thinned(points: readonly AgePoint[]): AgePoint[] {
+  const step = Math.max(1, (points.length - 1) / (MOST_POINTS - 1));
+  const places = Array.from({ length: Math.min(points.length, MOST_POINTS) }, (_, index) =>
+    Math.round(index * step),
+  );
+  return places.flatMap((place) => points[place] ?? []);
+}
+
+/** A band of ages as drawn: at its middle, not past the oldest age tried. */
+interface Counted extends AgeBand {
+  readonly middle: number;
+}
+
+function placed(bands: readonly AgeBand[], oldestDays: number): Counted[] {
+  return bands.map((band) => ({
+    ...band,
+    middle: (band.from + Math.min(band.to ?? oldestDays, oldestDays)) / 2,
+  }));
+}
+
+/** What a label must not cover: the ranges of the counts, and the words at the top. */
+function obstacles(bands: readonly Counted[], oldestDays: number): Box[] {
+  const ofBands = bands.map((band) => {
+    const x = LEFT + across(band.middle, oldestDays);
+    return { left: x - 6, right: x + 6, top: height(band.upper ?? 1), bottom: height(band.lower ?? 0) };
+  });
+  return [...ofBands, { left: LEFT + 40, right: SHEET_WIDTH, top: 0, bottom: TOP + LINE - 2 }];
+}
+
+/** Counts above or below their ranges, or beside the dot; most flowers first. */
+function countWish(band: Counted, oldestDays: number): Wish<Label> {
+  const text = counts(band.fruits, band.flowers);
+  const wide = textWidth(text, TEXT_SIZE);
+  const x = LEFT + across(band.middle, oldestDays);
+  const place = (y: number, shift: number) => ({
+    box: { left: x - wide / 2 + shift, right: x + wide / 2 + shift, top: y - 7, bottom: y + 7 },
+    label: {
+      x: band.middle,
+      y,
+      dx: shift,
+      text,
+      anchor: 'middle' as const,
+      colour: storageColour(band.storage),
+    },
+  });
+  const [above, below] = [height(band.upper ?? 1) - 9, height(band.lower ?? 0) + 9];
+  const beside = height(band.estimate ?? 0);
+  const aside = wide / 2 + 9;
+  return {
+    places: [
+      place(above, 0),
+      place(below, 0),
+      place(above, aside - 12),
+      place(beside, aside),
+      place(beside, -aside),
+    ],
+  };
+}
+
+function countLabels(bands: readonly Counted[], oldestDays: number): Label[] {
+  const wishes = bands
+    .filter(({ storage }) => storage !== 'fresh')
+    .sort((a, b) => b.flowers - a.flowers)
+    .map((band) => countWish(band, oldestDays));
+  const sheet = { left: MARGIN, right: SHEET_WIDTH, top: TOP, bottom: BOTTOM };
+  return freePlaces(wishes, obstacles(bands, oldestDays), sheet);
+}
+
+function curveMarks(plot: Plot, points: readonly AgePoint[]): Markish[] {
+  const rate = (key: 'estimate' | 'lower' | 'upper') => (point: AgePoint) => height(point[key]);
+  const data = thinned(points);
+  return [
+    plot.areaY(data, {
+      x: 'ageDays',
+      y1: rate('lower'),
+      y2: rate('upper'),
+      fill: 'var(--stored)',
+      fillOpacity: 0.2,
+    }),
+    plot.line(data, { x: 'ageDays', y: rate('estimate'), stroke: 'var(--stored)', strokeWidth: 2.2 }),
+  ];
+}
+
+/** Counted rates of one kind, each a dot with its range. */
+function countedMarks(plot: Plot, bands: readonly Counted[], kind: 'fresh' | 'stored'): Markish[] {
+  const some = bands.filter(({ storage }) => (storage === 'fresh') === (kind === 'fresh'));
+  const rate = (key: 'estimate' | 'lower' | 'upper') => (band: Counted) => height(band[key] ?? 0);
+  const colour = `var(--${kind})`;
+  return [
+    plot.ruleX(some, { x: 'middle', y1: rate('lower'), y2: rate('upper'), stroke: colour, strokeWidth: 1.5 }),
+    plot.dot(some, { x: 'middle', y: rate('estimate'), ...dotLook(kind === 'stored', colour) }),
+  ];
+}
+
+/** What the marks are, a line each below the ages: dots are counted, the line is estimated. */
+function legend(plot: Plot, storage: string, fresh: AgeBand | undefined, end: number): Markish[] {
+  const line = (index: number) => BOTTOM + 11 + (1 + index) * LINE;
+  const [left, middle, right, words] = [
+    atShare(0, end),
+    atShare(0.03, end),
+    atShare(0.06, end),
+    atShare(0.09, end),
+  ];
+  const own = fitted(ageWords.counted(storage), WIDTH * 0.9, TEXT_SIZE);
+  const stroke = [left, right].map((x) => ({ x, y: line(2) }));
+  const ofFresh = fresh === undefined ? [] : [{ x: middle, y: line(3) }];
+  return [
+    plot.dot([{ x: middle, y: line(1) }], { x: 'x', y: 'y', ...dotLook(true, 'var(--stored)') }),
+    plot.line(stroke, { x: 'x', y: 'y', stroke: 'var(--stored)', strokeWidth: 2.2 }),
+    plot.dot(ofFresh, { x: 'x', y: 'y', ...dotLook(false, 'var(--fresh)') }),
+    ...labels(plot, [
+      { x: words, y: line(1), text: own },
+      { x: words, y: line(2), text: ageWords.estimated },
+      ...(fresh === undefined ? [] : [{ x: words, y: line(3), text: ageWords.fresh(fresh) }]),
+    ]),
+  ];
+}
+
+/**
+ * Fruit set of one stored method by the age of its pollen.
+ *
+ * @param analysis its `ageCurve`, `halfAge` and `raw.byAge`
+ * @param storage the stored method
+ * @returns null where the curve has fewer than two ages; nothing is drawn past the oldest age tried
+ */
+export function ageFigure(
+  analysis: Pick<Analysis, 'ageCurve' | 'halfAge' | 'raw'>,
+  storage: string,
+): Figure | null {
+  const points = analysis.ageCurve.filter((point) => point.storage === storage);
+  const oldestDays = Math.max(0, ...points.map(({ ageDays }) => ageDays));
+  if (points.length < 2 || oldestDays === 0) return null;
+  const shown = analysis.raw.byAge.filter((band) => band.estimate !== null && band.from <= oldestDays);
+  const own = shown.filter((band) => band.storage === storage);
+  const fresh = shown.filter((band) => band.storage === 'fresh');
+  const counted = placed([...fresh, ...own], oldestDays);
+  const half = analysis.halfAge.find((one) => one.storage === storage);
+  const words = { label: ageWords.label(storage), description: ageWords.description(storage) };
+  const marks = (plot: Plot): Markish[] => [
+    ...ageScale(plot, oldestDays),
+    ...curveMarks(plot, points),
+    ...(['fresh', 'stored'] as const).flatMap((kind) => countedMarks(plot, counted, kind)),
+    ...labels(plot, countLabels(counted, oldestDays)),
+    ...legend(plot, storage, fresh[0], oldestDays * BEYOND),
+  ];
+  return {
+    kind: 'figure',
+    name: 'age',
+    finding: ageWords.finding(storage, own, half, oldestDays),
+    ...words,
+    table: {
+      caption: words.label,
+      columns: ageWords.columns.map((title) => ({ title })),
+      rows: [
+        ...[...fresh, ...own].map(ageWords.cells),
+        ...tabled(points).map((point) => ageWords.curveCells(storage, point.ageDays, point)),
+      ],
+      source: 'raw.byAge, ageCurve',
+    },
+    draw: drawing(words, {
+      height: HEIGHT,
+      domain: [0, oldestDays * BEYOND],
+      left: LEFT,
+      scale: scaleOf(oldestDays),
+      marks,
+    }),
+  };
+}
+
+/** A few points of the curve for the table: about every sixth of its length, and its end. */
+function tabled(points: readonly AgePoint[]): AgePoint[] {
+  const step = Math.max(1, Math.ceil((points.length - 1) / 6));
+  return points.filter((_, index) => index % step === 0 || index === points.length - 1);
+}

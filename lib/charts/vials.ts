@@ -1,0 +1,135 @@
+/** Every vial's expected fruit set with its range against what is worth a flower, grouped by verdict. */
+import type { Markish } from '@observablehq/plot';
+import type { Analysis } from '../analyse.ts';
+import type { VialAdvice, VialVerdict } from '../decisions/vials.ts';
+import { vialsWords } from '../words/choice-figures.ts';
+import type { Figure } from './figure.ts';
+import { type Label, labels, ranges, rateScale, SCALE_HEIGHT } from './marks.ts';
+import { fitted, textWidth } from './names.ts';
+import { drawing, INNER_WIDTH, LINE, type Plot, TEXT_SIZE } from './sheet.ts';
+
+const VERDICTS: readonly VialVerdict[] = ['keep', 'use-first', 'test-first', 'discard'];
+const COLOURS: Readonly<Record<VialVerdict, string>> = {
+  keep: 'var(--good)',
+  'use-first': 'var(--accent)',
+  'test-first': 'var(--quiet)',
+  discard: 'var(--warn)',
+};
+/** A drawing holds at most so many vials: with more it would not fit on a printed page. */
+const MOST_DRAWN = 28;
+const ROW = LINE + 12;
+const TOP = LINE + 2;
+
+interface Row {
+  readonly vial: VialAdvice;
+  readonly top: number;
+}
+
+interface Layout {
+  readonly rows: readonly Row[];
+  readonly headings: readonly Label[];
+  readonly bottom: number;
+}
+
+/** The surest first within a verdict; without a probability, last. */
+function surestFirst(vials: readonly VialAdvice[]): VialAdvice[] {
+  return [...vials].sort((a, b) => (b.probabilityWorth ?? -1) - (a.probabilityWorth ?? -1));
+}
+
+function byVerdict(vials: readonly VialAdvice[]): (readonly [VialVerdict, VialAdvice[]])[] {
+  return VERDICTS.map(
+    (verdict) => [verdict, surestFirst(vials.filter((vial) => vial.verdict === verdict))] as const,
+  ).filter(([, some]) => some.length > 0);
+}
+
+function layoutOf(groups: readonly (readonly [VialVerdict, readonly VialAdvice[]])[]): Layout {
+  const rows: Row[] = [];
+  const headings: Label[] = [];
+  let top = TOP;
+  for (const [verdict, vials] of groups) {
+    const text = vialsWords.heading(verdict, vials.length);
+    headings.push({ x: 0, y: top + LINE / 2, text, colour: COLOURS[verdict], weight: 'bold' });
+    top += LINE;
+    for (const vial of vials.slice(0, Math.max(0, MOST_DRAWN - rows.length))) {
+      rows.push({ vial, top });
+      top += ROW;
+    }
+    top += 6;
+  }
+  return { rows, headings, bottom: top };
+}
+
+function rowLabels({ vial, top }: Row): Label[] {
+  const expected = vialsWords.expected(vial);
+  const room = INNER_WIDTH - textWidth(expected, TEXT_SIZE) - 8;
+  return [
+    { x: 0, y: top + LINE / 2, text: fitted(vialsWords.name(vial), room, TEXT_SIZE) },
+    { x: 1, y: top + LINE / 2, text: expected, anchor: 'end', colour: 'var(--quiet)' },
+  ];
+}
+
+/** A dashed line at what is worth a flower, with its name above: to the right of it, or as far left as it must. */
+function worthLine(plot: Plot, value: number | null, bottom: number): Markish[] {
+  if (value === null) return [];
+  const text = vialsWords.worth(value);
+  const latest = 1 - textWidth(text, TEXT_SIZE) / INNER_WIDTH;
+  return [
+    plot.ruleX([value], {
+      y1: TOP,
+      y2: bottom,
+      stroke: 'var(--accent)',
+      strokeWidth: 1.5,
+      strokeDasharray: '5 3',
+    }),
+    ...labels(plot, [{ x: Math.min(value, latest), y: LINE / 2, text, colour: 'var(--accent)' }]),
+  ];
+}
+
+/**
+ * Keep or discard each vial: what it is expected to give on the day of use.
+ *
+ * @param analysis its `vials` and `worth`
+ * @returns null where there is no vial; more than 28 vials are in the table only
+ */
+export function vialsFigure({ vials, worth }: Pick<Analysis, 'vials' | 'worth'>): Figure | null {
+  if (vials.length === 0) return null;
+  const groups = byVerdict(vials);
+  const { rows, headings, bottom } = layoutOf(groups);
+  const words = { label: vialsWords.label, description: vialsWords.description };
+  const omitted: Label = {
+    x: 0,
+    y: bottom + SCALE_HEIGHT + LINE / 2,
+    text: vialsWords.shown(rows.length, vials.length),
+  };
+  const all = rows.length === vials.length;
+  const marks = (plot: Plot): Markish[] => [
+    ...rateScale(plot, TOP, bottom),
+    ...worthLine(plot, worth.value, bottom),
+    ...ranges(
+      plot,
+      rows.map(({ vial, top }) => ({
+        ...vial,
+        y: top + LINE + 6,
+        hollow: true,
+        colour: COLOURS[vial.verdict],
+      })),
+    ),
+    ...labels(plot, [...headings, ...rows.flatMap(rowLabels), ...(all ? [] : [omitted])]),
+  ];
+  return {
+    kind: 'figure',
+    name: 'vials',
+    finding: vialsWords.finding(
+      groups.map(([verdict, some]) => [verdict, some.length]),
+      worth,
+    ),
+    ...words,
+    table: {
+      caption: words.label,
+      columns: vialsWords.columns.map((title) => ({ title })),
+      rows: groups.flatMap(([, some]) => some.map(vialsWords.cells)),
+      source: 'vials',
+    },
+    draw: drawing(words, { height: bottom + SCALE_HEIGHT + (all ? 0 : LINE), domain: [0, 1], marks }),
+  };
+}

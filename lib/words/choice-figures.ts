@@ -1,0 +1,102 @@
+/** What the figures of pairs and vials say: sentences, names, labels, cells. */
+import type { PooledPair } from '../analysis/pairs.ts';
+import type { Worth } from '../analysis/worth.ts';
+import type { VialAdvice, VialVerdict } from '../decisions/vials.ts';
+import type { Estimate } from '../proportions/interval.ts';
+import {
+  CANNOT_TELL,
+  capitalised,
+  counted,
+  counts,
+  inTen,
+  joined,
+  likely,
+  rate,
+  wholeNumber,
+} from './numbers.ts';
+import { pollenOf, storageLabel } from './storage.ts';
+
+/** Seed parent first: "A × B" is not "B × A". */
+export function pairName({
+  seedParent,
+  pollenParent,
+}: Pick<PooledPair, 'seedParent' | 'pollenParent'>): string {
+  return `${seedParent} × ${pollenParent}`;
+}
+
+export const pairsWords = {
+  label: 'Fruit set of every pair, seed parent first',
+  columns: ['pair (seed × pollen)', 'took', 'pooled estimate', 'for', 'incompatible'],
+  ranked: 'Safest first',
+  incompatible: 'Incompatible? 5 in 10 or more',
+  few: (fewest: number) => `Fewer than ${fewest} flowers: no rank`,
+  counted: 'counted',
+  pooled: 'pooled with its parents',
+  shown: (drawn: number, all: number) =>
+    `${wholeNumber(drawn)} of ${counted(all, 'pair')} drawn; all are in the table`,
+  finding: (safest: PooledPair | undefined, few: number, all: number, fewest: number): string => {
+    const unranked =
+      few === 0 ? '' : ` ${counts(few, all)} pairs have fewer than ${fewest} flowers and are not ranked.`;
+    if (safest === undefined) return `Which pair is safest, the flowers ${CANNOT_TELL}.${unranked}`;
+    return (
+      `The safest bet is ${pairName(safest)}: ${counts(safest.fruits, safest.flowers)}, ` +
+      `pooled with its parents, for ${basisSaid(safest.basis)}, ${rate(safest)}.${unranked}`
+    );
+  },
+  description:
+    'Each pair with its counted rate, whatever the pollen, as a small dot joined to its pooled estimate, a large dot with its range. Pairs are ' +
+    'sorted by the cautious end of the range; pairs of few flowers, and such as are perhaps incompatible (crosses), stand below.',
+  cells: (pair: PooledPair): readonly string[] => [
+    pairName(pair),
+    counts(pair.fruits, pair.flowers),
+    rate(pair),
+    basisSaid(pair.basis),
+    pair.incompatible === null ? CANNOT_TELL : likely(pair.incompatible),
+  ],
+};
+
+function basisSaid({ storage, ageDays }: PooledPair['basis']): string {
+  return storage === 'fresh'
+    ? pollenOf(storage)
+    : `${pollenOf(storage)}, ${counted(Math.round(ageDays), 'day')}`;
+}
+
+const VERDICT_LABELS: Readonly<Record<VialVerdict, string>> = {
+  keep: 'keep',
+  'use-first': 'use first',
+  'test-first': 'test first',
+  discard: 'discard',
+};
+
+export const vialsWords = {
+  label: 'Every vial against what is worth a flower',
+  columns: ['vial', 'pollen of', 'verdict', 'its own record', 'expected', 'worth a flower'],
+  heading: (verdict: VialVerdict, vials: number) =>
+    `${capitalised(VERDICT_LABELS[verdict])}: ${wholeNumber(vials)}`,
+  name: ({ vial, pollenParent }: VialAdvice) => `${vial} · ${pollenParent}`,
+  expected: ({ estimate }: Estimate) => (estimate === null ? CANNOT_TELL : inTen(estimate)),
+  shown: (drawn: number, all: number) =>
+    `${wholeNumber(drawn)} of ${counted(all, 'vial')} drawn; all are in the table`,
+  worth: (value: number) => `worth a flower: ${inTen(value)}`,
+  finding: (tally: readonly (readonly [VialVerdict, number])[], { value }: Worth): string => {
+    const verdicts = joined(
+      tally.map(([verdict, vials]) => `${VERDICT_LABELS[verdict]} ${wholeNumber(vials)}`),
+    );
+    const threshold =
+      value === null
+        ? ` What is worth a flower, the data ${CANNOT_TELL}.`
+        : ` A flower is worth it where ${inTen(value)} or more take.`;
+    return `${capitalised(verdicts)}.${threshold}`;
+  },
+  description:
+    'Each vial’s expected fruit set on the day of use as a hollow dot with its range, grouped by verdict, against a dashed ' +
+    'line at what is worth a flower.',
+  cells: (vial: VialAdvice): readonly string[] => [
+    vial.vial,
+    `${vial.pollenParent}, ${storageLabel(vial.storage)}`,
+    VERDICT_LABELS[vial.verdict],
+    vial.flowers === 0 ? 'no flowers' : counts(vial.fruits, vial.flowers),
+    rate(vial),
+    vial.probabilityWorth === null ? CANNOT_TELL : likely(vial.probabilityWorth),
+  ],
+};

@@ -1,0 +1,190 @@
+/** What the figures of rates say: the season, fresh against stored, pollen age. Sentences, names, labels, cells. */
+import type { HalfAge } from '../analysis/age-curve.ts';
+import type { FreshVersusStored } from '../analysis/fresh-versus-stored.ts';
+import type { AgeBand } from '../analysis/raw.ts';
+import type { Estimate, Proportion } from '../proportions/interval.ts';
+import type { Outcome } from '../season/season.ts';
+import { days, daysWithRange } from './durations.ts';
+import {
+  CANNOT_TELL,
+  capitalised,
+  counted,
+  counts,
+  difference,
+  inTen,
+  joined,
+  limit,
+  rate,
+  rateWithRange,
+  wholeNumber,
+} from './numbers.ts';
+import { pollenOf, storageLabel } from './storage.ts';
+
+type StorageRate = Proportion & { readonly storage: string };
+
+/** The axis of every rate. */
+export const RATE_AXIS = 'fruits in every 10 flowers';
+
+const OUTCOME_LABELS: Readonly<Record<Outcome, string>> = {
+  fruit: 'fruit',
+  dropped: 'dropped later',
+  none: 'no fruit',
+  unknown: 'tag lost',
+  pending: 'too early to say',
+};
+
+const OUTCOME_COUNTS: Readonly<Record<Outcome, (rows: number) => string>> = {
+  fruit: (rows) => counted(rows, 'fruit'),
+  dropped: (rows) => `${wholeNumber(rows)} dropped later`,
+  none: (rows) => `${wholeNumber(rows)} without fruit`,
+  unknown: (rows) => `${counted(rows, 'tag')} lost`,
+  pending: (rows) => `${wholeNumber(rows)} too early to say`,
+};
+
+export const seasonWords = {
+  label: 'What became of every flower',
+  columns: ['outcome', 'flowers'],
+  outcome: (outcome: Outcome) => OUTCOME_LABELS[outcome],
+  finding: (
+    outcomes: readonly { readonly outcome: Outcome; readonly rows: number }[],
+    perMark: number,
+  ): string => {
+    const flowers = outcomes.reduce((sum, { rows }) => sum + rows, 0);
+    return `${counted(flowers, 'flower')}: ${joined(outcomes.map(({ outcome, rows }) => OUTCOME_COUNTS[outcome](rows)))}.${markNote(perMark)}`;
+  },
+  description: (perMark: number): string =>
+    `${markIs(perMark)}, grouped by what became of it. Lost tags and flowers too young to tell are not failures.`,
+  perMark: markIs,
+};
+
+/** A drawing whose marks stand for more than one flower says so in its caption. */
+function markNote(perMark: number): string {
+  return perMark === 1 ? '' : ` ${markIs(perMark)}.`;
+}
+
+function markIs(flowers: number): string {
+  return flowers === 1 ? 'One mark is one flower' : `One mark is ${counted(flowers, 'flower')}`;
+}
+
+export const storageWords = {
+  label: 'Fruit set by storage of the pollen',
+  columns: ['pollen', 'took', 'rate and range'],
+  method: storageLabel,
+  took: (rate: Proportion) => `${counts(rate.fruits, rate.flowers)} took`,
+  rateLabel: ({ storage, estimate }: StorageRate): string =>
+    `${storageLabel(storage)}: ${estimate === null ? CANNOT_TELL : inTen(estimate)}`,
+  /** None or all of them: no rate, only how far it could still be. */
+  extremeLabel: ({ storage, fruits, lower, upper }: StorageRate): string =>
+    `${storageLabel(storage)}: ${fruits === 0 ? `up to ${limit(upper ?? 1)}` : `${limit(lower ?? 0)} or more`}`,
+  marks: (perMark: number): string =>
+    perMark === 1 ? 'Large marks took, small dots did not.' : `${markIs(perMark)}; small, no fruit.`,
+  finding: (rates: readonly StorageRate[], perMark: number): string => {
+    const said = rates.map((one) => `${pollenOf(one.storage)} ${rateWithRange(one)}`).join('; ');
+    return `${capitalised(said)}.${markNote(perMark)}`;
+  },
+  description: (perMark: number): string =>
+    `${markIs(perMark)}; large marks took, small dots did not. Fresh pollen is filled, stored pollen is hollow. ` +
+    'Below, each rate as a dot with its range.',
+  cells: (one: StorageRate): readonly string[] => [
+    storageLabel(one.storage),
+    counts(one.fruits, one.flowers),
+    rateWithRange(one),
+  ],
+};
+
+/** Why there is no like-for-like number: too few pairs that can tell pollen from pair, or only the codes know. */
+function whyNotAdjusted({ informativePairs }: FreshVersusStored): string {
+  if (informativePairs >= 3) return CANNOT_TELL;
+  return `${CANNOT_TELL}: ${fewPairs(informativePairs)} had both kinds and both outcomes`;
+}
+
+function fewPairs(pairs: number): string {
+  return pairs === 0 ? 'no pair' : `only ${counted(pairs, 'pair')}`;
+}
+
+function adjustedOr(entry: FreshVersusStored, said: (estimate: Estimate) => string): string {
+  return entry.adjusted.estimate === null ? whyNotAdjusted(entry) : said(entry.adjusted);
+}
+
+export const differenceWords = {
+  label: ({ storage }: FreshVersusStored) => `Fresh pollen against ${pollenOf(storage)}: the difference`,
+  columns: ['comparison', 'counted on', 'difference'],
+  axis: 'fewer fruits in every 10 flowers',
+  storedBetter: '← stored better',
+  freshBetter: 'fresh better →',
+  rawLabel: 'all flowers',
+  adjustedLabel: 'like for like, within pairs',
+  /** Short, to stand in the drawing. */
+  missing: ({ informativePairs }: FreshVersusStored): string =>
+    informativePairs >= 3 ? CANNOT_TELL : `${CANNOT_TELL}: ${fewPairs(informativePairs)} to compare`,
+  finding: (entry: FreshVersusStored): string => {
+    const { storage, fresh, stored } = entry;
+    return (
+      `Fresh pollen ${counts(fresh.fruits, fresh.flowers)}, ${pollenOf(storage)} ` +
+      `${counts(stored.fruits, stored.flowers)}: ${difference(entry.difference)}; ` +
+      `like for like, ${adjustedOr(entry, difference)}.`
+    );
+  },
+  description: ({ storage }: FreshVersusStored): string =>
+    `Two differences on one axis, each a dot with its range: over all flowers, and like for like within pairs. ` +
+    `Right of the zero line fresh pollen gave more fruit, left of it ${pollenOf(storage)} did.`,
+  rows: (entry: FreshVersusStored): readonly (readonly string[])[] => [
+    [
+      'all flowers',
+      `fresh ${counts(entry.fresh.fruits, entry.fresh.flowers)}, ${storageLabel(entry.storage)} ${counts(entry.stored.fruits, entry.stored.flowers)}`,
+      difference(entry.difference),
+    ],
+    [
+      'like for like',
+      `${counted(entry.pairsWithBoth, 'pair')} with both kinds, ${wholeNumber(entry.informativePairs)} of them with both outcomes`,
+      adjustedOr(entry, difference),
+    ],
+  ],
+};
+
+/** A band of ages: "8 to 14 days", "366 days or more". */
+export function ageBandLabel({ from, to }: AgeBand): string {
+  if (to === null) return `${from} days or more`;
+  return from === to ? counted(from, 'day') : `${from} to ${to} days`;
+}
+
+export const ageWords = {
+  label: (storage: string) => `Fruit set by age of ${pollenOf(storage)}`,
+  columns: ['pollen', 'age', 'rate and range'],
+  axis: 'age of the pollen in days',
+  fresh: ({ fruits, flowers }: Proportion) => `fresh ${counts(fruits, flowers)}`,
+  counted: storageLabel,
+  estimated: 'estimated, with its range',
+  oldest: (oldestDays: number) => `nothing known past ${counted(oldestDays, 'day')}`,
+  finding: (
+    storage: string,
+    bands: readonly AgeBand[],
+    half: HalfAge | undefined,
+    oldestDays: number,
+  ): string => {
+    const ends = [...new Set([bands[0], bands[bands.length - 1]])].flatMap((band) => (band ? [band] : []));
+    const seen = ends.map((band) => `${counts(band.fruits, band.flowers)} at ${ageBandLabel(band)}`);
+    const start = seen.length === 0 ? pollenOf(storage) : `${pollenOf(storage)} took ${joined(seen)}`;
+    return `${capitalised(start)}; ${halfAgeSaid(half)}; nothing is known past ${days(oldestDays)}.`;
+  },
+  description: (storage: string): string =>
+    `A curve of the estimated fruit set of ${pollenOf(storage)} by age, with a band for its range, over the counted ` +
+    'rates by age, each a dot with its range. It breaks off at the oldest age tried.',
+  cells: (band: AgeBand): readonly string[] => [
+    storageLabel(band.storage),
+    ageBandLabel(band),
+    rateWithRange(band),
+  ],
+  curveCells: (storage: string, ageDays: number, estimate: Estimate): readonly string[] => [
+    `${storageLabel(storage)}, estimated`,
+    counted(ageDays, 'day'),
+    rate(estimate),
+  ],
+};
+
+function halfAgeSaid(half: HalfAge | undefined): string {
+  if (half === undefined || (half.estimate === null && half.lower === null)) {
+    return `when it falls to half, the flowers ${CANNOT_TELL}`;
+  }
+  return `it falls to half after ${daysWithRange(half)}`;
+}

@@ -1,0 +1,74 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+import { openPaper } from '../../lib/charts/paper.ts';
+import { vialsFigure } from '../../lib/charts/vials.ts';
+import { texts } from './drawn.ts';
+import { nearlyEmpty, season } from './fixture.ts';
+
+let paper: Document;
+beforeAll(async () => {
+  paper = await openPaper();
+});
+
+describe('vialsFigure', () => {
+  it('says the verdict counts and what is worth a flower', () => {
+    expect(vialsFigure(season)!.finding).toBe(
+      'Keep 2, use first 1, test first 2 and discard 1. A flower is worth it where about 3 in 10 or more take.',
+    );
+  });
+
+  it('says so where what is worth a flower is not known, and draws no line for it', () => {
+    const figure = vialsFigure({ ...season, worth: nearlyEmpty.worth })!;
+    expect(figure.finding).toContain('What is worth a flower, the data can’t tell yet.');
+    expect(figure.draw(paper, 'v')).not.toContain('stroke-dasharray');
+  });
+
+  it('groups vials under their verdict, in the order of verdicts, the surest first', () => {
+    const shown = texts(vialsFigure(season)!.draw(paper, 'v'));
+    const headings = shown.filter((text) => /^(Keep|Use|Test|Discard)/.test(text));
+    expect(headings).toEqual(['Keep: 2', 'Use first: 1', 'Test first: 2', 'Discard: 1']);
+    expect(vialsFigure(season)!.table.rows.map(([vial]) => vial)).toEqual([
+      'V-01',
+      'V-02',
+      'V-03',
+      'V-04',
+      'V-06',
+      'V-05',
+    ]);
+  });
+
+  it('draws the line of what is worth a flower at its place', () => {
+    // 0.3 of 296 units from 12 is 100.8.
+    expect(vialsFigure(season)!.draw(paper, 'v')).toMatch(
+      /stroke-dasharray="5 3"[^>]*><line x1="100\.8" x2="100\.8"/,
+    );
+  });
+
+  it('tables the vial’s own record first, then what is expected, then how likely it is worth it', () => {
+    expect(vialsFigure(season)!.table.rows[0]).toEqual([
+      'V-01',
+      'Silberfaden, frozen',
+      'keep',
+      '9 of 17',
+      'about 5 in 10; could be 3 to 7 in 10',
+      'likely (about 9 in 10)',
+    ]);
+  });
+
+  it('says can’t tell yet for a vial without an estimate, and draws no dot for it', () => {
+    const figure = vialsFigure(season)!;
+    expect(figure.table.rows[4]!.slice(3)).toEqual(['no flowers', 'can’t tell yet', 'can’t tell yet']);
+    // Five vials have an estimate; a hollow dot is two layers.
+    expect(figure.draw(paper, 'v').match(/h0/g)).toHaveLength(10);
+  });
+
+  it('is null without a vial', () => {
+    expect(vialsFigure(nearlyEmpty)).toBeNull();
+  });
+
+  it('draws at most 28 vials, says so, and keeps all in the table', () => {
+    const vials = Array.from({ length: 35 }, (_, index) => ({ ...season.vials[0]!, vial: `F${index}` }));
+    const figure = vialsFigure({ ...season, vials })!;
+    expect(texts(figure.draw(paper, 'v'))).toContain('28 of 35 vials drawn; all are in the table');
+    expect(figure.table.rows).toHaveLength(35);
+  });
+});

@@ -1,0 +1,23 @@
+import { describe, expect, it } from 'vitest';
+import { pairName, pairsWords, vialsWords } from '../../lib/words/choice-figures.ts';
+
+describe('pairs', () => {
+  it('keep their direction: the seed parent stands first', () => {
+    expect(pairName({ seedParent: 'A', pollenParent: 'B' })).toBe('A × B');
+    expect(pairName({ seedParent: 'B', pollenParent: 'A' })).toBe('B × A');
+  });
+
+  it('say nothing of too few flowers where no pair has too few', () => {
+    expect(pairsWords.finding(undefined, 0, 3, 5)).toBe('Which pair is safest, the flowers can’t tell yet.');
+  });
+});
+
+describe('vials', () => {
+  it('are counted by verdict in the words of the trade', () => {
+    expect(vialsWords.heading('use-first', 3)).toBe('Use first: 3');
+    const worth = { value: 0.3, source: 'option', freshRate: null } as const;
+    expect(vialsWords.finding([['discard', 2]], worth)).toBe(
+      'Discard 2. A flower is worth it where about 3 in 10 or more take.',
+    );
+  });
+});
