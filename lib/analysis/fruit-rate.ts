@@ -6,7 +6,8 @@ import { ageTerm } from './priors.ts';
 
 /**
  * Mean of logistic(eta + e) over e ~ N(0, spread²): three-point Gauss–Hermite quadrature, exact for polynomials
- * of degree five (Abramowitz & Stegun 1964, table 25.10); its error is below 0.002 for spreads up to 1.
+ * of degree five (Abramowitz & Stegun 1964, table 25.10). Its error is below 0.0014 for standard deviations up to 1,
+ * 0.007 at 1.5 and 0.018 at 2.
  *
  * @param eta linear predictor, logit scale
  * @param spread exp(−sqrt(3) × standard deviation) of what varies around it, as `spreadOf` gives

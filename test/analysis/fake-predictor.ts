@@ -1,0 +1,37 @@
+/** A predictor of which a test says everything: rates by draw, no model behind it. */
+
+import { spreadOf } from '../../lib/analysis/fruit-rate.ts';
+import type { Predictor } from '../../lib/analysis/predictor.ts';
+
+export interface FakeRates {
+  /** Fruit set of a pair with fresh pollen, by draw; one number for all draws. */
+  readonly pair?: (seedParent: string, pollenParent: string) => number | readonly number[];
+  /** What a method adds at an age, on the logit scale; null for a method without a model. */
+  readonly storage?: (storage: string, ageDays: number) => number | readonly number[] | null;
+  readonly vial?: (vial: string) => number;
+  /** Standard deviations of what varies; 0 where left out. */
+  readonly occasion?: number;
+  readonly occasionAndVial?: number;
+  readonly draws?: number;
+}
+
+function logit(p: number): number {
+  return p === 0 ? Number.NEGATIVE_INFINITY : Math.log(p / (1 - p));
+}
+
+export function fakePredictor(rates: FakeRates): Predictor {
+  const { draws = 10, occasion = 0, occasionAndVial = occasion } = rates;
+  const spread = (value: number | readonly number[]): Float64Array =>
+    typeof value === 'number' ? new Float64Array(draws).fill(value) : Float64Array.from(value);
+  return {
+    size: draws,
+    pair: (seedParent, pollenParent) => spread(rates.pair?.(seedParent, pollenParent) ?? 0.5).map(logit),
+    storage: (storage, ageDays) => {
+      const added = rates.storage ? rates.storage(storage, ageDays) : 0;
+      return added === null ? null : spread(added);
+    },
+    vial: (vial) => spread(rates.vial?.(vial) ?? 0),
+    occasion: spread(spreadOf(occasion)),
+    occasionAndVial: spread(spreadOf(occasionAndVial)),
+  };
+}
