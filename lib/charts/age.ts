@@ -22,8 +22,10 @@ import type { Figure } from './figure.ts';
 import { type Box, freePlaces, type Wish } from './free-places.ts';
 import { dotLook, type Label, labels, storageColour } from './marks.ts';
 import { fitted, textWidth } from './names.ts';
-import { drawing, LINE, MARGIN, type Plot, SHEET_WIDTH, TEXT_SIZE } from './sheet.ts';
+import { drawing, LINE, type Plot, SHEET_WIDTH, TEXT_SIZE } from './sheet.ts';
 
+/** Bands of fewer flowers are drawn, but not told as what happened at an age. */
+const FEWEST_TOLD = 5;
 /** Curves drawn point by point keep at most this many points. */
 const MOST_POINTS = 40;
 
@@ -92,7 +94,7 @@ function countLabels(bands: readonly Counted[], oldestDays: number): Label[] {
     .filter(({ storage }) => storage !== 'fresh')
     .sort((a, b) => b.flowers - a.flowers)
     .map((band) => countWish(band, oldestDays));
-  const sheet = { left: MARGIN, right: SHEET_WIDTH, top: TOP, bottom: BOTTOM };
+  const sheet = { left: LEFT - 4, right: SHEET_WIDTH, top: TOP, bottom: BOTTOM };
   return freePlaces(wishes, obstacles(bands, oldestDays), sheet);
 }
 
@@ -176,7 +178,7 @@ export function ageFigure(
   return {
     kind: 'figure',
     name: 'age',
-    finding: ageWords.finding(storage, own, half, oldestDays),
+    finding: ageWords.finding(storage, told(own), half, oldestDays),
     ...words,
     table: {
       caption: words.label,
@@ -195,6 +197,12 @@ export function ageFigure(
       marks,
     }),
   };
+}
+
+/** The bands whose counts the sentence tells: those of enough flowers, where there are two of them. */
+function told(bands: readonly AgeBand[]): readonly AgeBand[] {
+  const enough = bands.filter(({ flowers }) => flowers >= FEWEST_TOLD);
+  return enough.length >= 2 ? enough : bands;
 }
 
 /** A few points of the curve for the table: about every sixth of its length, and its end. */

@@ -21,9 +21,12 @@ export const INNER_WIDTH = SHEET_WIDTH - 2 * MARGIN;
 /** Height of a line of text with the space below it. */
 export const LINE = 18;
 
-/** Rules for a page's stylesheet: drawings are as wide as a phone, and no wider than reads well on a desk. */
+/**
+ * Rules for a page's stylesheet: drawings are as wide as a phone, no wider than reads well on a desk, and so wide on
+ * paper that the highest of them fits on a page with its caption.
+ */
 export const chartCss = `.chart{display:block;width:100%;max-width:27.5rem;height:auto;overflow:visible}
-@media print{.chart{max-width:20rem;break-inside:avoid}}
+@media print{.chart{max-width:18rem;break-inside:avoid}}
 `;
 
 let loaded: Plot | null = null;

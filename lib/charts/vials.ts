@@ -16,7 +16,7 @@ const COLOURS: Readonly<Record<VialVerdict, string>> = {
   discard: 'var(--warn)',
 };
 /** A drawing holds at most so many vials: with more it would not fit on a printed page. */
-const MOST_DRAWN = 28;
+const MOST_DRAWN = 24;
 const ROW = LINE + 12;
 const TOP = LINE + 2;
 
@@ -89,7 +89,7 @@ function worthLine(plot: Plot, value: number | null, bottom: number): Markish[] 
  * Keep or discard each vial: what it is expected to give on the day of use.
  *
  * @param analysis its `vials` and `worth`
- * @returns null where there is no vial; more than 28 vials are in the table only
+ * @returns null where there is no vial; more than 24 vials are in the table only
  */
 export function vialsFigure({ vials, worth }: Pick<Analysis, 'vials' | 'worth'>): Figure | null {
   if (vials.length === 0) return null;

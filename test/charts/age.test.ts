@@ -25,6 +25,17 @@ describe('ageFigure', () => {
     );
   });
 
+  it('tells no age by a band of fewer than 5 flowers where two others have more', () => {
+    const byAge = [
+      ...season.raw.byAge,
+      { ...season.raw.byAge[1]!, from: 1, to: 2, fruits: 1, flowers: 1, estimate: 1 },
+    ];
+    const sorted = byAge.sort((a, b) => a.from - b.from);
+    expect(ageFigure({ ...season, raw: { ...season.raw, byAge: sorted } }, 'frozen')!.finding).toMatch(
+      /^Frozen pollen took 5 of 9 at 8 to 14 days/,
+    );
+  });
+
   it('breaks off where the data end: no line goes past the oldest age tried', () => {
     const svg = ageFigure(season, 'frozen')!.draw(paper, 'a');
     const limit = Number(/stroke-dasharray="4 3"><line x1="([\d.]+)"/.exec(svg)![1]);

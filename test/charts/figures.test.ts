@@ -97,6 +97,22 @@ describe('every figure', () => {
     }
   });
 
+  it('fits on a printed page: 288 px wide it leaves 75 px of 943 (Letter, margins of 15 mm) for its caption', () => {
+    const verdicts = ['keep', 'use-first', 'test-first', 'discard'] as const;
+    const many = {
+      ...season,
+      pairs: Array.from({ length: 60 }, (_, index) => season.pairs[(index * 3) % 10]!),
+      vials: Array.from({ length: 60 }, (_, index) => ({
+        ...season.vials[0]!,
+        verdict: verdicts[index % 4]!,
+      })),
+    };
+    for (const figure of figuresOf(many)) {
+      const height = Number(/viewBox="0 0 320 ([\d.]+)"/.exec(figure.draw(paper, 'figure'))![1]);
+      expect((height * 288) / SHEET_WIDTH + 75).toBeLessThanOrEqual(943);
+    }
+  });
+
   it('stays small together: 300 flowers, 30 pairs and 20 vials within 50 kB', () => {
     const drawn = figuresOf(large()).map((figure) => figure.draw(paper, 'figure'));
     expect(drawn.join('').length).toBeLessThan(50_000);
