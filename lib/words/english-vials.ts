@@ -1,6 +1,7 @@
 /** What a vial's verdict rests on, in one English sentence. */
 
 import type { VialAdvice } from '../decisions/vials.ts';
+import { reasonSentence } from './english.ts';
 import { capitalised, likely } from './numbers.ts';
 
 type Reason = (then: string, yearLater: string) => string;
@@ -25,7 +26,6 @@ const WITHOUT_NUMBER: Readonly<Record<string, string>> = {
  * The sentence behind a verdict, with its probabilities; for the last vial of a father that is to be discarded, the
  * warning besides.
  *
- * @throws RangeError where the reason's code is none of this project
  * @example
  * vialReason(advice); // 'Likely (about 8 in 10) to be worth a flower on the day of use, but unlikely (…) a year later.'
  */
@@ -38,9 +38,5 @@ export function vialReason(advice: VialAdvice): string {
   if (reason !== undefined && probabilityWorth !== null && probabilityWorthYearLater !== null) {
     return `${reason(likely(probabilityWorth), likely(probabilityWorthYearLater))}${last}`;
   }
-  const sentence = WITHOUT_NUMBER[reasonCode];
-  if (sentence === undefined) {
-    throw new RangeError(`vialReason: advice must have a reason of this project, got "${reasonCode}"`);
-  }
-  return `${sentence}${last}`;
+  return `${WITHOUT_NUMBER[reasonCode] ?? reasonSentence(reasonCode)}${last}`;
 }

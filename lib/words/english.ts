@@ -5,6 +5,9 @@ const BECAUSE: Readonly<Record<string, string>> = {
   'no-flowers': 'There is no flower with a known outcome.',
   'no-aged-flowers': 'No flower has a known pollen age.',
   'no-fresh-flower': 'No flower with a known outcome got fresh pollen.',
+  'one-outcome': 'All flowers with a known outcome ended alike: all took, or none did.',
+  'terms-separated':
+    'A kind of pollen, or an age of it, always took or never did, so the ordinary model has no answer.',
   'fewer-than-two-pairs': 'There are fewer than two pairs of plants to compare.',
   'zero-count':
     'In the pairs that could tell, one kind of pollen never took or always did, so the ratio has no end.',
@@ -59,16 +62,12 @@ const SENTENCES: ReadonlyMap<string, string> = new Map(
 );
 
 /**
- * The sentence of a code.
+ * The sentence of a code. One that has none is named as it stands: a grower is better served by the rest of the
+ * answer than by none.
  *
- * @throws RangeError where the code is none of this project: a result without its words is a fault of ours
  * @example
  * reasonSentence('no-flowers'); // 'There is no flower with a known outcome.'
  */
 export function reasonSentence(code: string): string {
-  const sentence = SENTENCES.get(code);
-  if (sentence === undefined) {
-    throw new RangeError(`reasonSentence: code must be one of this project, got "${code}"`);
-  }
-  return sentence;
+  return SENTENCES.get(code) ?? `The data can’t tell (${code}).`;
 }
