@@ -1,0 +1,99 @@
+import { spawnSync } from 'node:child_process';
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { CLEAN } from './command/memory-world.ts';
+import { schemaFaults } from './schema-validator.ts';
+
+// The compiled command, as a grower runs it: `npm ci` and `npm test` leave it in dist/.
+const bin = fileURLToPath(new URL('../dist/lib/bin.js', import.meta.url));
+let folder = '';
+
+function fruitodds(words: readonly string[], { input = '', node = [] as readonly string[] } = {}) {
+  return spawnSync(process.execPath, [...node, bin, ...words], { cwd: folder, input, encoding: 'utf8' });
+}
+
+beforeAll(() => {
+  expect(existsSync(bin), 'dist/lib/bin.js is compiled').toBe(true);
+  folder = mkdtempSync(join(tmpdir(), 'fruitodds-bin-'));
+  writeFileSync(join(folder, 'crosses.csv'), CLEAN);
+  writeFileSync(join(folder, 'empty.csv'), '');
+  mkdirSync(join(folder, 'folder'));
+});
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+describe('the compiled command', () => {
+  it('is a program of its own', () => {
+    expect(readFileSync(bin, 'utf8').startsWith('#!/usr/bin/env node\n')).toBe(true);
+  });
+
+  // The project's own target: a cold `--help` within 0.4 s of processor time; the least of three runs on a busy machine.
+  it('shows its help within 0.4 s of processor time', () => {
+    const tell =
+      'process.on("exit",()=>{const{user,system}=process.cpuUsage();process.stderr.write(String((user+system)/1e6))})';
+    const seconds = [1, 2, 3].map(() => {
+      const { status, stdout, stderr } = fruitodds(['--help'], {
+        node: ['--import', `data:text/javascript,${encodeURIComponent(tell)}`],
+      });
+      expect([status, stdout.startsWith('fruitodds: ')]).toEqual([0, true]);
+      return Number(stderr);
+    });
+    expect(Math.min(...seconds)).toBeGreaterThan(0);
+    expect(Math.min(...seconds)).toBeLessThanOrEqual(0.4);
+  });
+
+  it('checks a file, and standard input', () => {
+    const { status, stdout } = fruitodds(['check', 'crosses.csv', '--json']);
+    expect(status).toBe(0);
+    expect(schemaFaults('check', JSON.parse(stdout))).toEqual([]);
+    const piped = fruitodds(['check', '-', '--json'], { input: CLEAN });
+    expect([piped.status, JSON.parse(piped.stdout).files[0].used]).toEqual([0, 3]);
+  });
+
+  it.each([
+    ['option-unknown', ['check', 'crosses.csv', '--levle', '0.9']],
+    ['file-unreadable', ['check', 'missing.csv']],
+    ['file-unreadable', ['check', 'folder']],
+    ['no-usable-row', ['analyse', 'empty.csv']],
+    ['output-missing', ['report', 'crosses.csv']],
+    ['output-is-input', ['report', 'crosses.csv', '-o', './crosses.csv']],
+    ['output-not-writable', ['report', 'crosses.csv', '-o', 'missing/out.html']],
+    ['output-not-writable', ['report', 'crosses.csv', '-o', 'folder']],
+  ])('exits with 2 and %s for %j, as JSON and in words, without a trace', (code, words) => {
+    const { status, stdout, stderr } = fruitodds([...words, '--json']);
+    expect(status).toBe(2);
+    expect(schemaFaults('error', JSON.parse(stdout))).toEqual([]);
+    expect(JSON.parse(stdout)).toMatchObject({ error: { code } });
+    expect(stderr).toMatch(/^fruitodds: .+\n.+\n$/);
+    expect(stderr).not.toMatch(/\bat \S+:\d+/);
+  });
+
+  it('leaves nothing behind where it could not write, and the files that it reads as they were', () => {
+    fruitodds(['report', 'crosses.csv', '-o', 'folder']);
+    expect(readdirSync(folder).sort()).toEqual(['crosses.csv', 'empty.csv', 'folder']);
+    expect(readFileSync(join(folder, 'crosses.csv'), 'utf8')).toBe(CLEAN);
+  });
+
+  it('writes the report of the demo season', () => {
+    const demo = (name: string) => fileURLToPath(new URL(`../data-demo/${name}`, import.meta.url));
+    const out = join(folder, 'folder', 'out.html');
+    const { status, stdout, stderr } = fruitodds([
+      'report',
+      demo('crosses.csv'),
+      ...['--vials', demo('vials.csv'), '--flowers', demo('flowers.csv'), '-o', out],
+    ]);
+    expect([status, stderr, stdout]).toEqual([0, '', `Wrote ${out}.\n`]);
+    expect(readFileSync(out, 'utf8')).toMatch(/^<!doctype html>/);
+    expect(readdirSync(join(folder, 'folder'))).toEqual(['out.html']);
+  });
+});
