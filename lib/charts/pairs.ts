@@ -2,15 +2,15 @@
 import type { Markish } from '@observablehq/plot';
 import type { Analysis } from '../analyse.ts';
 import type { PooledPair } from '../analysis/pairs.ts';
+import { NAMED_INCOMPATIBLE } from '../analysis/seed-parents.ts';
 import { pairsWords } from '../words/choice-figures.ts';
 import { counts } from '../words/numbers.ts';
+import { FEWEST_RANKED } from '../words/review.ts';
 import type { Figure } from './figure.ts';
 import { type Label, labels, ranges, rateScale, SCALE_HEIGHT, SMALL_DOT, storageColour } from './marks.ts';
 import { fittedPair, textWidth } from './names.ts';
 import { drawing, INNER_WIDTH, LINE, type Plot, TEXT_SIZE } from './sheet.ts';
 
-/** Pairs of fewer flowers get no rank (Spiegelhalter 2005: small groups are not ranked). */
-export const FEWEST_RANKED = 5;
 /** A drawing holds at most so many pairs: with more it would not fit on a printed page. */
 const MOST_DRAWN = 28;
 const ROW = LINE + 11;
@@ -29,7 +29,8 @@ function safestFirst(pairs: readonly PooledPair[]): PooledPair[] {
 
 function groupsOf(pairs: readonly PooledPair[]): Groups {
   const enough = pairs.filter(({ flowers }) => flowers >= FEWEST_RANKED);
-  const incompatible = ({ incompatible: probability }: PooledPair) => (probability ?? 0) >= 0.5;
+  const incompatible = ({ incompatible: probability }: PooledPair) =>
+    (probability ?? 0) >= NAMED_INCOMPATIBLE;
   return {
     ranked: safestFirst(enough.filter((pair) => !incompatible(pair))),
     incompatible: enough.filter(incompatible),
@@ -66,7 +67,7 @@ function layoutOf({ ranked, incompatible, few }: Groups): Layout {
     top += 6;
   };
   place(pairsWords.ranked, ranked);
-  place(pairsWords.incompatible, incompatible, true);
+  place(pairsWords.incompatible(NAMED_INCOMPATIBLE), incompatible, true);
   place(pairsWords.few(FEWEST_RANKED), few);
   return { rows, headings, bottom: top };
 }
@@ -160,7 +161,7 @@ export function pairsFigure({ pairs }: Pick<Analysis, 'pairs'>): Figure | null {
   return {
     kind: 'figure',
     name: 'pairs',
-    finding: pairsWords.finding(safest, groups.few.length, pairs.length, FEWEST_RANKED),
+    finding: pairsWords.finding(safest),
     ...words,
     table: {
       caption: words.label,

@@ -28,21 +28,17 @@ export const pairsWords = {
   label: 'Fruit set of every pair, seed parent first',
   columns: ['pair (seed × pollen)', 'took', 'pooled estimate', 'for', 'incompatible'],
   ranked: 'Safest first',
-  incompatible: 'Incompatible? 5 in 10 or more',
+  incompatible: (named: number) => `Incompatible? ${wholeNumber(named * 10)} in 10 or more`,
   few: (fewest: number) => `Fewer than ${fewest} flowers: no rank`,
   counted: 'counted',
   pooled: 'pooled with its parents',
   shown: (drawn: number, all: number) =>
     `${wholeNumber(drawn)} of ${counted(all, 'pair')} drawn; all are in the table`,
-  finding: (safest: PooledPair | undefined, few: number, all: number, fewest: number): string => {
-    const unranked =
-      few === 0 ? '' : ` ${counts(few, all)} pairs have fewer than ${fewest} flowers and are not ranked.`;
-    if (safest === undefined) return `Which pair is safest, the flowers ${CANNOT_TELL}.${unranked}`;
-    return (
-      `The safest bet is ${pairName(safest)}: ${counts(safest.fruits, safest.flowers)}, ` +
-      `pooled with its parents, for ${basisSaid(safest.basis)}, ${rate(safest)}.${unranked}`
-    );
-  },
+  finding: (safest: PooledPair | undefined): string =>
+    safest === undefined
+      ? `Which pair is safest, the flowers ${CANNOT_TELL}.`
+      : `Safest bet: ${pairName(safest)}, ${counts(safest.fruits, safest.flowers)}; ` +
+        `for ${basisSaid(safest.basis)} ${rate(safest)}.`,
   description:
     'Each pair with its counted rate, whatever the pollen, as a small dot joined to its pooled estimate, a large dot with its range. Pairs are ' +
     'sorted by the cautious end of the range; pairs of few flowers, and such as are perhaps incompatible (crosses), stand below.',

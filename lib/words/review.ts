@@ -29,7 +29,7 @@ const VERDICTS: readonly (readonly [VialVerdict, string])[] = [
 ];
 
 /** "287 flowers, 30 pairs, 20 vials. Frozen pollen 41 of 120, fresh pollen 78 of 130. Keep 15, use first 1, …" */
-export function seasonAnswer(analysis: Analysis): string {
+export function seasonAnswer(analysis: Pick<Analysis, 'raw' | 'vials' | 'rows'>): string {
   const { raw, vials, rows } = analysis;
   const size = [counted(rows.read, 'flower'), counted(raw.byPair.length, 'pair')];
   if (vials.length > 0) size.push(counted(vials.length, 'vial'));
@@ -113,19 +113,19 @@ export function halfAgeAnswer(half: HalfAge): string {
   return `${pollen} falls to half of its fruit set after ${daysWithRange(half)}; ${reach}.`;
 }
 
-/** Fewer flowers than this on one pair are not ranked. */
-const FEWEST_TO_RANK = 5;
+/** Fewer flowers than this on one pair are not ranked (Spiegelhalter 2005: small groups are not ranked). */
+export const FEWEST_RANKED = 5;
 
 /** Section 5: the safest bet by its cautious end, and how many pairs have too few flowers. */
 export function pairsAnswer(pairs: readonly PooledPair[]): string {
   const ranked = pairs
-    .filter(({ flowers, lower }) => flowers >= FEWEST_TO_RANK && lower !== null)
+    .filter(({ flowers, lower }) => flowers >= FEWEST_RANKED && lower !== null)
     .sort((a, b) => b.lower! - a.lower!);
-  const few = pairs.filter(({ flowers }) => flowers < FEWEST_TO_RANK).length;
+  const few = pairs.filter(({ flowers }) => flowers < FEWEST_RANKED).length;
   const unranked =
     few === 0
       ? ''
-      : ` ${counted(few, 'pair')} of ${pairs.length} ${few === 1 ? 'has' : 'have'} fewer than ${FEWEST_TO_RANK} flowers: too few to rank.`;
+      : ` ${counted(few, 'pair')} of ${pairs.length} ${few === 1 ? 'has' : 'have'} fewer than ${FEWEST_RANKED} flowers: too few to rank.`;
   const [safest] = ranked;
   if (safest === undefined) return `Which pair is the safest bet, the flowers ${CANNOT_TELL}.${unranked}`;
   return (

@@ -7,8 +7,8 @@ describe('pairs', () => {
     expect(pairName({ seedParent: 'B', pollenParent: 'A' })).toBe('B × A');
   });
 
-  it('say nothing of too few flowers where no pair has too few', () => {
-    expect(pairsWords.finding(undefined, 0, 3, 5)).toBe('Which pair is safest, the flowers can’t tell yet.');
+  it('claim no safest bet where none can be ranked', () => {
+    expect(pairsWords.finding(undefined)).toBe('Which pair is safest, the flowers can’t tell yet.');
   });
 });
 

@@ -1,0 +1,134 @@
+import { describe, expect, it } from 'vitest';
+import type { FreshVersusStored } from '../../lib/analysis/fresh-versus-stored.ts';
+import type { PooledPair } from '../../lib/analysis/pairs.ts';
+import * as review from '../../lib/words/review.ts';
+import { season as analysis } from '../charts/fixture.ts';
+
+const [frozen, room] = analysis.freshVersusStored as [FreshVersusStored, FreshVersusStored];
+
+function pair(fruits: number, flowers: number, lower: number, incompatible = 0): PooledPair {
+  const rates = { estimate: lower + 0.1, lower, upper: lower + 0.2 };
+  const basis = { storage: 'fresh', ageDays: 0 };
+  return {
+    seedParent: `M${flowers}`,
+    pollenParent: `F${fruits}`,
+    fruits,
+    flowers,
+    ...rates,
+    rawRate: null,
+    basis,
+    incompatible,
+  };
+}
+
+describe('the answer to whether stored pollen worked', () => {
+  it('counts both kinds, then says the like-for-like difference with its range', () => {
+    expect(review.storedAnswer(frozen)).toBe(
+      'Frozen pollen took 31 of 86, fresh pollen 44 of 70; like for like (the same pairs), frozen pollen gives ' +
+        'about 2 fewer in every 10 (could be under 1 more to 4 fewer).',
+    );
+  });
+
+  it('prints no adjusted number where fewer than three pairs can tell pollen from pair', () => {
+    expect(review.storedAnswer(room)).toBe(
+      'Pollen kept at room temperature took 0 of 6, fresh pollen 44 of 70. Only 1 pair of 2 with both kinds of pollen had ' +
+        'both outcomes, so pollen and pair can’t be told apart.',
+    );
+  });
+
+  it('explains a raw gap that like for like does not bear out, and only such a one', () => {
+    expect(
+      review.confoundingSaid({ ...frozen, adjusted: { estimate: 0.1, lower: 0, upper: 0.2 } }),
+    ).toContain('harder pairs');
+    expect(
+      review.confoundingSaid({ ...frozen, adjusted: { estimate: 0.4, lower: 0, upper: 0.8 } }),
+    ).toContain('easier pairs');
+    expect(review.confoundingSaid({ ...frozen, adjusted: frozen.difference })).toBe('');
+    expect(review.confoundingSaid(room)).toBe('');
+  });
+});
+
+describe('the answer to how fast it fades', () => {
+  const half = { storage: 'frozen', estimate: 200, lower: 120, upper: 300, oldestAgeDays: 400 };
+
+  it('says the half age with its range and how far the data reach', () => {
+    expect(review.halfAgeAnswer(half)).toBe(
+      'Frozen pollen falls to half of its fruit set after about 7 months (200 days; could be 120 to 300 days); the oldest ' +
+        'tried was about 13 months (400 days).'.replace('13 months', '1 year'),
+    );
+  });
+
+  it('claims nothing past the oldest age tried', () => {
+    const said = review.halfAgeAnswer({ ...half, estimate: null, lower: 390, upper: null });
+    expect(said).toBe(
+      'Frozen pollen had not fallen to half within the ages that were tried: the oldest tried was about 1 year (400 days), ' +
+        'and nothing is known past it.',
+    );
+  });
+
+  it('can’t tell from one age or one vial', () => {
+    expect(review.halfAgeAnswer({ ...half, estimate: null, lower: null, upper: null })).toContain(
+      'can’t tell yet',
+    );
+  });
+});
+
+describe('the answer to which pairs take', () => {
+  it('names the safest bet by its cautious end, not by its raw rate, and counts the pairs too few to rank', () => {
+    const said = review.pairsAnswer([pair(5, 5, 0.4), pair(9, 12, 0.6), pair(2, 2, 0.7)]);
+    expect(said).toBe(
+      'The safest bet is M12 × F9: 9 of 12 took (with fresh pollen about 7 in 10; could be 6 to 8 in 10). 1 pair of 3 has ' +
+        'fewer than 5 flowers: too few to rank.',
+    );
+  });
+
+  it('ranks nothing where every pair has too few flowers', () => {
+    expect(review.pairsAnswer([pair(1, 1, 0.5)])).toMatch(
+      /^Which pair is the safest bet, the flowers can’t tell yet\./,
+    );
+  });
+
+  it('names incompatible pairs with their evidence, and only those', () => {
+    expect(review.incompatibleSaid([pair(0, 9, 0, 0.9), pair(0, 6, 0, 0.5)], 0.8)).toBe(
+      'Probably incompatible, whatever the pollen: M9 × F0 (0 of 9; likely (about 9 in 10)). That says nothing against ' +
+        'their pollen on other plants.',
+    );
+    expect(review.incompatibleSaid([pair(3, 9, 0.2)], 0.8)).toBe('');
+  });
+});
+
+describe('the answers on rows, tags and vials', () => {
+  it('adds up: used, left out, reasons', () => {
+    const rows = {
+      read: 20,
+      used: 17,
+      leftOut: 3,
+      byOutcome: [],
+      byReason: [{ reason: 'outcome-unknown', rows: 3 }],
+    };
+    expect(review.rowsAnswer({ rows })).toBe('We used 17 of 20 rows; 3 left out for 1 reason.');
+    expect(review.rowsAnswer({ rows: { ...rows, used: 20, leftOut: 0, byReason: [] } })).toBe(
+      'We used 20 of 20 rows: none is left out.',
+    );
+  });
+
+  it('gives every verdict its count, also none', () => {
+    const tally = review.verdictCounts(analysis.vials);
+    const total = [...tally.matchAll(/\d+/g)].reduce((sum, [count]) => sum + Number(count), 0);
+    expect(total).toBe(analysis.vials.length);
+    expect(review.verdictCounts([])).toBe('Keep 0, use first 0, test first 0, discard 0.');
+  });
+
+  it('puts the season on one page: flowers, pairs, vials, counts by pollen, verdicts', () => {
+    const said = review.seasonAnswer(analysis);
+    expect(said).toContain(`${analysis.vials.length} vials.`);
+    expect(said).toContain('frozen pollen 31 of 86');
+    expect(said).toContain(review.verdictCounts(analysis.vials));
+  });
+
+  it('says what the lost tags could hide', () => {
+    expect(review.lostTagsSaid(analysis)).toMatch(
+      /^\d+ tags were lost\. If those \d+ flowers had failed, \d+ of \d+/,
+    );
+  });
+});
