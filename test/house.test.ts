@@ -49,10 +49,10 @@ const effects: ReadonlyMap<string, readonly string[]> = new Map([
   ['bin.ts', ['node:fs', 'node:path', 'node:process', 'node:url']],
 ]);
 
-/** Files without a test of their own name, and why. Files that hold nothing but types need none. */
-const untested: ReadonlyMap<string, string> = new Map([
-  ['index.ts', 'names only; the doors are tested where they are made'],
-  ['notebook/build/flat.ts', 'read by check and compile only, whose tests see every fault it finds'],
+/** Files without a test of their own name, and the test that reaches all of what they do. Types alone need none. */
+const testedBy: ReadonlyMap<string, string> = new Map([
+  ['index.ts', 'house.test.ts'],
+  ['notebook/build/flat.ts', 'notebook/check.test.ts'],
 ]);
 
 interface Import {
@@ -257,6 +257,8 @@ describe('habits', () => {
 });
 
 describe('tests', () => {
+  const testPath = (path: string): string =>
+    path.replace('notebook/build/', 'notebook/').replace(/\.ts$/, '.test.ts');
   const holdsOnlyTypes = ({ source }: SourceFile): boolean =>
     source.statements.every(
       (statement) =>
@@ -268,15 +270,17 @@ describe('tests', () => {
 
   it('mirror every file that does something', () => {
     const missing = files
-      .filter((file) => !holdsOnlyTypes(file) && !untested.has(file.path))
-      .map(({ path }) => path.replace('notebook/build/', 'notebook/').replace(/\.ts$/, '.test.ts'))
+      .filter((file) => !holdsOnlyTypes(file) && !testedBy.has(file.path))
+      .map(({ path }) => testPath(path))
       .filter((path) => !existsSync(join(root, 'test', path)));
     expect(missing).toEqual([]);
   });
 
-  it('are excused only for files that exist', () => {
+  it('stand elsewhere only for files that exist and have none of their own', () => {
     const known = new Set(files.map(({ path }) => path));
-    expect([...untested.keys(), ...effects.keys()].filter((path) => !known.has(path))).toEqual([]);
+    expect([...testedBy.keys(), ...effects.keys()].filter((path) => !known.has(path))).toEqual([]);
+    expect([...testedBy.values()].filter((test) => !existsSync(join(root, 'test', test)))).toEqual([]);
+    expect([...testedBy.keys()].filter((path) => existsSync(join(root, 'test', testPath(path))))).toEqual([]);
   });
 
   it('are all run: none skipped, none alone', () => {

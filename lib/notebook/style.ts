@@ -60,7 +60,7 @@ const narrow = `
 
 /** On paper: folded tables stand open, folded code is left out, nothing is cut, the paper is white. */
 const print = `
-@page{margin:14mm 15mm}
+@page{margin:12mm 14mm}
 @media print{
 html,body{background:#fff}
 body{max-width:none;padding:0;font-size:9.5pt;line-height:1.35}
@@ -70,18 +70,21 @@ h3{font-size:10.5pt;margin-top:8pt;break-after:avoid}
 p,ul,ol,dl,blockquote,figure,details,table{margin:4pt 0}
 header{padding-bottom:4pt;margin-bottom:4pt}
 section{margin-top:9pt}
-section>h2+p{font-size:10.5pt;break-after:avoid}
+section>h2+p{font-size:10.5pt;break-inside:avoid;break-after:avoid}
 nav,.skip,.working,summary{display:none}
 details::details-content{content-visibility:visible;block-size:auto}
 a{color:inherit}
-table{font-size:8pt;line-height:1.25}
-th,td{padding-top:1.5pt;padding-bottom:1.5pt}
+table{line-height:1.2}
+th,td{padding-top:1pt;padding-bottom:1pt}
 thead{display:table-header-group}
 tr,li,blockquote,svg{break-inside:avoid}
 figcaption{break-inside:avoid;break-after:avoid}
-figure:has(.plain){display:grid;grid-template-columns:80mm 1fr;column-gap:8mm;align-items:start}
-figure:has(.plain) figcaption{grid-column:1/3}
-figure:has(.plain) table{margin-top:0}
+figure:has(.plain){display:grid;grid-template-columns:72mm 1fr;column-gap:6mm;align-items:start;break-inside:avoid}
+figure:has(.plain) figcaption{grid-column:1/3;margin-bottom:2pt}
+figure details,figure table{margin-top:0}
+table{font-size:7.5pt}
+th,td{padding-right:.5rem}
+figure .chart{width:auto;max-width:100%;max-height:145mm}
 caption{break-after:avoid;padding-bottom:2pt}
 p{orphans:3;widows:3}
 }
