@@ -61,7 +61,7 @@ type Row = readonly [
   pollenParent: string,
   fruits: number,
   flowers: number,
-  Partial<Cross>?,
+  rest?: Partial<Cross> | undefined,
 ];
 
 function flowersOfPairs(rows: readonly Row[]): Flower[] {
