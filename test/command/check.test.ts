@@ -1,5 +1,7 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import type { FileJson } from '../../lib/command/json.ts';
+import { schemaFaults } from '../schema-validator.ts';
 import { CLEAN, crossesCsv, run } from './memory-world.ts';
 
 async function checked(crosses: string, ...options: string[]) {
@@ -152,4 +154,38 @@ describe('check', () => {
     expect(err).toContain('missing.csv can’t be read: there is no such file or folder.');
     expect(err).not.toMatch(/\bat \S+:\d+/);
   });
+});
+
+describe('check of whole seasons', () => {
+  const at = (path: string) => readFileSync(new URL(`../../${path}`, import.meta.url));
+
+  it('finds nothing to mend in the demo season', async () => {
+    const files = Object.fromEntries(
+      ['crosses.csv', 'vials.csv', 'flowers.csv'].map((name) => [name, at(`data-demo/${name}`)]),
+    );
+    const { status, out } = await run(['check', ...Object.keys(files), '--json'], { files });
+    expect(status).toBe(0);
+    expect(schemaFaults('check', JSON.parse(out))).toEqual([]);
+    // Lines of the files less their headers, by `wc -l`; used are those with an outcome, by `grep -c`.
+    expect(JSON.parse(out)).toMatchObject({
+      files: [
+        { rows: 291, used: 272, leftOut: 19, problems: [] },
+        { rows: 20, used: 20, problems: [] },
+        { rows: 12, used: 12, problems: [] },
+      ],
+    });
+  });
+
+  it.each(['40', '150', '600', '5000'])(
+    'keeps to the schema, and every row is accounted for: %s flowers',
+    async (size) => {
+      const { out } = await run(['check', 's.csv', '--json'], {
+        files: { 's.csv': at(`test/reference/k-season${size}.csv`) },
+      });
+      const json = JSON.parse(out) as { files: FileJson[] };
+      expect(schemaFaults('check', json)).toEqual([]);
+      const [{ rows, used, leftOut }] = json.files as [FileJson];
+      expect([rows, rows - used]).toEqual([Number(size), leftOut]);
+    },
+  );
 });

@@ -24,4 +24,20 @@ describe('the demo data', () => {
     expect(demoSeason().trueLoss).toBeGreaterThan(0.1);
     expect(demoSeason().trueLoss).toBeLessThan(0.15);
   });
+
+  // Counted by splitting the lines: no cell of the demo holds a comma.
+  it('show a raw gap between fresh and frozen of about twice the true loss', async () => {
+    const { demoSeason } = (await import(script)) as { demoSeason: () => { trueLoss: number } };
+    const rows = committed('crosses.csv')
+      .split('\n')
+      .map((line) => line.split(','))
+      .filter((cells) => cells[15] === '' && /^(fruit|dropped|none)$/.test(cells[8]!));
+    const rate = (storage: string) => {
+      const outcomes = rows.filter((cells) => cells[4] === storage).map((cells) => cells[8]);
+      return outcomes.filter((outcome) => outcome !== 'none').length / outcomes.length;
+    };
+    const gap = rate('fresh') - rate('frozen');
+    expect(gap / demoSeason().trueLoss).toBeGreaterThan(1.7);
+    expect(gap / demoSeason().trueLoss).toBeLessThan(2.5);
+  });
 });
