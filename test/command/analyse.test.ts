@@ -23,7 +23,7 @@ describe('analyse of the demo season', () => {
     expect([json.status, json.err]).toEqual([0, '']);
   });
 
-  // data-demo/crosses.csv counted with a spreadsheet's filters.
+  // data-demo/crosses.csv counted by splitting its lines, apart from the library.
   it('counts the flowers of the file', () => {
     const { rows, raw } = JSON.parse(json.out) as {
       rows: { read: number; used: number; leftOut: number };
