@@ -106,7 +106,7 @@ export function halfAge(
     ...known,
     estimate,
     lower: Math.min(lower, estimate),
-    upper: Number.isFinite(upper) ? upper : null,
+    upper: Number.isFinite(upper) ? Math.max(upper, estimate) : null,
   };
 }
 

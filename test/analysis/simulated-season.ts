@@ -17,8 +17,10 @@ export interface Truth {
   readonly storage: number;
   readonly age: number;
   readonly seedParentSd: number;
-  /** Fruit set of each seen pair with fresh pollen, over mornings, seasons to come; by pair code. */
+  /** Fruit set of each seen pair with fresh pollen, over mornings and seasons to come; by pair code. */
   readonly freshRate: ReadonlyMap<number, number>;
+  /** Over all crosses: fruit set fresh minus frozen at its median age, over mornings, seasons and vials to come. */
+  readonly difference: number;
 }
 
 export interface SimulatedSeason {
@@ -55,6 +57,13 @@ function plan(random: RandomStream): Planned[] {
   });
 }
 
+function medianAge(planned: readonly Planned[]): number {
+  const ages = planned.flatMap(({ storage, ageDays }) => (storage === 'frozen' ? [ageDays] : []));
+  ages.sort((a, b) => a - b);
+  const half = ages.length / 2;
+  return (ages[Math.ceil(half) - 1]! + ages[Math.floor(half)]!) / 2;
+}
+
 function logit(p: number): number {
   return Math.log(p / (1 - p));
 }
@@ -68,8 +77,16 @@ export function meanRate(eta: number, sd: number): number {
   return sum;
 }
 
-/** A season of 80 flowers whose every parameter is one draw of its prior. */
-export function simulatedSeason(priors: Priors, seed: number): SimulatedSeason {
+/**
+ * A season of 80 flowers whose every parameter is one draw of its prior.
+ *
+ * @param origin where the storage effect stands: at age 0, or at the median age of the frozen pollen
+ */
+export function simulatedSeason(
+  priors: Priors,
+  seed: number,
+  origin: 'age-0' | 'median' = 'age-0',
+): SimulatedSeason {
   const random = randomStream(seed);
   const planned = plan(random);
   const { normal } = random;
@@ -78,7 +95,9 @@ export function simulatedSeason(priors: Priors, seed: number): SimulatedSeason {
     return (flower: Planned) => of(flower) - mean;
   };
   const isFrozen = ({ storage }: Planned) => (storage === 'frozen' ? 1 : 0);
-  const ageTerm = ({ ageDays }: Planned) => Math.log(1 + ageDays) / Math.log(1 + REFERENCE);
+  const term = (ageDays: number) => Math.log(1 + ageDays) / Math.log(1 + REFERENCE);
+  const originTerm = origin === 'median' ? term(medianAge(planned)) : 0;
+  const ageTerm = (flower: Planned) => isFrozen(flower) * (term(flower.ageDays) - originTerm);
   const overPair = (of: (flower: Planned) => number) => (flower: Planned) => {
     const own = planned.filter(({ pair }) => pair === flower.pair);
     return own.reduce((sum, each) => sum + of(each), 0) / own.length;
@@ -87,8 +106,9 @@ export function simulatedSeason(priors: Priors, seed: number): SimulatedSeason {
   const meanAge = centred(overPair(ageTerm));
   const draw = ({ mean, sd }: { mean: number; sd: number }) => mean + sd * normal();
   const [intercept, storage] = [draw(priors.intercept), draw(priors.storage)];
+  const { below = Infinity } = priors.age;
   let age = draw(priors.age);
-  while (age >= 0) age = draw(priors.age);
+  while (age >= below) age = draw(priors.age);
   const [onShare, onMeanAge] = [draw(priors.share), draw(priors.meanAge)];
   const { sds } = priors;
   const level = (scale: number) => {
@@ -116,18 +136,22 @@ export function simulatedSeason(priors: Priors, seed: number): SimulatedSeason {
   const flowers = planned.map((flower): AgedFlower => {
     const eta =
       freshEta(flower) +
-      isFrozen(flower) * (storage + age * ageTerm(flower)) +
+      isFrozen(flower) * storage +
+      age * ageTerm(flower) +
       (flower.vial === null ? 0 : vials.of(flower.vial)) +
       mornings.of(flower.morning) +
       seasons.of(flower.season);
     const takes = logit(random.uniform()) < eta && !barren.get(flower.pair);
     return { ...flower, fruit: takes ? 1 : 0 };
   });
-  const freshRate = new Map(
-    planned.map((flower) => [
-      flower.pair,
-      barren.get(flower.pair) ? 0 : meanRate(freshEta(flower), occasion),
-    ]),
+  const rate = (flower: Planned, added: number, sd: number) =>
+    barren.get(flower.pair) ? 0 : meanRate(freshEta(flower) + added, sd);
+  const freshRate = new Map(planned.map((flower) => [flower.pair, rate(flower, 0, occasion)]));
+  const frozen = storage + age * (term(medianAge(planned)) - originTerm);
+  const frozenRate = new Map(
+    planned.map((flower) => [flower.pair, rate(flower, frozen, Math.hypot(occasion, vials.sd))]),
   );
-  return { flowers, truth: { intercept, storage, age, seedParentSd: mothers.sd, freshRate } };
+  const difference =
+    planned.reduce((sum, { pair }) => sum + freshRate.get(pair)! - frozenRate.get(pair)!, 0) / planned.length;
+  return { flowers, truth: { intercept, storage, age, seedParentSd: mothers.sd, freshRate, difference } };
 }

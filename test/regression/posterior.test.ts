@@ -64,7 +64,7 @@ function exactAnswers(exact: SmallPosterior): { value: number; sd: number }[] {
 }
 
 /** Independent runs of one model: the same model under other seeds. */
-function runsOf(model: PriorModel, draws = 4000): ChainMean[] {
+function runsOf(model: PriorModel, draws = 3000): ChainMean[] {
   const runs = Array.from({ length: RUNS }, (_, k) => answers(posterior(model, { seed: k + 1, draws })));
   return runs[0]!.map((_, q) => acrossRuns(runs.map((run) => run[q]!)));
 }
@@ -184,7 +184,7 @@ describe('posterior of two crossed factors, against a Metropolis chain', () => {
         const { b, mothers, fathers, sds } = coefficients(x);
         return quantitiesOf(b, [mothers, fathers], sds);
       },
-      { sweeps: 50_000, seed: 7 },
+      { sweeps: 40_000, seed: 7 },
     );
     const runs = Array.from({ length: RUNS }, (_, k) => {
       const { draws } = posterior(model, { seed: k + 1 });
@@ -195,7 +195,7 @@ describe('posterior of two crossed factors, against a Metropolis chain', () => {
       const found = acrossRuns(runs.map((run) => run[q]!));
       // Both sides err: five standard errors of their difference, and 0.5 % for the weights that are cut.
       const tolerance = 5 * Math.hypot(found.error, expected.error) + 0.005;
-      expect(Math.hypot(found.error, expected.error), `error of quantity ${q}`).toBeLessThan(0.05);
+      expect(Math.hypot(found.error, expected.error), `error of quantity ${q}`).toBeLessThan(0.06);
       expect(Math.abs(found.mean - expected.mean), `quantity ${q}`).toBeLessThan(tolerance);
     });
   });
