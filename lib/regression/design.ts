@@ -44,9 +44,18 @@ function entriesOf<T>(source: Readonly<Record<string, T>> | ReadonlyMap<string, 
   return source instanceof Map ? [...source.entries()] : Object.entries(source);
 }
 
-function numbers(caller: string, name: string, values: ArrayLike<number>, n: number): Float64Array {
+/** A copy of `values`, checked to be n finite numbers, as many as the response has. */
+export function finiteNumbers(
+  caller: string,
+  name: string,
+  values: ArrayLike<number>,
+  n: number,
+  response = 'successes',
+): Float64Array {
   if (values.length !== n) {
-    throw new RangeError(`${caller}: ${name} must have ${n} entries as successes has, got ${values.length}`);
+    throw new RangeError(
+      `${caller}: ${name} must have ${n} entries as ${response} has, got ${values.length}`,
+    );
   }
   const copy = Float64Array.from(values);
   for (let i = 0; i < n; i += 1) {
@@ -55,6 +64,35 @@ function numbers(caller: string, name: string, values: ArrayLike<number>, n: num
     }
   }
   return copy;
+}
+
+/** Names and values of the columns, the intercept first where there is one. */
+export function namedColumns(
+  caller: string,
+  spec: Pick<DesignSpec, 'columns' | 'intercept'>,
+  n: number,
+  response = 'successes',
+): Pick<Design, 'names' | 'columns'> {
+  const names: string[] = [];
+  const columns: Float64Array[] = [];
+  if (spec.intercept !== false) {
+    names.push('(Intercept)');
+    columns.push(new Float64Array(n).fill(1));
+  }
+  for (const [name, values] of entriesOf(spec.columns)) {
+    names.push(name);
+    columns.push(finiteNumbers(caller, `column ${name}`, values, n, response));
+  }
+  return { names, columns };
+}
+
+/** Throws unless there are columns, and no more than rows. */
+export function checkColumnCount(caller: string, { names, n }: Pick<Design, 'names' | 'n'>): void {
+  if (names.length === 0)
+    throw new RangeError(`${caller}: columns must hold at least one column or the intercept, got none`);
+  if (names.length > n) {
+    throw new RangeError(`${caller}: columns must not outnumber the rows (${n}), got ${names.length}`);
+  }
 }
 
 function checkCounts(caller: string, successes: Float64Array, trials: Float64Array): void {
@@ -121,26 +159,15 @@ export function designOf(
 ): Design {
   const n = spec.successes.length;
   if (n === 0) throw new RangeError(`${caller}: successes must have at least one entry, got none`);
-  const successes = numbers(caller, 'successes', spec.successes, n);
-  const trials = spec.trials ? numbers(caller, 'trials', spec.trials, n) : new Float64Array(n).fill(1);
+  const successes = finiteNumbers(caller, 'successes', spec.successes, n);
+  const trials = spec.trials ? finiteNumbers(caller, 'trials', spec.trials, n) : new Float64Array(n).fill(1);
   checkCounts(caller, successes, trials);
-  const names: string[] = [];
-  const columns: Float64Array[] = [];
-  if (spec.intercept !== false) {
-    names.push('(Intercept)');
-    columns.push(new Float64Array(n).fill(1));
-  }
-  for (const [name, values] of entriesOf(spec.columns)) {
-    names.push(name);
-    columns.push(numbers(caller, `column ${name}`, values, n));
-  }
   return {
     n,
     successes,
     trials,
-    offset: spec.offset ? numbers(caller, 'offset', spec.offset, n) : new Float64Array(n),
-    names,
-    columns,
+    offset: spec.offset ? finiteNumbers(caller, 'offset', spec.offset, n) : new Float64Array(n),
+    ...namedColumns(caller, spec, n),
     groups: entriesOf(spec.groups ?? {}).map(([name, labels]) =>
       factorOf(caller, name, labels, n, unlabelled),
     ),

@@ -2,13 +2,13 @@
 
 import { checkChoice } from '../numerics/arguments.ts';
 import { invertCholesky } from '../numerics/linear-algebra.ts';
-import { type Design, type DesignSpec, designOf } from './design.ts';
+import { checkColumnCount, type Design, type DesignSpec, designOf } from './design.ts';
 import type { Fit, FitMethod, Link } from './fit.ts';
 import { type JoinedRows, joinRows } from './joined-rows.ts';
 import {
   columnCoefficients,
   columnCovariance,
-  type Dependence,
+  independentBasis,
   logSquaredDeterminant,
   orthogonalBasis,
 } from './orthogonal-basis.ts';
@@ -35,12 +35,6 @@ function checkOptions(method: FitMethod, link: Link): void {
   }
 }
 
-function dependenceMessage(caller: string, names: readonly string[], { column, on }: Dependence): string {
-  const others = on.map((j) => names[j]).join(', ');
-  const why = on.length === 0 ? 'which is zero in every row' : `which follows from ${others}`;
-  return `${caller}: columns must not be linear combinations of one another, got ${names[column]}, ${why}`;
-}
-
 /**
  * Sets up a binomial problem on the joined rows, on an orthogonal basis of the columns in the given order.
  *
@@ -53,8 +47,7 @@ export function scoringProblem(
   link: Link,
   penalised: boolean,
 ): ScoringProblem {
-  const basis = orthogonalBasis(joined.columns, joined.trials);
-  if ('column' in basis) throw new RangeError(dependenceMessage(caller, names, basis));
+  const basis = independentBasis(caller, names, joined.columns, joined.trials);
   return { basis, counts: joined, offset: joined.offset, link, penalised };
 }
 
@@ -94,6 +87,13 @@ function joinedMeans({ basis, offset, link }: ScoringProblem, gamma: Float64Arra
   });
 }
 
+/** The value of its joined row for each row; a loop, since a million calls would cost more than the fit. */
+function spread(values: Float64Array, rowOf: Int32Array): Float64Array {
+  const all = new Float64Array(rowOf.length);
+  for (let i = 0; i < all.length; i += 1) all[i] = values[rowOf[i]!]!;
+  return all;
+}
+
 function separatingNames(design: Design, joined: JoinedRows): readonly string[] {
   const names = separatingColumns(joined.columns, joined).map((j) => design.names[j]!);
   // The intercept goes along with nearly every direction: it is named only where it stands alone.
@@ -126,7 +126,7 @@ function assemble(
     })),
     coefficients,
     covariance,
-    fitted: Float64Array.from(joined.rowOf, (row) => means[row]!),
+    fitted: spread(means, joined.rowOf),
     logLik: point.kernel + logBinomialCoefficients(design),
     penalisedLogLik: method === 'firth' ? point.objective + 0.5 * logSquaredDeterminant(basis) : null,
     deviance: 2 * (saturatedLogLik(design) - point.kernel),
@@ -169,11 +169,7 @@ export function logistic(spec: DesignSpec, options: LogisticOptions = {}): Fit {
 /** `logistic` on a design that is checked already; of use to functions that fit variations of one design. */
 export function fitDesign(design: Design, method: FitMethod, link: Link): Fit {
   const p = design.names.length;
-  if (p === 0)
-    throw new RangeError('logistic: columns must hold at least one column or the intercept, got none');
-  if (p > design.n) {
-    throw new RangeError(`logistic: columns must not outnumber the rows (${design.n}), got ${p}`);
-  }
+  checkColumnCount('logistic', design);
   const joined = joinRows(design);
   const problem = scoringProblem('logistic', joined, design.names, link, method === 'firth');
   const end = maximise(problem, new Float64Array(p), p);

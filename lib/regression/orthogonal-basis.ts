@@ -87,6 +87,26 @@ export function orthogonalBasis(
   return { m, p, rows, triangle };
 }
 
+/**
+ * Orthogonal basis of columns that must be linearly independent.
+ *
+ * @throws RangeError naming the columns where one is a linear combination of others
+ */
+export function independentBasis(
+  caller: string,
+  names: readonly string[],
+  columns: readonly Float64Array[],
+  weights: Float64Array,
+): OrthogonalBasis {
+  const basis = orthogonalBasis(columns, weights);
+  if (!('column' in basis)) return basis;
+  const others = basis.on.map((j) => names[j]).join(', ');
+  const why = others === '' ? 'which is zero in every row' : `which follows from ${others}`;
+  throw new RangeError(
+    `${caller}: columns must not be linear combinations of one another, got ${names[basis.column]}, ${why}`,
+  );
+}
+
 /** Coefficients of the columns from those of the basis: solves R beta = gamma. */
 export function columnCoefficients(basis: OrthogonalBasis, gamma: Float64Array): Float64Array {
   const { p, triangle } = basis;
