@@ -10,6 +10,7 @@ export interface FigureTable {
   readonly source: string;
 }
 
+/** A chart with everything a page says about it; `draw` gives its picture, `table` the same numbers. */
 export interface Figure {
   readonly kind: 'figure';
   /** Name used for counted ids and saved files: kebab case. */

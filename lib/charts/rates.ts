@@ -97,6 +97,8 @@ function isExtreme({ fruits, flowers }: StorageRate): boolean {
  *
  * @param analysis its `raw.byStorage`
  * @returns null where no flower has a storage and a known outcome
+ * @example
+ * storageFigure(analysis)?.table.caption;
  */
 export function storageFigure({ raw }: Pick<Analysis, 'raw'>): Figure | null {
   const rates = raw.byStorage.filter(({ flowers }) => flowers > 0);

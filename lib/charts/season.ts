@@ -50,6 +50,8 @@ function strips(outcomes: Analysis['rows']['byOutcome'], perMark: number): { all
  *
  * @param analysis its `rows.byOutcome`
  * @returns null where no row could be read
+ * @example
+ * seasonFigure(analysis)?.draw(document, 'overview'); // '<svg …'
  */
 export function seasonFigure({ rows }: Pick<Analysis, 'rows'>): Figure | null {
   const outcomes = rows.byOutcome.filter((one) => one.rows > 0);

@@ -90,6 +90,8 @@ function worthLine(plot: Plot, value: number | null, bottom: number): Markish[] 
  *
  * @param analysis its `vials` and `worth`
  * @returns null where there is no vial; more than 24 vials are in the table only
+ * @example
+ * vialsFigure(analysis)?.finding; // 'Keep 2, use first 1, …'
  */
 export function vialsFigure({ vials, worth }: Pick<Analysis, 'vials' | 'worth'>): Figure | null {
   if (vials.length === 0) return null;

@@ -15,6 +15,8 @@ export interface SavedFile {
  * @param name of the file, in lower case: letters, digits, hyphens, then its ending: `chart.vl.json`
  * @param label the words of the link
  * @throws RangeError for a name that could leave the page's folder
+ * @example
+ * savedFile('curve.vl.json', 'The specification of this chart', JSON.stringify(specification));
  */
 export function savedFile(name: string, label: string, text: string): SavedFile {
   if (!/^[a-z0-9][a-z0-9-]*(\.[a-z0-9]+)+$/.test(name)) {
