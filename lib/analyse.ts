@@ -1,5 +1,6 @@
 import type { AgePoint, HalfAge } from './analysis/age-curve.ts';
 import { ageCurve, ageRates, halfAge, oldestAge } from './analysis/age-curve.ts';
+import { medianAge } from './analysis/age-scale.ts';
 import { fixedModel } from './analysis/fixed.ts';
 import type { Flower } from './analysis/flowers.ts';
 import { storageOrder, usedFlowers } from './analysis/flowers.ts';
@@ -170,9 +171,7 @@ function provenance(season: Season, used: Omit<OptionsUsed, 'endpoint' | 'asOf'>
 function basisOf(flowers: readonly Flower[]): PairBasis {
   const [first] = storageOrder(flowers);
   if (first === undefined || first === 'fresh') return { storage: 'fresh', ageDays: 0 };
-  const ages = agedFlowers(flowers).filter(({ storage }) => storage === first);
-  const sorted = ages.map(({ ageDays }) => ageDays).sort((a, b) => a - b);
-  return { storage: first, ageDays: sorted[Math.floor(sorted.length / 2)] ?? 0 };
+  return { storage: first, ageDays: medianAge(agedFlowers(flowers), first) ?? 0 };
 }
 
 function agePart(

@@ -5,6 +5,7 @@ import type { Fit } from '../regression/fit.ts';
 import { collinearColumns, logistic } from '../regression/logistic.ts';
 import { likelihoodRatio, profileIntervals } from '../regression/profile.ts';
 import type { Season } from '../season/season.ts';
+import { onScale } from './age-scale.ts';
 import { storageOrder, usedFlowers } from './flowers.ts';
 import type { AgeScale, FixedModel, ModelTerm } from './models.ts';
 import { type AgedFlower, agedFlowers } from './within-between.ts';
@@ -21,16 +22,6 @@ export interface FixedModelOptions {
 interface FixedDesign {
   readonly spec: DesignSpec;
   readonly withoutAgeTerm: readonly string[];
-}
-
-/**
- * The age of a flower's pollen on a scale. Fresh pollen has age 0 on both.
- *
- * @example
- * onScale(Math.E - 1, 'log1p-days'); // 1
- */
-export function onScale(ageDays: number, ageScale: AgeScale): number {
-  return ageScale === 'days' ? ageDays : Math.log1p(ageDays);
 }
 
 /** Storage against the first method of the order, and age within each stored method that was tried at two ages. */

@@ -1,12 +1,13 @@
-import { median } from 'simple-statistics';
 import { type Estimate, type Proportion, unknown } from '../proportions/interval.ts';
 import { mantelHaenszel, type Table } from '../proportions/stratified.ts';
 import { newcombe } from '../proportions/two-sample.ts';
 import { conditionalLogistic } from '../regression/conditional-logistic.ts';
 import { waldIntervals } from '../regression/terms.ts';
 import type { Season } from '../season/season.ts';
+import { medianAge } from './age-scale.ts';
 import { type Flower, storageOrder, usedFlowers } from './flowers.ts';
 import { proportionOf } from './proportion.ts';
+import { agedFlowers } from './within-between.ts';
 
 /** Key `freshVersusStored` of the analysis: one entry a stored method. */
 export interface FreshVersusStored {
@@ -140,7 +141,6 @@ function compare(
 ): FreshVersusStored {
   const tables = tablesOf(comparison);
   const informativePairs = informativeOf(tables);
-  const ages = comparison.stored.map(({ ageDays }) => ageDays).filter((age) => age !== null);
   const fresh = proportionOf(comparison.fresh, level);
   const stored = proportionOf(comparison.stored, level);
   return {
@@ -153,6 +153,6 @@ function compare(
     pairsWithBoth: tables.length,
     informativePairs,
     adjusted: adjusted(storage, informativePairs),
-    medianAgeDays: ages.length === 0 ? null : median(ages),
+    medianAgeDays: medianAge(agedFlowers(comparison.stored), storage),
   };
 }

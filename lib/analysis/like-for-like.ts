@@ -1,8 +1,8 @@
 /** Fresh minus stored, like for like: what storing the pollen costs when the pair stays the same. */
 
-import { median } from 'simple-statistics';
 import type { Estimate } from '../proportions/interval.ts';
 import { unknown } from '../proportions/interval.ts';
+import { medianAge } from './age-scale.ts';
 import type { Flower } from './flowers.ts';
 import { fruitModel } from './fruit-model.ts';
 import { averagedRate, occasionSd, pairPredictor, sdOf, spreadOf, storagePredictor } from './fruit-rate.ts';
@@ -44,18 +44,17 @@ export function likeForLike(
   const rows = agedFlowers(flowers).filter(
     (flower) => flower.storage === 'fresh' || flower.storage === storage,
   );
-  const ages = rows.filter((flower) => flower.storage === storage).map(({ ageDays }) => ageDays);
-  if (ages.length === 0) return unknown('no-aged-flowers');
-  const medianAge = median(ages);
+  const age = medianAge(rows, storage);
+  if (age === null) return unknown('no-aged-flowers');
   const model = fruitModel(rows, {
     ageScale,
     priors: NEUTRAL_PRIORS,
     seed: SEED,
     draws: DRAWS,
-    originDays: medianAge,
+    originDays: age,
   });
   if (!model.fit.settled || model.fit.effective < FEWEST_EFFECTIVE) return unknown('model-not-settled');
-  return summarise(differences(model, storage, medianAge), level);
+  return summarise(differences(model, storage, age), level);
 }
 
 function differences(model: ReturnType<typeof fruitModel>, storage: string, ageDays: number): Float64Array {

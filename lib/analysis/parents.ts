@@ -2,7 +2,7 @@ import type { GroupEffect } from '../regression/given-variances.ts';
 import { collinearColumns } from '../regression/logistic.ts';
 import { type MixedFit, mixedLogistic } from '../regression/mixed-logistic.ts';
 import { waldIntervals } from '../regression/terms.ts';
-import { onScale } from './fixed.ts';
+import { onScale } from './age-scale.ts';
 import { type Flower, storageOrder } from './flowers.ts';
 import type { AgeScale, ModelTerm, ParentEffect, ParentsModel } from './models.ts';
 import { type AgedFlower, agedFlowers, withinBetween } from './within-between.ts';

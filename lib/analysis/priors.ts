@@ -12,6 +12,7 @@
  * - An incompatible pair is possible: about 7 in 100 pairs, could be 2 to 26 in 100 (common practice, no source).
  */
 
+import { onScale } from './age-scale.ts';
 import type { AgeScale } from './models.ts';
 
 /** A normal prior; `below` is the bound of a truncated one. */
@@ -80,11 +81,6 @@ const OTHER_REFERENCE_DAYS = 90;
 /** The reference age of a method, in days; 90 for a method of the grower's own. */
 export function referenceDays(storage: string): number {
   return REFERENCE_DAYS.get(storage) ?? OTHER_REFERENCE_DAYS;
-}
-
-/** Age on a scale: days as they are, or log(1 + days). */
-export function onScale(ageDays: number, ageScale: AgeScale): number {
-  return ageScale === 'days' ? ageDays : Math.log1p(ageDays);
 }
 
 /** The age term of a method: 0 at age 0, 1 at the method's reference age. */

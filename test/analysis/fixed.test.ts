@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { fixedModel, onScale } from '../../lib/analysis/fixed.ts';
+import { onScale } from '../../lib/analysis/age-scale.ts';
+import { fixedModel } from '../../lib/analysis/fixed.ts';
 import type { AgeScale } from '../../lib/analysis/models.ts';
 import type { Season } from '../../lib/season/season.ts';
 import { referenceSeason } from '../reference-season.ts';

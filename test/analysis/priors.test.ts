@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { ageTerm, GROWER_PRIORS, NEUTRAL_PRIORS, onScale, referenceDays } from '../../lib/analysis/priors.ts';
+import { onScale } from '../../lib/analysis/age-scale.ts';
+import { ageTerm, GROWER_PRIORS, NEUTRAL_PRIORS, referenceDays } from '../../lib/analysis/priors.ts';
 import { logistic01 } from '../../lib/regression/latent-likelihood.ts';
 
 describe('priors', () => {
