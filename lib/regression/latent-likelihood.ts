@@ -21,6 +21,8 @@ export interface RowWork {
   readonly eta: Float64Array;
   readonly score: Float64Array;
   readonly weight: Float64Array;
+  /** Core coefficients times their scales. */
+  readonly scaled: Float64Array;
   /** By level of the exclusive factor: log-likelihood of its rows, then probability that it is not barren. */
   readonly level: Float64Array;
 }
@@ -30,32 +32,41 @@ export function rowWork(model: LatentModel): RowWork {
     eta: new Float64Array(model.n),
     score: new Float64Array(model.n),
     weight: new Float64Array(model.n),
+    scaled: new Float64Array(model.coreSize),
     level: new Float64Array(model.barren.length),
   };
 }
 
-/** eta of every row at a point, written into `eta`. */
+/** Scale of every core coefficient, written into `target`. */
+export function coreScales(model: LatentModel, scales: LatentScales, target: Float64Array): Float64Array {
+  model.factors.forEach(({ size }, g) => {
+    const start = model.factorStart[g]!;
+    if (start >= 0) target.fill(scales.factors[g]!, start, start + size);
+  });
+  target.set(scales.columns, model.columnStart);
+  return target;
+}
+
+/** eta of every row at a point, written into `work.eta`. */
 export function linearPredictor(
   model: LatentModel,
   scales: LatentScales,
   point: LatentPoint,
-  eta: Float64Array,
+  work: RowWork,
 ): void {
-  eta.set(model.offset);
-  model.columns.forEach((column, c) => {
-    const b = scales.columns[c]! * point.core[model.columnStart + c]!;
-    if (b === 0) return;
-    for (let i = 0; i < model.n; i += 1) eta[i]! += column[i]! * b;
-  });
-  model.factors.forEach((factor, g) => {
-    const scale = scales.factors[g]!;
-    const effects = g === model.eliminated ? point.block : point.core;
-    const start = g === model.eliminated ? 0 : model.factorStart[g]!;
-    for (let i = 0; i < model.n; i += 1) {
-      const code = factor.codes[i]!;
-      if (code >= 0) eta[i]! += scale * effects[start + code]!;
-    }
-  });
+  const { n, entryStart, entryCore, entryValue, offset, eliminated } = model;
+  const { eta } = work;
+  const b = coreScales(model, scales, work.scaled);
+  for (let k = 0; k < b.length; k += 1) b[k]! *= point.core[k]!;
+  const levels = eliminated < 0 ? null : model.factors[eliminated]!.codes;
+  const own = eliminated < 0 ? 0 : scales.factors[eliminated]!;
+  for (let i = 0; i < n; i += 1) {
+    let sum = offset[i]!;
+    const end = entryStart[i + 1]!;
+    for (let e = entryStart[i]!; e < end; e += 1) sum += entryValue[e]! * b[entryCore[e]!]!;
+    if (levels !== null && levels[i]! >= 0) sum += own * point.block[levels[i]!]!;
+    eta[i] = sum;
+  }
 }
 
 /** Log of 1 + exp(x), without overflow. */

@@ -2,7 +2,7 @@
 
 import { cholesky, logDeterminant, solveLower, solveUpper } from '../numerics/linear-algebra.ts';
 import type { LatentPoint, LatentScales, RowWork } from './latent-likelihood.ts';
-import { linearPredictor, logLikelihood, rowWork } from './latent-likelihood.ts';
+import { coreScales, linearPredictor, logLikelihood, rowWork } from './latent-likelihood.ts';
 import type { LatentModel } from './latent-model.ts';
 
 /** Curvature at a point: H = [diagonal, cross; cross′, core], with the eliminated block diagonal. */
@@ -95,7 +95,7 @@ export function emptyPoint(model: LatentModel): LatentPoint {
 
 /** Log-likelihood minus half the squared length of the point; leaves score and weights in `work`. */
 export function density(model: LatentModel, scales: LatentScales, point: LatentPoint, work: RowWork): number {
-  linearPredictor(model, scales, point, work.eta);
+  linearPredictor(model, scales, point, work);
   return logLikelihood(model, scales, work) - (squared(point.core) + squared(point.block)) / 2;
 }
 
@@ -140,12 +140,14 @@ function lineSearch(
 
 interface CurvatureMemory extends Curvature {
   readonly normal: Float64Array;
+  readonly scale: Float64Array;
 }
 
 function curvatureMemory(model: LatentModel): CurvatureMemory {
   return {
     normal: new Float64Array(model.coreSize * model.coreSize),
     factor: new Float64Array(model.coreSize * model.coreSize),
+    scale: new Float64Array(model.coreSize),
     diagonal: new Float64Array(model.blockSize),
     cross: model.touched.map((list) => new Float64Array(list.length)),
   };
@@ -158,78 +160,73 @@ function curvatureAt(
   work: RowWork,
   memory: CurvatureMemory,
 ): Curvature {
-  const size = model.coreSize;
+  const { normal, diagonal, cross, scale } = memory;
+  coreScales(model, scales, scale);
+  addRows(model, work.weight, memory);
+  scaleRows(model, scales, memory);
+  eliminate(model, memory);
+  const factor = cholesky(normal, model.coreSize, memory.factor);
+  if (factor === null) throw new RangeError('latent model: the normal matrix is not positive definite');
+  return { diagonal, cross, factor };
+}
+
+/** Weighted products of every row's entries, not yet scaled: lower triangle of the core, block and cross terms. */
+function addRows(model: LatentModel, weight: Float64Array, memory: CurvatureMemory): void {
+  const { n, coreSize: size, entryStart, entryCore, entryValue, entryPlace, eliminated } = model;
   const { normal, diagonal, cross } = memory;
-  diagonal.fill(1);
-  for (const values of cross) values.fill(0);
+  const levels = eliminated < 0 ? null : model.factors[eliminated]!.codes;
   normal.fill(0);
-  for (let k = 0; k < size; k += 1) normal[k * size + k] = 1;
-  addRows(model, scales, work, normal, diagonal, cross);
+  diagonal.fill(0);
+  for (const values of cross) values.fill(0);
+  for (let i = 0; i < n; i += 1) {
+    const w = weight[i]!;
+    if (w === 0) continue;
+    const level = levels === null ? -1 : levels[i]!;
+    const values = level < 0 ? null : cross[level]!;
+    if (level >= 0) diagonal[level]! += w;
+    const start = entryStart[i]!;
+    const end = entryStart[i + 1]!;
+    for (let e = start; e < end; e += 1) {
+      const weighted = w * entryValue[e]!;
+      const row = entryCore[e]! * size;
+      if (values !== null) values[entryPlace[e]!]! += weighted;
+      for (let f = start; f <= e; f += 1) normal[row + entryCore[f]!]! += weighted * entryValue[f]!;
+    }
+  }
+}
+
+/** Brings the products to the standard normal scale and adds the identity. */
+function scaleRows(model: LatentModel, scales: LatentScales, memory: CurvatureMemory): void {
+  const { coreSize: size, blockSize, eliminated } = model;
+  const { normal, diagonal, cross, scale } = memory;
+  for (let k = 0; k < size; k += 1) {
+    const row = k * size;
+    const own = scale[k]!;
+    for (let j = 0; j <= k; j += 1) normal[row + j]! *= own * scale[j]!;
+    normal[row + k]! += 1;
+  }
+  if (eliminated < 0) return;
+  const own = scales.factors[eliminated]!;
+  for (let a = 0; a < blockSize; a += 1) {
+    diagonal[a] = 1 + own * own * diagonal[a]!;
+    const list = model.touched[a]!;
+    const values = cross[a]!;
+    for (let k = 0; k < list.length; k += 1) values[k]! *= own * scale[list[k]!]!;
+  }
+}
+
+/** The Schur complement of the eliminated block, in place. */
+function eliminate(model: LatentModel, { normal, diagonal, cross }: CurvatureMemory): void {
+  const size = model.coreSize;
   for (let a = 0; a < model.blockSize; a += 1) {
     const list = model.touched[a]!;
     const values = cross[a]!;
     const inverse = 1 / diagonal[a]!;
     for (let j = 0; j < list.length; j += 1) {
       const scaled = values[j]! * inverse;
-      if (scaled === 0) continue;
       const row = list[j]! * size;
       for (let k = 0; k <= j; k += 1) normal[row + list[k]!]! -= scaled * values[k]!;
     }
-  }
-  const factor = cholesky(normal, size, memory.factor);
-  if (factor === null) throw new RangeError('latent model: the normal matrix is not positive definite');
-  return { diagonal, cross, factor };
-}
-
-/** Adds every row's weighted products: lower triangle of the core, block diagonal and cross terms. */
-function addRows(
-  model: LatentModel,
-  scales: LatentScales,
-  work: RowWork,
-  normal: Float64Array,
-  diagonal: Float64Array,
-  cross: readonly Float64Array[],
-): void {
-  const { n, columns, factors, coreSize: size, columnStart, eliminated } = model;
-  const width = factors.length;
-  const x = new Float64Array(columns.length);
-  const index = new Int32Array(width);
-  for (let i = 0; i < n; i += 1) {
-    const w = work.weight[i]!;
-    if (w === 0) continue;
-    for (let c = 0; c < x.length; c += 1) x[c] = scales.columns[c]! * columns[c]![i]!;
-    const level = eliminated < 0 ? -1 : factors[eliminated]!.codes[i]!;
-    const own = level < 0 ? 0 : w * scales.factors[eliminated]!;
-    if (level >= 0) diagonal[level]! += own * scales.factors[eliminated]!;
-    const values = level < 0 ? null : cross[level]!;
-    for (let g = 0; g < width; g += 1) {
-      const code = factors[g]!.codes[i]!;
-      index[g] = g === eliminated || code < 0 ? -1 : model.factorStart[g]! + code;
-      if (index[g]! < 0) continue;
-      const scale = scales.factors[g]!;
-      const row = index[g]! * size;
-      for (let h = 0; h < g; h += 1) {
-        if (index[h]! >= 0) normal[row + index[h]!]! += w * scale * scales.factors[h]!;
-      }
-      normal[row + index[g]!]! += w * scale * scale;
-      if (values) values[model.position[i * width + g]!]! += own * scale;
-      for (let c = 0; c < x.length; c += 1)
-        normal[(columnStart + c) * size + index[g]!]! += w * scale * x[c]!;
-    }
-    addColumns(x, w, normal, size, columnStart);
-    if (values) {
-      const from = values.length - x.length;
-      for (let c = 0; c < x.length; c += 1) values[from + c]! += own * x[c]!;
-    }
-  }
-}
-
-function addColumns(x: Float64Array, w: number, normal: Float64Array, size: number, start: number): void {
-  for (let c = 0; c < x.length; c += 1) {
-    if (x[c] === 0) continue;
-    const row = (start + c) * size + start;
-    const scaled = w * x[c]!;
-    for (let d = 0; d <= c; d += 1) normal[row + d]! += scaled * x[d]!;
   }
 }
 
@@ -240,24 +237,20 @@ export function gradient(
   point: LatentPoint,
   score: Float64Array,
 ): LatentPoint {
+  const { n, entryStart, entryCore, entryValue, eliminated } = model;
   const core = new Float64Array(model.coreSize);
   const block = new Float64Array(model.blockSize);
-  for (let k = 0; k < core.length; k += 1) core[k] = -point.core[k]!;
-  for (let a = 0; a < block.length; a += 1) block[a] = -point.block[a]!;
-  model.columns.forEach((column, c) => {
-    let sum = 0;
-    for (let i = 0; i < model.n; i += 1) sum += column[i]! * score[i]!;
-    core[model.columnStart + c]! += scales.columns[c]! * sum;
-  });
-  model.factors.forEach((factor, g) => {
-    const target = g === model.eliminated ? block : core;
-    const start = g === model.eliminated ? 0 : model.factorStart[g]!;
-    const scale = scales.factors[g]!;
-    for (let i = 0; i < model.n; i += 1) {
-      const code = factor.codes[i]!;
-      if (code >= 0) target[start + code]! += scale * score[i]!;
-    }
-  });
+  const levels = eliminated < 0 ? null : model.factors[eliminated]!.codes;
+  for (let i = 0; i < n; i += 1) {
+    const r = score[i]!;
+    const end = entryStart[i + 1]!;
+    for (let e = entryStart[i]!; e < end; e += 1) core[entryCore[e]!]! += r * entryValue[e]!;
+    if (levels !== null && levels[i]! >= 0) block[levels[i]!]! += r;
+  }
+  const scale = coreScales(model, scales, new Float64Array(model.coreSize));
+  const own = eliminated < 0 ? 0 : scales.factors[eliminated]!;
+  for (let k = 0; k < core.length; k += 1) core[k] = scale[k]! * core[k]! - point.core[k]!;
+  for (let a = 0; a < block.length; a += 1) block[a] = own * block[a]! - point.block[a]!;
   return { core, block };
 }
 

@@ -44,6 +44,15 @@ export interface LatentModel extends LatentSpec {
   readonly factorStart: readonly number[];
   /** First core index of the dense columns. */
   readonly columnStart: number;
+  /**
+   * The core entries of each row that are not zero: row i has those from `entryStart[i]` to `entryStart[i + 1]`,
+   * in ascending order of `entryCore`; `entryValue` is 1 for a factor, the column's value for a column.
+   */
+  readonly entryStart: Int32Array;
+  readonly entryCore: Int32Array;
+  readonly entryValue: Float64Array;
+  /** Position of each entry in the touched list of its row's eliminated level; −1 without. */
+  readonly entryPlace: Int32Array;
   /** Core indices that each eliminated level touches, in ascending order. */
   readonly touched: readonly Int32Array[];
   /** Position in the touched list of each row's factor entries: n × factors, −1 where none. */
@@ -70,6 +79,7 @@ export function latentModel(spec: LatentSpec): LatentModel {
     ...shape,
     blockSize,
     touched,
+    ...entries(spec, shape, touched),
     position: positions(spec, shape, touched),
     barren: barrenLevels(spec),
   };
@@ -116,6 +126,39 @@ function positions(spec: LatentSpec, shape: Shape, touched: readonly Int32Array[
     });
   }
   return position;
+}
+
+type Entries = Pick<LatentModel, 'entryStart' | 'entryCore' | 'entryValue' | 'entryPlace'>;
+
+/** Every row's entries that are not zero, once and for all: every evaluation runs through them. */
+function entries(spec: LatentSpec, shape: Shape, touched: readonly Int32Array[]): Entries {
+  const core: number[] = [];
+  const value: number[] = [];
+  const place: number[] = [];
+  const entryStart = new Int32Array(shape.n + 1);
+  const levels = shape.eliminated < 0 ? null : spec.factors[shape.eliminated]!.codes;
+  const where = touched.map((list) => new Map(Array.from(list, (index, k) => [index, k])));
+  for (let i = 0; i < shape.n; i += 1) {
+    const places = levels === null || levels[i]! < 0 ? null : where[levels[i]!]!;
+    const add = (index: number, x: number): void => {
+      core.push(index);
+      value.push(x);
+      place.push(places?.get(index) ?? -1);
+    };
+    spec.factors.forEach(({ codes }, g) => {
+      if (g !== shape.eliminated && codes[i]! >= 0) add(shape.factorStart[g]! + codes[i]!, 1);
+    });
+    spec.columns.forEach((column, c) => {
+      if (column[i] !== 0) add(shape.columnStart + c, column[i]!);
+    });
+    entryStart[i + 1] = core.length;
+  }
+  return {
+    entryStart,
+    entryCore: Int32Array.from(core),
+    entryValue: Float64Array.from(value),
+    entryPlace: Int32Array.from(place),
+  };
 }
 
 function barrenLevels(spec: LatentSpec): Uint8Array {

@@ -39,7 +39,7 @@ describe('logLikelihood', () => {
   const at = (exclusive: number) => {
     const scales = { columns: new Float64Array(0), factors: Float64Array.of(1), exclusive };
     const work = rowWork(plain);
-    linearPredictor(plain, scales, origin, work.eta);
+    linearPredictor(plain, scales, origin, work);
     return { value: logLikelihood(plain, scales, work), work };
   };
 
@@ -71,7 +71,7 @@ describe('logLikelihood', () => {
     const work = rowWork(model);
     for (const far of [1000, -1000]) {
       const core = new Float64Array(model.coreSize).fill(far);
-      linearPredictor(model, scales, { core, block: new Float64Array(model.blockSize) }, work.eta);
+      linearPredictor(model, scales, { core, block: new Float64Array(model.blockSize) }, work);
       expect(Number.isFinite(logLikelihood(model, scales, work))).toBe(true);
       expect(work.score.every(Number.isFinite)).toBe(true);
     }
