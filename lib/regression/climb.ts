@@ -36,7 +36,8 @@ function improved<Point extends ClimbPoint>(
   point: Point,
   step: Float64Array,
 ): Point | null {
-  const slack = 1e-14 * (1 + Math.abs(point.objective));
+  // A sum over a million rows carries rounding of about 1e-13 of itself: less than this is no fall.
+  const slack = 1e-12 * (1 + Math.abs(point.objective));
   for (let halvings = 0, length = 1; halvings < 40; halvings += 1, length /= 2) {
     const gamma = point.gamma.slice();
     for (let k = 0; k < step.length; k += 1) gamma[k]! += length * step[k]!;

@@ -1,0 +1,55 @@
+import { describe, expect, it } from 'vitest';
+import { climb } from '../../lib/regression/climb.ts';
+
+const f = (...values: number[]): Float64Array => Float64Array.from(values);
+
+/** The concave quadratic -(x - 3)² / 2 - (y + x)² / 2, its top at (3, -3). */
+function quadratic(gamma: Float64Array) {
+  const [x, y] = [gamma[0]!, gamma[1]!];
+  return {
+    gamma,
+    objective: -((x - 3) ** 2) / 2 - (y + x) ** 2 / 2,
+    score: f(3 - x - (y + x), -(y + x)),
+    curvature: f(2, 1, 1, 1),
+  };
+}
+
+describe('climb', () => {
+  it('reaches the top of a quadratic in one step', () => {
+    const end = climb(quadratic, f(0, 0), 2)!;
+    expect(end.point.gamma[0]).toBeCloseTo(3, 12);
+    expect(end.point.gamma[1]).toBeCloseTo(-3, 12);
+    expect(end.convergence).toMatchObject({ settled: true, iterations: 1 });
+  });
+
+  it('holds the coefficients after the first ones', () => {
+    // With y held at 1 the top is where 3 - x - (1 + x) = 0.
+    expect(climb(quadratic, f(0, 1), 1)!.point.gamma[0]).toBeCloseTo(1, 12);
+    expect(climb(quadratic, f(5, 1), 0)!.point.gamma).toEqual(f(5, 1));
+  });
+
+  it('halves a step that overshoots', () => {
+    // -log cosh x: from 2, Newton's step flies to -12 and beyond.
+    const cosh = (gamma: Float64Array) => ({
+      gamma,
+      objective: -Math.log(Math.cosh(gamma[0]!)),
+      score: f(-Math.tanh(gamma[0]!)),
+      curvature: f(1 / Math.cosh(gamma[0]!) ** 2),
+    });
+    const end = climb(cosh, f(2), 1)!;
+    expect(end.convergence.settled).toBe(true);
+    expect(end.point.gamma[0]).toBeCloseTo(0, 10);
+  });
+
+  it('says so when it cannot settle, and gives nothing where it cannot start', () => {
+    const flat = (gamma: Float64Array) => ({ gamma, objective: 0, score: f(1), curvature: f(0) });
+    expect(climb(flat, f(0), 1)!.convergence).toMatchObject({
+      settled: false,
+      reason: 'singular-information',
+    });
+    const trap = (gamma: Float64Array) =>
+      gamma[0] === 0 ? { gamma, objective: 0, score: f(1), curvature: f(1) } : null;
+    expect(climb(trap, f(0), 1)!.convergence).toMatchObject({ settled: false, reason: 'no-uphill-step' });
+    expect(climb(trap, f(1), 1)).toBeNull();
+  });
+});
