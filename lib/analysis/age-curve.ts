@@ -4,7 +4,7 @@ import { quantileOfSorted } from '../numerics/quantile.ts';
 import type { Estimate, Interval } from '../proportions/interval.ts';
 import { unknown } from '../proportions/interval.ts';
 import type { FruitModel } from './fruit-model.ts';
-import { averagedRate } from './fruit-rate.ts';
+import { averagedRateAgainst } from './fruit-rate.ts';
 import type { Predictor } from './predictor.ts';
 import { mean, summarise } from './summary.ts';
 import type { AgedFlower } from './within-between.ts';
@@ -41,20 +41,24 @@ export type AgeRates = (ageDays: number) => Float64Array;
 export function ageRates(predict: Predictor, pairs: FruitModel['pairs'], storage: string): AgeRates | null {
   if (predict.storage(storage, 0) === null) return null;
   const total = pairs.reduce((sum, { flowers }) => sum + flowers, 0);
-  const etas = pairs.map(({ seedParent, pollenParent }) => predict.pair(seedParent, pollenParent));
-  const weights = pairs.map(({ flowers }) => flowers / total);
+  // Odds against a fruit with fresh pollen; infinite in draws where a pair never sets fruit.
+  const against = pairs.map(({ seedParent, pollenParent }) =>
+    predict.pair(seedParent, pollenParent).map((eta) => Math.exp(-eta)),
+  );
+  const known = new Map<number, Float64Array>();
   return (ageDays) => {
-    const added = predict.storage(storage, ageDays)!;
-    return Float64Array.from(added, (shift, k) => {
-      let rate = 0;
-      for (let i = 0; i < etas.length; i += 1) {
-        const eta = etas[i]![k]!;
-        if (eta !== Number.NEGATIVE_INFINITY) {
-          rate += weights[i]! * averagedRate(eta + shift, predict.occasionAndVial[k]!);
-        }
+    const rates = known.get(ageDays) ?? new Float64Array(predict.size);
+    if (known.has(ageDays)) return rates;
+    known.set(ageDays, rates);
+    const change = predict.storage(storage, ageDays)!.map((shift) => Math.exp(-shift));
+    pairs.forEach(({ flowers }, i) => {
+      const weight = flowers / total;
+      const odds = against[i]!;
+      for (let k = 0; k < rates.length; k += 1) {
+        rates[k]! += weight * averagedRateAgainst(odds[k]! * change[k]!, predict.occasionAndVial[k]!);
       }
-      return rate;
     });
+    return rates;
   };
 }
 
@@ -92,7 +96,8 @@ export function halfAge(
   const tail = (1 - level) / 2;
   const lower = quantileOfSorted(perDraw, tail);
   const upper = quantileOfSorted(perDraw, 1 - tail);
-  const estimate = bisect((age) => mean(rates(age)) - mean(rates(0)) / 2, oldest);
+  const half = mean(rates(0)) / 2;
+  const estimate = bisect((age) => mean(rates(age)) - half, oldest);
   if (estimate === null) {
     return {
       ...known,

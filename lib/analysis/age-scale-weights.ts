@@ -14,7 +14,7 @@ const NODES = [-3.750439717725742, -2.366759410734541, -1.154405394739968, 0];
 const WEIGHTS = [0.0005482688559722, 0.03075712396758642, 0.2401231786050127, 0.4571428571428571];
 
 /** Enough draws for a weight: each is a mean over draws that are nearly independent. */
-const DRAWS = 400;
+const DRAWS = 200;
 
 /**
  * Log score of each scale: the sum over vials of the log probability of the vial's flowers given all others, by

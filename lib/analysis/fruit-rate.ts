@@ -13,8 +13,12 @@ import { ageTerm } from './priors.ts';
  * @param spread exp(−sqrt(3) × standard deviation) of what varies around it, as `spreadOf` gives
  */
 export function averagedRate(eta: number, spread: number): number {
-  const e = Math.exp(-eta);
-  return 2 / (3 * (1 + e)) + (1 / (1 + e * spread) + 1 / (1 + e / spread)) / 6;
+  return averagedRateAgainst(Math.exp(-eta), spread);
+}
+
+/** The same from the odds against, exp(−eta): 0 where they are infinite. */
+export function averagedRateAgainst(against: number, spread: number): number {
+  return 2 / (3 * (1 + against)) + (1 / (1 + against * spread) + 1 / (1 + against / spread)) / 6;
 }
 
 /** The factor that `averagedRate` wants for a standard deviation. */

@@ -13,6 +13,8 @@ export type TailBounds = Float64Array;
 export interface DrawNoise {
   readonly core: Float64Array;
   readonly block: Float64Array;
+  /** Uniforms that tell the two kinds of a level that may be barren apart. */
+  readonly kind: Float64Array;
   /** Uniforms of the bounded coefficients. */
   readonly bounded: Float64Array;
 }
@@ -22,14 +24,16 @@ export function drawNoise(model: LatentModel, bounds: TailBounds): DrawNoise {
   return {
     core: new Float64Array(model.coreSize),
     block: new Float64Array(model.blockSize),
+    kind: new Float64Array(model.blockSize),
     bounded: new Float64Array(bounds.length),
   };
 }
 
 /** Fills the noise with new random numbers. */
-export function refill({ core, block, bounded }: DrawNoise, random: RandomStream): void {
+export function refill({ core, block, kind, bounded }: DrawNoise, random: RandomStream): void {
   for (let k = 0; k < core.length; k += 1) core[k] = random.normal();
   for (let a = 0; a < block.length; a += 1) block[a] = random.normal();
+  for (let a = 0; a < kind.length; a += 1) kind[a] = random.uniform();
   for (let b = 0; b < bounded.length; b += 1) bounded[b] = random.uniform();
 }
 
@@ -58,7 +62,7 @@ export function drawNormal(
   target: LatentPoint,
 ): number {
   const logCore = drawCore(model, mode, noise, bounds, target.core);
-  const logBlock = drawBlock(model, mode, noise.block, target);
+  const logBlock = drawBlock(model, mode, noise, target);
   for (let k = 0; k < model.coreSize; k += 1) target.core[k]! += mode.point.core[k]!;
   return mode.logDeterminant / 2 + logCore + logBlock;
 }
@@ -98,8 +102,13 @@ function drawCore(
   return logDensity;
 }
 
-/** The eliminated block given the core's step; returns its part of the log density. */
-function drawBlock(model: LatentModel, mode: LatentMode, noise: Float64Array, target: LatentPoint): number {
+/**
+ * The eliminated block given the core's step; returns its part of the log density.
+ *
+ * A level that may be barren comes from two kinds: where it is barren its effect is as it was beforehand, else as
+ * the normal approximation has it. One normal alone would be too narrow for both.
+ */
+function drawBlock(model: LatentModel, mode: LatentMode, noise: DrawNoise, target: LatentPoint): number {
   const { diagonal, cross } = mode.curvature;
   let logDensity = 0;
   for (let a = 0; a < model.blockSize; a += 1) {
@@ -107,9 +116,19 @@ function drawBlock(model: LatentModel, mode: LatentMode, noise: Float64Array, ta
     const values = cross[a]!;
     let sum = 0;
     for (let k = 0; k < list.length; k += 1) sum += values[k]! * target.core[list[k]!]!;
-    const z = noise[a]!;
-    logDensity -= (z * z) / 2;
-    target.block[a] = mode.point.block[a]! - sum / diagonal[a]! + z / Math.sqrt(diagonal[a]!);
+    const z = noise.block[a]!;
+    const root = Math.sqrt(diagonal[a]!);
+    const centre = mode.point.block[a]! - sum / diagonal[a]!;
+    const barren = mode.barren[a] ?? 0;
+    const value = noise.kind[a]! < barren ? z : centre + z / root;
+    target.block[a] = value;
+    if (barren === 0) {
+      logDensity -= (z * z) / 2;
+    } else {
+      const e = (value - centre) * root;
+      const ordinary = (1 - barren) * Math.exp((-e * e) / 2);
+      logDensity += Math.log(ordinary + (barren / root) * Math.exp((-value * value) / 2));
+    }
   }
   return logDensity;
 }

@@ -18,6 +18,8 @@ export interface Curvature {
 export interface LatentMode {
   readonly point: LatentPoint;
   readonly curvature: Curvature;
+  /** Probability of each eliminated level to be barren; empty where the exclusive factor is not the eliminated one. */
+  readonly barren: Float64Array;
   /** Log-likelihood at the mode minus half the squared length of the point. */
   readonly logDensity: number;
   readonly logDeterminant: number;
@@ -79,6 +81,7 @@ export function modeFinder(model: LatentModel): ModeFinder {
     return {
       point,
       curvature,
+      barren: barrenLevels(model, work),
       logDensity: value,
       logDeterminant: logDet,
       logMarginal: value - logDet / 2,
@@ -87,6 +90,12 @@ export function modeFinder(model: LatentModel): ModeFinder {
     };
   };
   return { model, work, find };
+}
+
+function barrenLevels({ exclusive, eliminated }: LatentModel, { level }: RowWork): Float64Array {
+  return exclusive >= 0 && exclusive === eliminated
+    ? level.map((ordinary) => 1 - ordinary)
+    : new Float64Array(0);
 }
 
 export function emptyPoint(model: LatentModel): LatentPoint {

@@ -9,7 +9,7 @@
  * One factor may be `exclusive`: with probability pi a level of it never succeeds, whatever the rest says. Then
  * a level with a success has likelihood (1 − pi) L, one without has pi + (1 − pi) L.
  *
- * Storage: the levels of one factor (the largest) do not touch each other in the information matrix, so that
+ * Storage: the levels of one factor (the exclusive one, else the largest) do not touch each other in the information matrix, so that
  * block is diagonal and is eliminated; the rest, the core, is dense.
  */
 
@@ -64,7 +64,7 @@ export interface LatentModel extends LatentSpec {
 /** Works out the structure that every evaluation shares. */
 export function latentModel(spec: LatentSpec): LatentModel {
   const n = spec.successes.length;
-  const eliminated = largestFactor(spec.factors);
+  const eliminated = spec.exclusive >= 0 ? spec.exclusive : largestFactor(spec.factors);
   const factorStart: number[] = [];
   let next = 0;
   spec.factors.forEach((factor, g) => {
