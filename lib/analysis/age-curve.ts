@@ -42,9 +42,7 @@ export function ageRates(predict: Predictor, pairs: FruitModel['pairs'], storage
   if (predict.storage(storage, 0) === null) return null;
   const total = pairs.reduce((sum, { flowers }) => sum + flowers, 0);
   // Odds against a fruit with fresh pollen; infinite in draws where a pair never sets fruit.
-  const against = pairs.map(({ seedParent, pollenParent }) =>
-    predict.pair(seedParent, pollenParent).map((eta) => Math.exp(-eta)),
-  );
+  const against = pairs.map(({ seedParent, pollenParent }) => predict.against(seedParent, pollenParent));
   const known = new Map<number, Float64Array>();
   return (ageDays) => {
     const rates = known.get(ageDays) ?? new Float64Array(predict.size);

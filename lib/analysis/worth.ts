@@ -2,7 +2,7 @@
 
 import type { Flower } from './flowers.ts';
 import { byCodePoint } from './flowers.ts';
-import { averagedRate } from './fruit-rate.ts';
+import { averagedRateAgainst } from './fruit-rate.ts';
 import type { Predictor } from './predictor.ts';
 import type { WeightedParent } from './seed-parents.ts';
 import { seedParentsFor } from './seed-parents.ts';
@@ -46,8 +46,8 @@ export function worthOf(
 function freshRate(predict: Predictor, over: readonly WeightedParent[], father: string): number {
   return over.reduce((sum, { seedParent, weight }) => {
     const rates = predict
-      .pair(seedParent, father)
-      .map((eta, k) => (eta === Number.NEGATIVE_INFINITY ? 0 : averagedRate(eta, predict.occasion[k]!)));
+      .against(seedParent, father)
+      .map((odds, k) => averagedRateAgainst(odds, predict.occasion[k]!));
     return sum + weight * mean(rates);
   }, 0);
 }

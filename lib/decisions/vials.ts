@@ -1,6 +1,6 @@
 /** Key `vials`: what each stored pollen lot is expected to give on the day of use, and what to do with it. */
 
-import { averagedRate } from '../analysis/fruit-rate.ts';
+import { averagedRateAgainst } from '../analysis/fruit-rate.ts';
 import type { Predictor } from '../analysis/predictor.ts';
 import type { WeightedParent } from '../analysis/seed-parents.ts';
 import { mean, summarise } from '../analysis/summary.ts';
@@ -115,12 +115,12 @@ function vialRates(
     const added = predict.storage(vial.storage, daysBetween(vial.collected, date));
     if (added === null) return null;
     const own = predict.vial(vial.vial);
+    const change = added.map((shift, k) => Math.exp(-shift - own[k]!));
     const rates = new Float64Array(predict.size);
     for (const { seedParent, weight } of over) {
-      const eta = predict.pair(seedParent, vial.pollenParent);
+      const against = predict.against(seedParent, vial.pollenParent);
       for (let k = 0; k < rates.length; k += 1) {
-        if (eta[k] === Number.NEGATIVE_INFINITY) continue;
-        rates[k]! += weight * averagedRate(eta[k]! + added[k]! + own[k]!, predict.occasion[k]!);
+        rates[k]! += weight * averagedRateAgainst(against[k]! * change[k]!, predict.occasion[k]!);
       }
     }
     return rates;

@@ -64,7 +64,7 @@ export interface Posterior {
 }
 
 /** A mode this near is good enough to look around: the weights are exact wherever the proposal stands. */
-const ROUGH = 1e-6;
+const ROUGH = 1e-4;
 
 /** All proposed draws in a few large arrays. */
 interface Proposed {

@@ -23,9 +23,12 @@ export function fakePredictor(rates: FakeRates): Predictor {
   const { draws = 10, occasion = 0, occasionAndVial = occasion } = rates;
   const spread = (value: number | readonly number[]): Float64Array =>
     typeof value === 'number' ? new Float64Array(draws).fill(value) : Float64Array.from(value);
+  const pair = (seedParent: string, pollenParent: string): Float64Array =>
+    spread(rates.pair?.(seedParent, pollenParent) ?? 0.5).map(logit);
   return {
     size: draws,
-    pair: (seedParent, pollenParent) => spread(rates.pair?.(seedParent, pollenParent) ?? 0.5).map(logit),
+    pair,
+    against: (seedParent, pollenParent) => pair(seedParent, pollenParent).map((eta) => Math.exp(-eta)),
     storage: (storage, ageDays) => {
       const added = rates.storage ? rates.storage(storage, ageDays) : 0;
       return added === null ? null : spread(added);
