@@ -99,7 +99,7 @@ export function fruitModel(flowers: readonly AgedFlower[], options: FruitModelOp
 
 /** Fewer points where there is more data, for there the hyperparameters are better known. */
 function effort(rows: number): { points: number; perPoint: number } {
-  return rows > 2000 ? { points: 48, perPoint: 60 } : { points: 72, perPoint: 40 };
+  return rows > 2000 ? { points: 48, perPoint: 60 } : { points: 60, perPoint: 40 };
 }
 
 function storedMethods(storages: readonly string[]): string[] {

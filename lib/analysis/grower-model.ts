@@ -51,7 +51,7 @@ export interface GrowerModelOptions {
   readonly methods: readonly string[];
 }
 
-const DRAWS = 2000;
+const DRAWS = 1000;
 /** Fewer independent draws than this are not shown. */
 const FEWEST_EFFECTIVE = 100;
 const SEED = 20260101;

@@ -18,7 +18,7 @@ export interface LikeForLikeOptions {
 
 /** Fewer pairs than this, with both kinds of pollen and both outcomes, cannot tell pollen from pair. */
 export const FEWEST_PAIRS = 3;
-const DRAWS = 2000;
+const DRAWS = 1000;
 const SEED = 20260102;
 /** Fewer independent draws than this are not shown. */
 const FEWEST_EFFECTIVE = 100;

@@ -18,9 +18,9 @@ describe('growerModel', () => {
     const [log, days] = model.record.ageScales;
     expect([log!.ageScale, days!.ageScale]).toEqual(['log1p-days', 'days']);
     expect(log!.weight + days!.weight).toBeCloseTo(1, 14);
-    expect(model.draws).toHaveLength(2000);
+    expect(model.draws).toHaveLength(1000);
     const fromLog = model.draws.filter((draw) => draw.model.ageScale === 'log1p-days').length;
-    expect(fromLog).toBe(Math.round(log!.weight * 2000));
+    expect(fromLog).toBe(Math.round(log!.weight * 1000));
   });
 
   it('averages the probability that a pair never sets fruit in the same way', () => {
@@ -40,7 +40,7 @@ describe('growerModel', () => {
     expect(one.record.ageScales).toEqual([{ ageScale: 'days', weight: 1 }]);
     expect(one.draws.every((draw) => draw.model.ageScale === 'days')).toBe(true);
     // Every draw of the one model, each once.
-    expect(new Set(one.draws.map(({ draw }) => draw)).size).toBe(2000);
+    expect(new Set(one.draws.map(({ draw }) => draw)).size).toBe(1000);
   });
 
   it('has no scale to weigh where all pollen is fresh', () => {
