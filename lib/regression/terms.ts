@@ -17,11 +17,11 @@ export interface FittedTerms {
   readonly convergence: Convergence;
 }
 
-const reasonsOfTheData = ['separated', 'no-informative-strata', 'alike-within-strata'];
+const reasonsOfTheData = ['separated', 'no-informative-strata', 'alike-within-strata', 'logarithmic-limit'];
 
 /**
  * Why the estimates of a fit must not be shown; null where they may: `separated`, for strata `no-informative-strata`
- * or `alike-within-strata`, and `not-settled` where the algorithm is at fault.
+ * or `alike-within-strata`, for zero-truncated counts `logarithmic-limit`, and `not-settled` where the algorithm is at fault.
  */
 export function unsettledBecause({ convergence }: { readonly convergence: Convergence }): string | null {
   if (convergence.settled) return null;
