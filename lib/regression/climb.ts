@@ -30,11 +30,16 @@ function leadingFactor({ curvature, gamma }: ClimbPoint, free: number): Float64A
   return cholesky(block, free, block);
 }
 
-/** The step halved until the objective no longer falls; null where no length of it is an improvement. */
+/**
+ * The step halved until the objective no longer falls; null where no length of it is an improvement, or where the
+ * full step is `tiny` and yet leads where nothing can be computed: then the top lies at infinity, and is as good as
+ * reached.
+ */
 function improved<Point extends ClimbPoint>(
   evaluate: Evaluate<Point>,
   point: Point,
   step: Float64Array,
+  tiny: boolean,
 ): Point | null {
   // A sum over a million rows carries rounding of about 1e-13 of itself: less than this is no fall.
   const slack = 1e-12 * (1 + Math.abs(point.objective));
@@ -43,6 +48,7 @@ function improved<Point extends ClimbPoint>(
     for (let k = 0; k < step.length; k += 1) gamma[k]! += length * step[k]!;
     const next = evaluate(gamma);
     if (next !== null && next.objective >= point.objective - slack) return next;
+    if (next === null && tiny) return null;
   }
   return null;
 }
@@ -53,10 +59,12 @@ function largest(values: Float64Array, count: number): number {
   return most;
 }
 
-// Squared length of the step in standard errors. Below the first the point is the maximum; below the second it is
-// so as soon as rounding stops the step from shrinking.
+// Squared length of the step in standard errors, about twice what the objective still gains. Below the first the
+// point is the maximum; below the second it is so as soon as rounding stops the step from shrinking; below the third
+// a step to where the information is singular is one to infinity.
 const settledDecrement = 1e-24;
 const roundingDecrement = 1e-18;
+const tinyDecrement = 1e-9;
 const mostIterations = 500;
 
 /**
@@ -65,12 +73,14 @@ const mostIterations = 500;
  * @param evaluate the objective with its derivatives
  * @param start p coefficients
  * @param free how many of them vary, 0 to p
+ * @param enough squared length of the step, in standard errors, at which the climb may end
  * @returns the last point; null where the start itself cannot be evaluated
  */
 export function climb<Point extends ClimbPoint>(
   evaluate: Evaluate<Point>,
   start: Float64Array,
   free: number,
+  enough = settledDecrement,
 ): ClimbEnd<Point> | null {
   let point = evaluate(start);
   let before = Infinity;
@@ -85,10 +95,10 @@ export function climb<Point extends ClimbPoint>(
     if (factor === null) return end(false, 'singular-information');
     const step = solveCholesky(factor, free, score.subarray(0, free));
     const decrement = step.reduce((sum, value, k) => sum + value * score[k]!, 0);
-    if (decrement < settledDecrement) return end(true, 'score-is-zero');
+    if (decrement < enough) return end(true, 'score-is-zero');
     if (decrement < roundingDecrement && decrement > 0.9 * before) return end(true, 'score-is-zero');
     if (iteration === mostIterations) return end(false, 'too-many-iterations');
-    point = improved(evaluate, point, step);
+    point = improved(evaluate, point, step, decrement < tinyDecrement);
     if (point === null) return end(decrement < roundingDecrement, 'no-uphill-step');
     before = decrement;
   }

@@ -157,8 +157,11 @@ function coefficientProfile(fit: Fit, j: number, z: number): Vantage {
     const profile = lastColumnProfile(problem, highestObjective(problem, gamma), gamma);
     return { profile, start: estimate, step: z * se };
   }
+  // Other columns may run to infinity: the climb ends once it has all but 1e-11 of the likelihood, while the
+  // information can still be inverted, so that the next one may start from there.
+  const coarse = { ...problem, enough: 1e-11 };
   const origin = new Float64Array(p);
-  const profile = lastColumnProfile(problem, highestObjective(problem, origin), origin);
+  const profile = lastColumnProfile(coarse, highestObjective(coarse, origin), origin);
   // The standard error at probabilities of a half, the least it can be; the fit's own is far too large.
   const step = (2 * z) / problem.basis.triangle[p * p - 1]!;
   return { profile, start: climbed(profile, step, z), step };

@@ -13,6 +13,8 @@ export interface ScoringProblem {
   readonly offset: Float64Array;
   readonly link: Link;
   readonly penalised: boolean;
+  /** Squared length of the step, in standard errors, at which the climb may end; `climb`'s own where left out. */
+  readonly enough?: number;
 }
 
 /** The objective at one point: the kernel, plus half the log determinant of the information where penalised. */
@@ -117,5 +119,5 @@ function evaluate(problem: ScoringProblem, gamma: Float64Array, scratch: Scratch
 export function maximise(problem: ScoringProblem, start: Float64Array, free: number): ScoringEnd | null {
   const { m } = problem.basis;
   const scratch = { eta: new Float64Array(m), response: emptyResponse(m) };
-  return climb((gamma) => evaluate(problem, gamma, scratch), start, free);
+  return climb((gamma) => evaluate(problem, gamma, scratch), start, free, problem.enough);
 }
