@@ -30,7 +30,8 @@ describe('the README', () => {
 
   it('names the commands that package.json has', () => {
     const { scripts, bin } = JSON.parse(readFileSync(`${root}package.json`, 'utf8'));
-    for (const [, script] of readme.matchAll(/npm (?:run )?(reports|test)/g)) expect(scripts).toHaveProperty(script!);
+    for (const [, script] of readme.matchAll(/npm (?:run )?(reports|test)/g))
+      expect(scripts).toHaveProperty(script!);
     expect(readme).toContain('npx fruitodds');
     expect(bin).toHaveProperty('fruitodds');
   });
