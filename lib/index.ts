@@ -1,27 +1,65 @@
 /** fruitodds: the library's door. Every public name, one a line, by topic. */
-export type { AnalyseOptions, Analysis } from './analyse.ts';
 
-// A season: files, analysis
+// A season: from files to the analysis
+export type { AnalyseOptions, Analysis } from './analyse.ts';
 export { analyse } from './analyse.ts';
 export { NAMED_INCOMPATIBLE } from './analysis/seed-parents.ts';
+export { questions } from './season/problems.ts';
+export type { ReadOptions } from './season/read-season.ts';
+export { readSeason } from './season/read-season.ts';
+export type { Season } from './season/season.ts';
+
+// Proportions: one sample
+export type { Estimate, Interval, Proportion, Test } from './proportions/interval.ts';
+export { agrestiCoull, clopperPearson, jeffreys, midP, wilson } from './proportions/one-sample.ts';
+
+// Proportions: two samples and tables
+export { fisherExact } from './proportions/fisher-exact.ts';
+export { breslowDay, mantelHaenszel } from './proportions/stratified.ts';
+export { oddsRatio, pearsonChiSquare, riskRatio } from './proportions/two-by-two.ts';
+export { miettinenNurminen, newcombe } from './proportions/two-sample.ts';
+
+// Power and sample size
+export { binomialTest, powerOneProportion } from './proportions/binomial-test.ts';
+export { powerPairedDesign, sampleSizePairedDesign } from './proportions/paired-power.ts';
+export { powerTwoProportions } from './proportions/power.ts';
+export { detectableProportion, sampleSizeTwoProportions } from './proportions/sample-size.ts';
+
+// Regression of a binomial response
+export { conditionalLogistic } from './regression/conditional-logistic.ts';
+export type { DesignSpec } from './regression/design.ts';
+export type { Fit } from './regression/fit.ts';
+export { logistic } from './regression/logistic.ts';
+export { mixedLogistic } from './regression/mixed-logistic.ts';
+
+// What is asked of a fit
+export { doseAt } from './regression/dose-at.ts';
+export { likelihoodRatio, profileIntervals } from './regression/profile.ts';
+export { standardise } from './regression/standardise.ts';
+export { waldIntervals } from './regression/terms.ts';
+
+// Checks of a fit
+export { auc } from './regression/auc.ts';
+export { brier, hosmerLemeshow } from './regression/diagnostics.ts';
+export { correctIntercept } from './regression/intercept-correction.ts';
+export { crossValidate, leaveOneOut } from './regression/leave-one-out.ts';
+export { clusterRobust } from './regression/robust.ts';
+
+// Regression of counts and of overdispersed shares
+export { betaBinomial } from './regression/beta-binomial.ts';
+export type { CountSpec } from './regression/count-design.ts';
+export { negativeBinomial } from './regression/negative-binomial.ts';
+export { zeroTruncatedNegativeBinomial, zeroTruncatedPoisson } from './regression/zero-truncated.ts';
+
 // Figures of a season
 export { ageFigure } from './charts/age.ts';
 export { differenceFigure } from './charts/difference.ts';
-// Reports
 export type { Figure, FigureTable } from './charts/figure.ts';
 export { pairsFigure } from './charts/pairs.ts';
 export { storageFigure } from './charts/rates.ts';
 export { seasonFigure } from './charts/season.ts';
 export { vialsFigure } from './charts/vials.ts';
-export type { Html } from './notebook/html.ts';
-export { html } from './notebook/html.ts';
-export { renderReport } from './notebook/render-report.ts';
-export type { Given, Shown } from './notebook/run.ts';
-export type { SavedFile } from './notebook/saved-file.ts';
-export { savedFile } from './notebook/saved-file.ts';
-export { dataTable } from './notebook/table.ts';
-export { readSeason } from './season/read-season.ts';
-export type { Season } from './season/season.ts';
+
 // Words of a season
 export { reasonSentence } from './words/english.ts';
 export { problemWords } from './words/english-problems.ts';
@@ -29,3 +67,12 @@ export { vialReason } from './words/english-vials.ts';
 export * from './words/numbers.ts';
 export * from './words/review.ts';
 export { pollenOf, storageLabel } from './words/storage.ts';
+
+// Reports
+export type { Html } from './notebook/html.ts';
+export { html } from './notebook/html.ts';
+export { renderReport } from './notebook/render-report.ts';
+export type { Given, Shown } from './notebook/run.ts';
+export type { SavedFile } from './notebook/saved-file.ts';
+export { savedFile } from './notebook/saved-file.ts';
+export { dataTable } from './notebook/table.ts';

@@ -21,6 +21,7 @@ export interface Term {
   readonly se: number;
 }
 
+/** A finished fit: what was estimated, how sure, and whether the iteration settled. */
 export interface Fit {
   readonly method: FitMethod;
   readonly link: Link;

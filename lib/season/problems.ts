@@ -97,7 +97,13 @@ const QUESTIONS: ReadonlySet<string> = new Set<ProblemCode>([
   'column-unclear',
 ]);
 
-/** The problems that only the grower can settle, with an option: until then their files give no rows. */
+/**
+ * The problems that only the grower can settle, with an option: until then their files give no rows.
+ *
+ * @returns those of the codes `date-order-unclear`, `date-order-mixed` and `column-unclear`, in the order of the files
+ * @example
+ * questions(readSeason(files)).length; // 0 where everything is clear
+ */
 export function questions(season: {
   readonly files: readonly { readonly problems: readonly Problem[] }[];
 }): Problem[] {
