@@ -50,11 +50,15 @@ export function crossing(profile: Profile, [from, to]: readonly [number, number]
   let inside = from;
   let outside = to;
   let value = to;
+  let before = Infinity;
   for (let k = 0; k < 100; k += 1) {
     const point = profile(value);
     if (point === null) return null;
     const short = z - point.root;
-    if (Math.abs(short) < 1e-13) return value;
+    // Far below any use of the number, or as near as rounding lets it come.
+    const near = Math.abs(short);
+    if (near < 1e-11 || (near < 1e-6 && near > before / 2)) return value;
+    before = near;
     if (short > 0) inside = value;
     else outside = value;
     let next = value + short / point.slope;
@@ -96,7 +100,7 @@ export function lastColumnProfile(problem: ScoringProblem, highest: number, gamm
     const held = (start: Float64Array): Float64Array => Float64Array.from(start).fill(value * scale, p - 1);
     const end = maximise(problem, held(warm), p - 1) ?? maximise(problem, held(new Float64Array(p)), p - 1);
     if (end === null) return null;
-    warm = end.point.gamma;
+    if (problem.enough === undefined) warm = end.point.gamma;
     const root = Math.sqrt(Math.max(0, 2 * (highest - end.point.objective)));
     return { root, slope: (-end.point.score[p - 1]! * scale) / root };
   };
@@ -157,8 +161,8 @@ function coefficientProfile(fit: Fit, j: number, z: number): Vantage {
     const profile = lastColumnProfile(problem, highestObjective(problem, gamma), gamma);
     return { profile, start: estimate, step: z * se };
   }
-  // Other columns may run to infinity: the climb ends once it has all but 1e-11 of the likelihood, while the
-  // information can still be inverted, so that the next one may start from there.
+  // Other columns may run to infinity: the climb ends once it has all but 1e-11 of the likelihood, and the next one
+  // starts afresh, since from so far out steps end where the information is singular.
   const coarse = { ...problem, enough: 1e-11 };
   const origin = new Float64Array(p);
   const profile = lastColumnProfile(coarse, highestObjective(coarse, origin), origin);

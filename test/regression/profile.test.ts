@@ -99,6 +99,27 @@ describe('profileIntervals under separation', () => {
     expect(intercept!.upper).toBeCloseTo(Math.log(Math.expm1(3.841458820694124 / 18)), 7);
   });
 
+  it('finds every finite end where several columns run away', () => {
+    // B never took, C always did. R 4.2.2: uniroot on glm deviances without the rows that the limit explains perfectly.
+    // An earlier search, started far out, stuck at singular points and gave ends that were too low.
+    const father = ['A', 'B', 'C', 'D'].flatMap((name) => [name, name, name]);
+    const is = (name: string): number[] => father.map((own) => (own === name ? 1 : 0));
+    const fit = logistic({
+      successes: [5, 4, 2, 0, 0, 0, 6, 4, 7, 6, 3, 1],
+      trials: [9, 8, 7, 5, 4, 6, 6, 4, 7, 8, 7, 8],
+      columns: { b: is('B'), c: is('C'), d: is('D'), age: father.map((_, i) => [0, 10, 60][i % 3]!) },
+    });
+    expect(fit.separatedBy).toEqual(['b', 'c']);
+    const [, b, c, , age] = profileIntervals(fit);
+    expect(b).toMatchObject({ estimate: null, lower: null, because: 'separated' });
+    expect(b!.upper).toBeCloseTo(-1.70042078782, 7);
+    expect(c).toMatchObject({ estimate: null, upper: null, because: 'separated' });
+    expect(c!.lower).toBeCloseTo(2.61345585508, 7);
+    expect(age!.estimate).toBeCloseTo(-0.03111754141476, 8);
+    expect(age!.lower).toBeCloseTo(-0.06041855188872, 8);
+    expect(age!.upper).toBeCloseTo(-0.006707314709516, 8);
+  });
+
   it('keeps the finite ends of the endometrial data', () => {
     const fit = logistic(formulaDesign(readTable('d_endometrial.csv'), 'HG ~ NV + PI + EH', null));
     expect(fit.separatedBy).toEqual(['NV']);
