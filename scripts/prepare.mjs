@@ -28,8 +28,25 @@ export function compileLibrary() {
     stdio: 'inherit',
   });
   copySchemas();
+  bundleDrawing();
   if (existsSync(dist('lib', 'bin.js'))) chmodSync(dist('lib', 'bin.js'), 0o755);
   return status === 0;
+}
+
+/** The two drawing libraries are some 300 files: as one file each, a report starts a quarter of a second sooner. */
+function bundleDrawing() {
+  const entryPoints = ['plot.js', 'parse-html.js']
+    .map((name) => dist('lib', 'charts', name))
+    .filter(existsSync);
+  require('esbuild').buildSync({
+    entryPoints,
+    outdir: dist('lib', 'charts'),
+    allowOverwrite: true,
+    bundle: true,
+    platform: 'node',
+    format: 'esm',
+    logLevel: 'error',
+  });
 }
 
 /** JSON Schemas are no TypeScript: they go along as they are. */

@@ -51,6 +51,7 @@ const effects: ReadonlyMap<string, readonly string[]> = new Map([
 
 /** Files without a test of their own name, and the test that reaches all of what they do. Types alone need none. */
 const testedBy: ReadonlyMap<string, string> = new Map([
+  ['charts/parse-html.ts', 'charts/paper.test.ts'],
   ['charts/plot.ts', 'charts/sheet.test.ts'],
   ['index.ts', 'house.test.ts'],
   ['notebook/build/flat.ts', 'notebook/check.test.ts'],

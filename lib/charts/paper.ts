@@ -6,6 +6,6 @@ import { loadPlot } from './sheet.ts';
  * own document instead, after `loadPlot()`.
  */
 export async function openPaper(): Promise<Document> {
-  const [{ parseHTML }] = await Promise.all([import('linkedom'), loadPlot()]);
+  const [{ parseHTML }] = await Promise.all([import('./parse-html.ts'), loadPlot()]);
   return parseHTML('<!doctype html><html><body></body></html>').document;
 }
