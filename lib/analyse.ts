@@ -1,11 +1,17 @@
 import type { AgePoint, HalfAge } from './analysis/age-curve.ts';
 import { ageCurve, ageRates, halfAge, oldestAge } from './analysis/age-curve.ts';
 import { medianAge } from './analysis/age-scale.ts';
+import type { Compatibility } from './analysis/compatibility.ts';
+import { compatibility } from './analysis/compatibility.ts';
+import type { Controls } from './analysis/controls.ts';
+import { controlEffects } from './analysis/controls.ts';
 import { fixedModel } from './analysis/fixed.ts';
 import type { Flower } from './analysis/flowers.ts';
 import { storageOrder, usedFlowers } from './analysis/flowers.ts';
 import type { FreshVersusStored } from './analysis/fresh-versus-stored.ts';
 import { freshVersusStored } from './analysis/fresh-versus-stored.ts';
+import type { FruitSet } from './analysis/fruit-set.ts';
+import { fruitSet } from './analysis/fruit-set.ts';
 import type { GrowerModel, GrowerModelRecord } from './analysis/grower-model.ts';
 import { growerModel } from './analysis/grower-model.ts';
 import { likeForLike } from './analysis/like-for-like.ts';
@@ -13,13 +19,27 @@ import type { AgeScale, FixedModel, ParentsModel } from './analysis/models.ts';
 import type { PairBasis, PooledPair } from './analysis/pairs.ts';
 import { pairCounts, pooledPairs } from './analysis/pairs.ts';
 import { parentsModel } from './analysis/parents.ts';
+import type { Pending } from './analysis/pending.ts';
+import { pending } from './analysis/pending.ts';
+import type { GrowersRecord } from './analysis/plants-apart.ts';
+import { plantsApart } from './analysis/plants-apart.ts';
 import type { Predictor } from './analysis/predictor.ts';
 import { predictor } from './analysis/predictor.ts';
 import type { RawRates } from './analysis/raw.ts';
 import { rawRates } from './analysis/raw.ts';
+import type { Reciprocal } from './analysis/reciprocal.ts';
+import { reciprocalCrosses } from './analysis/reciprocal.ts';
 import type { RowCounts } from './analysis/rows.ts';
 import { rowCounts } from './analysis/rows.ts';
+import type { Seasons } from './analysis/seasons.ts';
+import { seasons } from './analysis/seasons.ts';
 import { incompatiblePairs, seedParents, seedParentsFor } from './analysis/seed-parents.ts';
+import type { Seeds } from './analysis/seeds.ts';
+import { seedYields } from './analysis/seeds.ts';
+import type { Settle } from './analysis/settle.ts';
+import { settle } from './analysis/settle.ts';
+import type { Wave } from './analysis/waves.ts';
+import { waves } from './analysis/waves.ts';
 import { agedFlowers } from './analysis/within-between.ts';
 import type { Worth } from './analysis/worth.ts';
 import { worthOf } from './analysis/worth.ts';
@@ -40,6 +60,8 @@ export interface AnalyseOptions {
   readonly ageScale?: AgeScale;
   /** The lowest fruit set that is worth a flower, a proportion; by default half that of fresh pollen. */
   readonly worth?: number;
+  /** Whether plants of different growers that have the same name are one plant; false by default. */
+  readonly samePlants?: boolean;
 }
 
 /** The options as used, the season's own among them; null where a default could not be worked out. */
@@ -69,6 +91,11 @@ export interface Analysis {
   readonly provenance: Provenance;
   readonly rows: RowCounts;
   readonly raw: RawRates;
+  readonly seasons: Seasons;
+  readonly waves: readonly Wave[];
+  readonly pending: Pending;
+  readonly fruitSet: FruitSet;
+  readonly controls: Controls;
   readonly freshVersusStored: readonly FreshVersusStored[];
   readonly models: {
     readonly fixed: FixedModel;
@@ -78,26 +105,31 @@ export interface Analysis {
   readonly ageCurve: readonly AgePoint[];
   readonly halfAge: readonly HalfAge[];
   readonly pairs: readonly PooledPair[];
+  readonly reciprocal: readonly Reciprocal[];
+  readonly compatibility: Compatibility;
+  readonly seeds: Seeds;
   readonly worth: Worth;
   readonly vials: readonly VialAdvice[];
+  readonly settle: Settle;
 }
 
 /**
  * The analysis of a season: what happened, how sure one can be, and what to do with each vial.
  *
- * Answers every question of the report from one season as read; not for several growers' plants of the same name,
- * which it takes for one plant.
+ * Answers every question of the report, from one season or several, of one grower or several. Plants of different growers
+ * that have the same name are told apart as "Name (Grower)", unless `samePlants` says that they are one.
  *
- * @param season what `readSeason` returned
- * @param options level, day of use, age scale, what is worth a flower
+ * @param read what `readSeason` returned
+ * @param options level, day of use, age scale, what is worth a flower, whose plants are the same
  * @returns plain data; what the data cannot tell is null with a code in `because`
  * @throws RangeError where an option breaks its rule
  * @example
  * analyse(season).raw.overall.estimate; // fruits ÷ flowers over all used crosses
  */
-export function analyse(season: Season, options: AnalyseOptions = {}): Analysis {
+export function analyse(read: Season, options: AnalyseOptions = {}): Analysis {
   const { level = 0.95 } = options;
   checkOptions(options, level);
+  const { season, growers } = plantsApart(read, options);
   const flowers = usedFlowers(season);
   const useOn = options.useOn ?? defaultUse(season);
   const fitted = growerModel(flowers, {
@@ -112,10 +144,24 @@ export function analyse(season: Season, options: AnalyseOptions = {}): Analysis 
   const incompatible = incompatiblePairs(pairs);
   const worth = worthOf(options.worth, flowers, predict, parents, incompatible);
   const textbookScale = options.ageScale ?? 'log1p-days';
+  const raw = rawRates(season, { level });
+  const vials =
+    useOn === null
+      ? []
+      : vialAdvice(season.vials, predict, {
+          useOn,
+          worth: worth.value,
+          level,
+          because,
+          over: (father) => seedParentsFor(father, parents, incompatible),
+          record: (vial) => vialRecord(flowers, vial),
+        });
   return {
     provenance: provenance(season, { level, useOn, ageScale: options.ageScale ?? null, worth: worth.value }),
     rows: rowCounts(season),
-    raw: rawRates(season, { level }),
+    raw,
+    ...seasonPart(season, flowers, growers, level),
+    controls: controlEffects(raw, { level }),
     freshVersusStored: freshVersusStored(season, {
       level,
       adjusted: (storage, informativePairs) =>
@@ -128,18 +174,12 @@ export function analyse(season: Season, options: AnalyseOptions = {}): Analysis 
     },
     ...agePart(flowers, model, predict, level, because),
     pairs,
+    reciprocal: reciprocalCrosses(flowers, { level }),
+    compatibility: compatibility(season, flowers, pairs, { level }),
+    seeds: seedYields(season, { level }),
     worth,
-    vials:
-      useOn === null
-        ? []
-        : vialAdvice(season.vials, predict, {
-            useOn,
-            worth: worth.value,
-            level,
-            because,
-            over: (father) => seedParentsFor(father, parents, incompatible),
-            record: (vial) => vialRecord(flowers, vial),
-          }),
+    vials,
+    settle: settle(season, flowers, { level, worth: worth.value, model, vials, pairs }),
   };
 }
 
@@ -172,6 +212,21 @@ function basisOf(flowers: readonly Flower[]): PairBasis {
   const [first] = storageOrder(flowers);
   if (first === undefined || first === 'fresh') return { storage: 'fresh', ageDays: 0 };
   return { storage: first, ageDays: medianAge(agedFlowers(flowers), first) ?? 0 };
+}
+
+/** What happened when: seasons, waves, what is still pending, what set and what was harvested. */
+function seasonPart(
+  season: Season,
+  flowers: readonly Flower[],
+  growers: GrowersRecord,
+  level: number,
+): Pick<Analysis, 'seasons' | 'waves' | 'pending' | 'fruitSet'> {
+  return {
+    seasons: seasons(flowers, growers, { level }),
+    waves: waves(season, { level }),
+    pending: pending(season),
+    fruitSet: fruitSet(season, { level }),
+  };
 }
 
 function agePart(

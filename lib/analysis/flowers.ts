@@ -1,6 +1,7 @@
 /** The flowers that count: crosses whose outcome is known at the season's endpoint, controls apart. */
 
 import { type Cross, fruitAt, recordsHarvests, type Season } from '../season/season.ts';
+import { growerNamer, namedGrowers } from './growers.ts';
 
 /** One hand-pollinated flower with a known outcome: what every rate and every model of a season starts from. */
 export interface Flower {
@@ -15,7 +16,7 @@ export interface Flower {
   /** Code of the ordered pair, from 0 in order of appearance: A × B is not B × A. */
   readonly pair: number;
   readonly vial: string | null;
-  /** Date of pollination: flowers of one morning share weather and hands. */
+  /** Date of pollination, with the grower where there are several: flowers of one morning share weather and hands. */
   readonly morning: string;
   readonly season: string;
   readonly grower: string | null;
@@ -71,6 +72,8 @@ export function pairCoder(): (seedParent: string, pollenParent: string) => numbe
  */
 export function usedFlowers(season: Season): Flower[] {
   const harvestsRecorded = recordsHarvests(season.crosses);
+  const growerOf = growerNamer(season.crosses);
+  const severalGrowers = namedGrowers(season.crosses).length > 1;
   const pairOf = pairCoder();
   const flowers: Flower[] = [];
   for (const cross of crossesOf(season)) {
@@ -85,9 +88,10 @@ export function usedFlowers(season: Season): Flower[] {
       fruit,
       pair: pairOf(cross.seedParent, cross.pollenParent),
       vial: cross.vial,
-      morning: cross.pollinationDate,
+      // A date has ten characters, so that date and grower cannot run into each other.
+      morning: severalGrowers ? `${cross.pollinationDate} ${growerOf(cross) ?? ''}` : cross.pollinationDate,
       season: cross.season,
-      grower: cross.grower,
+      grower: growerOf(cross),
     });
   }
   return flowers;

@@ -2,7 +2,8 @@ import type { Estimate, Proportion } from '../proportions/interval.ts';
 import { newcombe } from '../proportions/two-sample.ts';
 import type { Control, Season } from '../season/season.ts';
 import { fruitAt, recordsHarvests } from '../season/season.ts';
-import { byCodePoint, crossesOf, type Flower, storageOrder, usedFlowers } from './flowers.ts';
+import { crossesOf, type Flower, storageOrder, usedFlowers } from './flowers.ts';
+import { gather } from './gather.ts';
 import { proportion, proportionOf } from './proportion.ts';
 
 /** What the rate would be if every lost tag had hidden a failure (`lowest`) or a fruit (`highest`). */
@@ -56,17 +57,6 @@ const AGE_BANDS: readonly (readonly [number, number | null])[] = [
 ];
 
 const CONTROLS: readonly Control[] = ['unpollinated', 'selfed'];
-
-/** Flowers gathered by a name, names in code-point order. */
-function gather(flowers: readonly Flower[], nameOf: (flower: Flower) => string): [string, Flower[]][] {
-  const groups = new Map<string, Flower[]>();
-  for (const flower of flowers) {
-    const group = groups.get(nameOf(flower));
-    if (group === undefined) groups.set(nameOf(flower), [flower]);
-    else group.push(flower);
-  }
-  return [...groups].sort(([a], [b]) => byCodePoint(a, b));
-}
 
 function ratesByPair(flowers: readonly Flower[], level: number): RawRates['byPair'] {
   return gather(flowers, ({ seedParent }) => seedParent).flatMap(([seedParent, ofMother]) =>

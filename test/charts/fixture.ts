@@ -154,7 +154,10 @@ const vials: readonly VialAdvice[] = [
 ];
 
 /** What the charts read of an analysis. */
-export type Drawn = Omit<Analysis, 'models' | 'provenance'>;
+export type Drawn = Pick<
+  Analysis,
+  'rows' | 'raw' | 'freshVersusStored' | 'ageCurve' | 'halfAge' | 'pairs' | 'worth' | 'vials'
+>;
 
 export const season: Drawn = {
   rows: {
