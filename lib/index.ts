@@ -15,12 +15,14 @@ export { agrestiCoull, clopperPearson, jeffreys, midP, wilson } from './proporti
 
 // Proportions: two samples and tables
 export { fisherExact } from './proportions/fisher-exact.ts';
+export { moverProduct, moverRatio } from './proportions/mover.ts';
 export { breslowDay, mantelHaenszel } from './proportions/stratified.ts';
 export { oddsRatio, pearsonChiSquare, riskRatio } from './proportions/two-by-two.ts';
 export { miettinenNurminen, newcombe } from './proportions/two-sample.ts';
 
 // Power and sample size
 export { binomialTest, powerOneProportion } from './proportions/binomial-test.ts';
+export { powerOfWilson, sampleSizeOneProportion } from './proportions/one-sample-size.ts';
 export { powerPairedDesign, sampleSizePairedDesign } from './proportions/paired-power.ts';
 export { powerTwoProportions } from './proportions/power.ts';
 export { detectableProportion, sampleSizeTwoProportions } from './proportions/sample-size.ts';
@@ -65,7 +67,11 @@ export { reasonSentence } from './words/english.ts';
 export { problemWords } from './words/english-problems.ts';
 export { vialReason } from './words/english-vials.ts';
 export * from './words/numbers.ts';
+export * from './words/pair-evidence.ts';
 export * from './words/review.ts';
+export * from './words/season-facts.ts';
+export * from './words/seeds.ts';
+export * from './words/settle.ts';
 export { pollenOf, storageLabel } from './words/storage.ts';
 
 // Reports

@@ -93,16 +93,26 @@ function unsettled(have: number, reach: number, because: string): Settling {
   return { needed: null, have, more: null, reach, outOfReach: null, because };
 }
 
-/** Flowers of one season, of all plants or of one: what is expected next season, else the mean of past seasons. */
-function flowersASeason({ flowers: expected, ...season }: Season, seedParent?: string): number {
-  const wanted = (plant: { readonly seedParent: string }) =>
-    seedParent === undefined || plant.seedParent === seedParent;
-  if (expected.some(({ flowers }) => flowers > 0)) {
-    return expected.filter(wanted).reduce((sum, { flowers }) => sum + flowers, 0);
+/** Flowers of one season, of all plants and of each: what is expected next season, else the mean of past seasons. */
+function flowersASeason(season: Season): {
+  readonly all: number;
+  readonly of: (seedParent: string) => number;
+} {
+  const expected = season.flowers.filter(({ flowers }) => flowers > 0);
+  const crosses = crossesOf(season);
+  const offers =
+    expected.length > 0 ? expected : crosses.map(({ seedParent }) => ({ seedParent, flowers: 1 }));
+  const seasons = expected.length > 0 ? 1 : Math.max(1, new Set(crosses.map((cross) => cross.season)).size);
+  const counts = new Map<string, number>();
+  let all = 0;
+  for (const { seedParent, flowers } of offers) {
+    counts.set(seedParent, (counts.get(seedParent) ?? 0) + flowers);
+    all += flowers;
   }
-  const crosses = crossesOf({ ...season, flowers: expected });
-  const seasons = new Set(crosses.map((cross) => cross.season)).size;
-  return Math.round(crosses.filter(wanted).length / Math.max(1, seasons));
+  return {
+    all: Math.round(all / seasons),
+    of: (seedParent) => Math.round((counts.get(seedParent) ?? 0) / seasons),
+  };
 }
 
 /** Two rates whose difference is the one to be found, around a middle that leaves room for both. */
@@ -190,11 +200,14 @@ function averagePair(pairs: SettleQuestion['pairs']): number | null {
   return known.length < 2 ? null : mean(known);
 }
 
-function pairSettlings(season: Season, { pairs, level }: SettleQuestion): PairSettling[] {
+function pairSettlings(
+  flowersOf: (seedParent: string) => number,
+  { pairs, level }: SettleQuestion,
+): PairSettling[] {
   const average = averagePair(pairs);
   const needed = average === null ? null : neededAgainst(average, level);
   return pairs.map(({ seedParent, pollenParent, flowers }) => {
-    const reach = 2 * flowersASeason(season, seedParent);
+    const reach = 2 * flowersOf(seedParent);
     const settled =
       needed === null ? unsettled(flowers, reach, 'no-average-pair') : settling(needed, flowers, reach);
     return { seedParent, pollenParent, ...settled };
@@ -219,15 +232,15 @@ function pairSettlings(season: Season, { pairs, level }: SettleQuestion): PairSe
  * settle(season, flowers, question).freshVersusStored[0].more; // flowers, half of them with each kind of pollen
  */
 export function settle(season: Season, flowers: readonly Flower[], question: SettleQuestion): Settle {
-  const seasonFlowers = flowersASeason(season);
-  const reach = 2 * seasonFlowers;
+  const offered = flowersASeason(season);
+  const reach = 2 * offered.all;
   const methods = storageOrder(flowers).filter((storage) => storage !== 'fresh');
   return {
     ...SETTLED,
     level: question.level,
-    seasonFlowers,
+    seasonFlowers: offered.all,
     freshVersusStored: methods.map((storage) => storageSettling(flowers, storage, reach, question)),
     vials: vialSettlings(reach, question),
-    pairs: pairSettlings(season, question),
+    pairs: pairSettlings(offered.of, question),
   };
 }

@@ -15,7 +15,6 @@ import {
   difference,
   inTen,
   joined,
-  likely,
   rate,
   wholeNumber,
 } from './numbers.ts';
@@ -138,16 +137,6 @@ function basisSaid({ basis }: PooledPair): string {
   return basis.storage === 'fresh'
     ? 'with fresh pollen'
     : `with ${pollenOf(basis.storage)} of ${days(basis.ageDays)}`;
-}
-
-/** Pairs that probably never take: named with their evidence. Empty where there are none. */
-export function incompatibleSaid(pairs: readonly PooledPair[], named: number): string {
-  const found = pairs.filter(({ incompatible }) => incompatible !== null && incompatible >= named);
-  if (found.length === 0) return '';
-  const each = found.map(
-    (pair) => `${pairName(pair)} (${counts(pair.fruits, pair.flowers)}; ${likely(pair.incompatible!)})`,
-  );
-  return `Probably incompatible, whatever the pollen: ${joined(each)}. That says nothing against their pollen on other plants.`;
 }
 
 /** Section 6: the verdicts, and what they were held against. */

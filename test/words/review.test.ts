@@ -87,14 +87,6 @@ describe('the answer to which pairs take', () => {
       /^Which pair is the safest bet, the flowers can’t tell yet\./,
     );
   });
-
-  it('names incompatible pairs with their evidence, and only those', () => {
-    expect(review.incompatibleSaid([pair(0, 9, 0, 0.9), pair(0, 6, 0, 0.5)], 0.8)).toBe(
-      'Probably incompatible, whatever the pollen: M9 × F0 (0 of 9; likely (about 9 in 10)). That says nothing against ' +
-        'their pollen on other plants.',
-    );
-    expect(review.incompatibleSaid([pair(3, 9, 0.2)], 0.8)).toBe('');
-  });
 });
 
 describe('the answers on rows, tags and vials', () => {

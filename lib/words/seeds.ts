@@ -1,0 +1,48 @@
+/** Seeds a fruit, germination, and seed a flower. */
+
+import type { Seeds, SeedYield } from '../analysis/seeds.ts';
+import type { Estimate } from '../proportions/interval.ts';
+import { pairName } from './choice-figures.ts';
+import { counted, counts, decimal, joined, rate, wholeNumber } from './numbers.ts';
+import { pollenOf } from './storage.ts';
+
+/** Fewest counted fruits for a pair to be named as the one that gives most. */
+const FEWEST_FRUITS = 3;
+
+/** "about 94 (could be 76 to 113)"; below 10 with one decimal. */
+export function amount({ estimate, lower, upper }: Estimate): string {
+  if (estimate === null) return 'not known';
+  const number = (value: number) => (value < 10 ? decimal(value, 1) : wholeNumber(value));
+  const range = lower === null || upper === null ? '' : ` (could be ${number(lower)} to ${number(upper)})`;
+  return `about ${number(estimate)}${range}`;
+}
+
+/** Seeds, germination and what a flower comes to; empty where no seed was counted. */
+export function seedsSaid({ overall, byStorage, byPair }: Seeds): string {
+  const { seedsPerFruit, germination } = overall;
+  if (seedsPerFruit.fruits === 0) return '';
+  const counted_ = `${counted(seedsPerFruit.fruits, 'fruit')} held ${counted(seedsPerFruit.seeds, 'seed')}, ${amount(seedsPerFruit)} a fruit`;
+  if (germination.sown === 0) return `${counted_}; no sowing was counted.`;
+  const germinated = `${counts(germination.germinated, germination.sown)} sown germinated (${rate(germination)})`;
+  return `${counted_}; ${germinated}.${perFlowerSaid(byStorage)}${bestSaid(byPair)}`;
+}
+
+function perFlowerSaid(byStorage: Seeds['byStorage']): string {
+  const known = byStorage.filter(({ seedAFlower }) => seedAFlower.estimate !== null).slice(0, 2);
+  if (known.length === 0) return '';
+  const each = known.map(({ storage, seedAFlower }) => `${pollenOf(storage)} ${amount(seedAFlower)}`);
+  return ` Seed a flower (final fruit set × seeds × germination), not like for like: ${joined(each)}.`;
+}
+
+function bestSaid(byPair: Seeds['byPair']): string {
+  const ranked = byPair
+    .filter(
+      ({ seedAFlower, seedsPerFruit }: SeedYield) =>
+        seedAFlower.lower !== null && seedsPerFruit.fruits >= FEWEST_FRUITS,
+    )
+    .sort((a, b) => b.seedAFlower.lower! - a.seedAFlower.lower!);
+  const [best] = ranked;
+  return best === undefined
+    ? ''
+    : ` Most by its cautious end: ${pairName(best)}, ${amount(best.seedAFlower)}.`;
+}

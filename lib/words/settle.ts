@@ -1,0 +1,117 @@
+/** How many more flowers would settle it: a number, or out of reach. */
+
+import type { PairSettling, Settle, Settling, StorageSettling, VialSettling } from '../analysis/settle.ts';
+import { pairName } from './choice-figures.ts';
+import { CANNOT_TELL, counted, inTen, joined, wholeNumber } from './numbers.ts';
+import { pollenOf } from './storage.ts';
+
+/** Rows of one kind in the table, the nearest to settled first. */
+const MOST_ROWS = 3;
+
+/** Section 8: fresh against each method, then vials and pairs. */
+export function settleAnswer(settle: Settle): string {
+  return [storagesSaid(settle), vialsSaid(settle), pairsSaid(settle)].filter((said) => said !== '').join(' ');
+}
+
+function storagesSaid({ freshVersusStored }: Settle): string {
+  if (freshVersusStored.length === 0)
+    return 'No stored pollen was used, so there is nothing to settle about it.';
+  const settled = freshVersusStored.filter(({ more }) => more === 0);
+  const open = freshVersusStored.filter((each) => each.more !== 0);
+  const reachable = open.filter(({ outOfReach }) => outOfReach === false);
+  const beyond = open.filter(({ outOfReach }) => outOfReach === true);
+  return [reachableSaid(reachable), beyondSaid(beyond), settledSaid(settled)]
+    .filter((said) => said !== '')
+    .join(' ');
+}
+
+function reachableSaid(settlings: readonly StorageSettling[]): string {
+  const [first, ...others] = settlings;
+  if (first === undefined) return '';
+  const rest = others.map(({ storage, more }) => `; for ${pollenOf(storage)} ${wholeNumber(more ?? 0)}`);
+  return (
+    `To settle fresh against ${pollenOf(first.storage)} takes about ${counted(first.more ?? 0, 'more flower')} on the same ` +
+    `pairs, half with each kind${rest.join('')}.`
+  );
+}
+
+function beyondSaid(settlings: readonly StorageSettling[]): string {
+  const [first] = settlings;
+  if (first === undefined) return '';
+  const each = settlings.map(
+    ({ storage, more }) => `${pollenOf(storage)} (${wholeNumber(more ?? 0)} more flowers)`,
+  );
+  return `Out of reach for ${joined(each)}: two seasons offer ${wholeNumber(first.reach)}.`;
+}
+
+function settledSaid(settlings: readonly StorageSettling[]): string {
+  if (settlings.length === 0) return '';
+  const each = settlings.map(({ storage }) => pollenOf(storage));
+  return `As many flowers on the same pairs as it takes are there for fresh against ${joined(each)}.`;
+}
+
+/** Whether two seasons, and for a vial its doses, are enough. */
+function within(settling: Settling & Partial<Pick<VialSettling, 'tooFewDoses'>>): boolean {
+  return settling.outOfReach === false && settling.tooFewDoses !== true;
+}
+
+function vialsSaid({ vials }: Settle): string {
+  const [first] = vials;
+  if (first === undefined) return '';
+  if (first.needed === null)
+    return 'For a vial it can’t be said before it is known what fruit set is worth a flower.';
+  const reachable = vials.filter(within).length;
+  const start = `A vial takes ${counted(first.needed, 'flower')} of its own to be told from what is worth a flower`;
+  return reachable === 0
+    ? `${start}: out of reach for every vial, by its doses or by two seasons’ flowers.`
+    : `${start}: within reach for ${wholeNumber(reachable)} of ${counted(vials.length, 'vial')}.`;
+}
+
+function pairsSaid({ pairs }: Settle): string {
+  const known = pairs.find(({ needed }) => needed !== null);
+  if (known === undefined) return '';
+  const reachable = pairs.filter(within);
+  const start = `A pair takes ${counted(known.needed!, 'flower')} to be told from the average pair`;
+  if (reachable.length === 0)
+    return `${start}: out of reach for every pair with two seasons’ flowers of its seed parent.`;
+  const named = nearest(reachable).map(pairName);
+  const names = reachable.length > MOST_ROWS ? `, nearest ${joined(named)}` : `: ${joined(named)}`;
+  return `${start}, within reach for ${wholeNumber(reachable.length)} of ${pairs.length} pairs${names}.`;
+}
+
+/** What "settled" means, with its numbers. */
+export function settledMeans({ power, trueDifference, seasonFlowers }: Settle): string {
+  return (
+    `Settled means: a chance of ${inTen(power)} that the range leaves out “no difference” if the true difference is ` +
+    `${wholeNumber(trueDifference * 10)} in 10. What this season happened to show is not plugged in. Out of reach is what takes more ` +
+    `than two seasons’ flowers (a season offers ${wholeNumber(seasonFlowers)}).`
+  );
+}
+
+/** Headings of the table of section 8. */
+export const SETTLE_COLUMNS = ['question', 'flowers so far', 'needed', 'more', 'within reach'] as const;
+
+/** The nearest to settled, ties in their order. */
+function nearest<T extends Settling>(list: readonly T[]): T[] {
+  return [...list].sort((a, b) => (a.more ?? 0) - (b.more ?? 0)).slice(0, MOST_ROWS);
+}
+
+function cells(
+  question: string,
+  settling: Settling & Partial<Pick<VialSettling, 'tooFewDoses'>>,
+): readonly string[] {
+  const { have, needed, more } = settling;
+  const number = (value: number | null) => (value === null ? CANNOT_TELL : wholeNumber(value));
+  const reach =
+    settling.tooFewDoses === true ? 'no: too few doses' : within(settling) ? 'yes' : 'out of reach';
+  return [question, wholeNumber(have), number(needed), number(more), more === null ? CANNOT_TELL : reach];
+}
+
+/** Rows of the table of section 8: every method, and the vials and pairs that are nearest to settled. */
+export function settleRows({ freshVersusStored, vials, pairs }: Settle): readonly (readonly string[])[] {
+  return [
+    ...freshVersusStored.map((each) => cells(`fresh against ${pollenOf(each.storage)}, same pairs`, each)),
+    ...nearest(vials).map((each) => cells(`vial ${each.vial} against what is worth a flower`, each)),
+    ...nearest<PairSettling>(pairs).map((each) => cells(`${pairName(each)} against the average pair`, each)),
+  ];
+}
