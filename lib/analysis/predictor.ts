@@ -22,6 +22,10 @@ export interface Predictor {
   readonly occasion: Float64Array;
   /** The same with the variation from vial to vial. */
   readonly occasionAndVial: Float64Array;
+  /** The same of mornings alone. */
+  readonly morning: Float64Array;
+  /** Standard deviation of what all flowers of one season and grower share. */
+  readonly seasonSd: Float64Array;
 }
 
 /** A value for one draw of one model. */
@@ -62,6 +66,8 @@ export function predictor(draws: readonly ModelDraw[]): Predictor {
     },
     vial: (vial) => effect('vial', vial),
     occasion: each((model) => (draw) => spreadOf(occasionSd(model, draw))),
+    morning: each((model) => (draw) => spreadOf(sdOf(model, draw, 'morning'))),
+    seasonSd: each((model) => (draw) => Math.hypot(sdOf(model, draw, 'season'), sdOf(model, draw, 'grower'))),
     occasionAndVial: each(
       (model) => (draw) => spreadOf(Math.hypot(occasionSd(model, draw), sdOf(model, draw, 'vial'))),
     ),

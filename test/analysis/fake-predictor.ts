@@ -12,6 +12,8 @@ export interface FakeRates {
   /** Standard deviations of what varies; 0 where left out. */
   readonly occasion?: number;
   readonly occasionAndVial?: number;
+  /** The share of `occasion` that a whole season has in common. */
+  readonly season?: number;
   readonly draws?: number;
 }
 
@@ -20,7 +22,7 @@ function logit(p: number): number {
 }
 
 export function fakePredictor(rates: FakeRates): Predictor {
-  const { draws = 10, occasion = 0, occasionAndVial = occasion } = rates;
+  const { draws = 10, occasion = 0, occasionAndVial = occasion, season = 0 } = rates;
   const spread = (value: number | readonly number[]): Float64Array =>
     typeof value === 'number' ? new Float64Array(draws).fill(value) : Float64Array.from(value);
   const pair = (seedParent: string, pollenParent: string): Float64Array =>
@@ -36,5 +38,7 @@ export function fakePredictor(rates: FakeRates): Predictor {
     vial: (vial) => spread(rates.vial?.(vial) ?? 0),
     occasion: spread(spreadOf(occasion)),
     occasionAndVial: spread(spreadOf(occasionAndVial)),
+    morning: spread(spreadOf(Math.sqrt(occasion ** 2 - season ** 2))),
+    seasonSd: spread(season),
   };
 }
