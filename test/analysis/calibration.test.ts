@@ -9,11 +9,15 @@ import { likeForLike } from '../../lib/analysis/like-for-like.ts';
 import { pairCounts, pooledPairs } from '../../lib/analysis/pairs.ts';
 import { predictor } from '../../lib/analysis/predictor.ts';
 import { GROWER_PRIORS, NEUTRAL_PRIORS } from '../../lib/analysis/priors.ts';
-import { simulatedSeason } from './simulated-season.ts';
+import { vialAdvice } from '../../lib/decisions/vials.ts';
+import type { Size, World } from '../../scripts/simulation/season-world.ts';
+import { simulatedSeason } from '../../scripts/simulation/season-world.ts';
 
 const SEASONS = 40;
 const DRAWS = 1000;
 const FRESH = { storage: 'fresh', ageDays: 0 };
+const SIZE: Size = { flowers: 80, plants: 6, mornings: 8, seasons: 1 };
+const WORLD: World = { priors: GROWER_PRIORS, ageScales: ['log1p-days'] };
 
 /**
  * Numbers of successes beyond which chance goes less than once in 1,000 at either end: exact binomial tails by adding
@@ -44,27 +48,24 @@ function expectCount(count: number, trials: number, p: number): void {
 
 describe('the fruit model over 40 seasons drawn from its priors', () => {
   const seasons = Array.from({ length: SEASONS }, (_, k) => {
-    const { flowers, truth } = simulatedSeason(GROWER_PRIORS, 1000 + k);
+    const { flowers, vials, truth } = simulatedSeason(WORLD, SIZE, 1000 + k);
     const model = fruitModel(flowers, {
       ageScale: 'log1p-days',
       priors: GROWER_PRIORS,
       seed: 1,
       draws: DRAWS,
     });
-    return { flowers, truth, model, predict: predictor(model.fit.draws.map((draw) => ({ model, draw }))) };
+    const predict = predictor(model.fit.draws.map((draw) => ({ model, draw })));
+    return { flowers, vials, truth, model, predict };
   });
 
   function covered(level: number): { one: number; all: number[] } {
     let one = 0;
     const all = seasons.map(({ flowers, truth, predict }, k) => {
       const pairs = pooledPairs(pairCounts(flowers), predict, FRESH, { level, because: '' });
-      const hits = pairs.map((pair) => {
-        const { pair: code } = flowers.find(
-          ({ seedParent, pollenParent }) =>
-            seedParent === pair.seedParent && pollenParent === pair.pollenParent,
-        )!;
-        const rate = truth.freshRate.get(code)!;
-        return pair.lower! <= rate && rate <= pair.upper!;
+      const hits = pairs.map(({ seedParent, pollenParent, lower, upper }) => {
+        const rate = truth.freshRate(seedParent, pollenParent);
+        return lower! <= rate && rate <= upper!;
       });
       // The pair whose turn it is: chosen before the flowers were.
       if (hits[k % hits.length]) one += 1;
@@ -86,6 +87,29 @@ describe('the fruit model over 40 seasons drawn from its priors', () => {
       // 0 is held back with a mass of its own, so that a range with 0 in it covers a little more often than its level.
       expect(mean).toBeGreaterThan(level - 3.5 * error);
       expect(mean).toBeLessThan(level + 0.05 + 3.5 * error);
+    },
+  );
+
+  it.each([0.5, 0.8, 0.95])(
+    'has ranges of vials a year ahead, at level %s, that cover the truth about that often',
+    (level) => {
+      const covered = seasons.map(({ vials, truth, predict }, k) => {
+        // The vial whose turn it is, opened or not, on the flowers of the plant after its father.
+        const vial = vials[k % vials.length]!;
+        const father = Number(vial.pollenParent.split(' ')[1]);
+        const over = [{ seedParent: `Plant ${(father % SIZE.plants) + 1}`, weight: 1 }];
+        const [advice] = vialAdvice([vial], predict, {
+          useOn: '2026-06-17',
+          worth: null,
+          level,
+          over: () => over,
+          record: () => ({ fruits: 0, flowers: 0 }),
+          because: '',
+        });
+        const rate = truth.vialRate(vial, advice!.ageDays, over);
+        return advice!.lower! <= rate && rate <= advice!.upper!;
+      });
+      expectCount(covered.filter(Boolean).length, SEASONS, level);
     },
   );
 
@@ -111,9 +135,10 @@ describe('the fruit model over 40 seasons drawn from its priors', () => {
 describe('the like-for-like difference over 24 seasons drawn from its priors', () => {
   it('has 80 % ranges that cover the truth about that often', () => {
     const trials = 24;
+    const world: World = { priors: NEUTRAL_PRIORS, ageScales: ['log1p-days'], origin: 'median' };
     let covered = 0;
     for (let k = 0; k < trials; k += 1) {
-      const { flowers, truth } = simulatedSeason(NEUTRAL_PRIORS, 2000 + k, 'median');
+      const { flowers, truth } = simulatedSeason(world, SIZE, 2000 + k);
       const { lower, upper } = likeForLike(flowers, 'frozen', 3, { ageScale: 'log1p-days', level: 0.8 });
       if (lower! <= truth.difference && truth.difference <= upper!) covered += 1;
     }

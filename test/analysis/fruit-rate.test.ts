@@ -10,8 +10,8 @@ import {
   storagePredictor,
 } from '../../lib/analysis/fruit-rate.ts';
 import { GROWER_PRIORS } from '../../lib/analysis/priors.ts';
+import { meanRate } from '../../scripts/simulation/season-world.ts';
 import { smallSeason } from './flowers-of.ts';
-import { meanRate } from './simulated-season.ts';
 
 /** Largest error of `averagedRate` over linear predictors from −8 to 8, against the trapezoidal rule. */
 function worstError(sd: number): number {
