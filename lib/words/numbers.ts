@@ -160,10 +160,10 @@ export function limit(end: number): string {
 }
 
 /**
- * A difference fresh minus stored, said of the stored: "about 3 fewer in every 10 (could be 1 fewer to 5 fewer)".
+ * A difference fresh minus stored, said of the stored: "about 3 fewer in every 10 (could be 1 to 5)".
  *
- * A range across zero says both directions: "could be 1 more to 4 fewer". A difference that would round to
- * nothing in ten is counted in a hundred; one that is nothing even there is "about the same".
+ * A range across zero says both directions, that of the estimate first: "could be 4 fewer to 1 more". A difference
+ * that would round to nothing in ten is counted in a hundred; one that is nothing even there is "about the same".
  *
  * @param estimate difference of two proportions, −1 to 1, positive where the stored give fewer
  * @example difference({ estimate: 0.3, lower: 0.1, upper: 0.5 })
@@ -176,8 +176,17 @@ export function difference(estimate: Estimate): string {
   const said =
     count === 0 ? 'about the same' : `about ${count} ${direction(estimate.estimate)} in every ${base}`;
   if (lower === null || upper === null) return said;
-  const range = span(change(lower, base), change(upper, base));
+  const range = changes(estimate.estimate, [lower, upper], base);
   return `${said} (could be ${range}${count === 0 ? ` in every ${base}` : ''})`;
+}
+
+/** "1 to 4" where both ends go the way of the estimate; across zero each end with its way, "4 fewer to 1 more". */
+function changes(estimate: number, [lower, upper]: readonly [number, number], base: Base): string {
+  const [near, far] = estimate < 0 ? [upper, lower] : [lower, upper];
+  if (near * far < 0) return span(change(far, base), change(near, base));
+  const saidBefore = near !== 0 && whole(Math.abs(estimate) * base) > 0;
+  const end = saidBefore ? amount : change;
+  return span(end(near, base), end(far, base));
 }
 
 function differenceBase(estimate: number, lower: number | null, upper: number | null): Base {
@@ -191,9 +200,13 @@ function direction(value: number): string {
 
 /** One end of a difference: "5 fewer", "under 1 more"; "no different" is for zero itself only. */
 function change(value: number, base: Base): string {
-  if (value === 0) return 'no different';
+  return value === 0 ? 'no different' : `${amount(value, base)} ${direction(value)}`;
+}
+
+/** The size of a difference, never nothing: "5", "under 1". */
+function amount(value: number, base: Base): string {
   const count = whole(Math.abs(value) * base);
-  return `${count === 0 ? 'under 1' : count} ${direction(value)}`;
+  return count === 0 ? 'under 1' : String(count);
 }
 
 /**

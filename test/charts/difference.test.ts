@@ -15,19 +15,15 @@ describe('differenceFigure', () => {
   it('says counts both ways, then the difference, then like for like', () => {
     const figure = differenceFigure(frozen!)!;
     expect(figure.finding).toBe(
-      'Fresh pollen 44 of 70, frozen pollen 31 of 86: about 3 fewer in every 10 (could be 1 fewer to 4 fewer); ' +
-        'like for like, about 2 fewer in every 10 (could be under 1 more to 4 fewer).',
+      'Fresh pollen 44 of 70, frozen pollen 31 of 86: about 3 fewer in every 10 (could be 1 to 4); ' +
+        'like for like, about 2 fewer in every 10 (could be 4 fewer to under 1 more).',
     );
     expect(figure.table.rows).toEqual([
-      [
-        'all flowers',
-        'fresh 44 of 70, frozen 31 of 86',
-        'about 3 fewer in every 10 (could be 1 fewer to 4 fewer)',
-      ],
+      ['all flowers', 'fresh 44 of 70, frozen 31 of 86', 'about 3 fewer in every 10 (could be 1 to 4)'],
       [
         'like for like',
         '9 pairs with both kinds, 6 of them with both outcomes',
-        'about 2 fewer in every 10 (could be under 1 more to 4 fewer)',
+        'about 2 fewer in every 10 (could be 4 fewer to under 1 more)',
       ],
     ]);
   });

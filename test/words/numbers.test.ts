@@ -140,34 +140,36 @@ describe('rates', () => {
 describe('differences', () => {
   it('is said of the stored, in every ten', () => {
     expect(difference({ estimate: 0.3, lower: 0.1, upper: 0.5 })).toBe(
-      'about 3 fewer in every 10 (could be 1 fewer to 5 fewer)',
+      'about 3 fewer in every 10 (could be 1 to 5)',
     );
     expect(difference({ estimate: -0.2, lower: -0.4, upper: -0.1 })).toBe(
-      'about 2 more in every 10 (could be 4 more to 1 more)',
+      'about 2 more in every 10 (could be 1 to 4)',
     );
   });
 
   it('says both directions of a range across zero, however near to it', () => {
     expect(difference({ estimate: 0.2, lower: -0.1, upper: 0.4 })).toBe(
-      'about 2 fewer in every 10 (could be 1 more to 4 fewer)',
+      'about 2 fewer in every 10 (could be 4 fewer to 1 more)',
     );
-    expect(difference({ estimate: 0.2, lower: -0.01, upper: 0.4 })).toContain('under 1 more to 4 fewer');
-    expect(difference({ estimate: 0.2, lower: 0.01, upper: 0.4 })).toContain('under 1 fewer to 4 fewer');
+    expect(difference({ estimate: 0.2, lower: -0.01, upper: 0.4 })).toContain(
+      'could be 4 fewer to under 1 more',
+    );
+    expect(difference({ estimate: 0.2, lower: 0.01, upper: 0.4 })).toContain('could be under 1 to 4)');
     expect(difference({ estimate: 0.2, lower: 0, upper: 0.4 })).toContain('no different to 4 fewer');
   });
 
   it('counts a small one in a hundred, and calls one of nothing about the same', () => {
     expect(difference({ estimate: 0.03, lower: -0.12, upper: 0.18 })).toBe(
-      'about 3 fewer in every 100 (could be 12 more to 18 fewer)',
+      'about 3 fewer in every 100 (could be 18 fewer to 12 more)',
     );
     expect(difference({ estimate: 0.001, lower: -0.12, upper: 0.13 })).toBe(
-      'about the same (could be 12 more to 13 fewer in every 100)',
+      'about the same (could be 13 fewer to 12 more in every 100)',
     );
   });
 
   it('goes to hundreds where ten would give both ends the same number', () => {
     expect(difference({ estimate: 0.13, lower: 0.11, upper: 0.14 })).toBe(
-      'about 13 fewer in every 100 (could be 11 fewer to 14 fewer)',
+      'about 13 fewer in every 100 (could be 11 to 14)',
     );
   });
 

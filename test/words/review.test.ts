@@ -25,7 +25,7 @@ describe('the answer to whether stored pollen worked', () => {
   it('counts both kinds, then says the like-for-like difference with its range', () => {
     expect(review.storedAnswer(frozen)).toBe(
       'Frozen pollen took 31 of 86, fresh pollen 44 of 70; like for like (the same pairs), frozen pollen gives ' +
-        'about 2 fewer in every 10 (could be under 1 more to 4 fewer).',
+        'about 2 fewer in every 10 (could be 4 fewer to under 1 more).',
     );
   });
 
