@@ -28,6 +28,12 @@ export interface PlannedSource {
   readonly when: Stretch;
 }
 
+/** As much of a source as its chances depend on. */
+export interface Crossing {
+  readonly offer: Pick<ExpectedFlowers, 'seedParent'>;
+  readonly pollen: Pick<PlannedPollen, 'pollenParent' | 'vial'>;
+}
+
 /** A vial that can't be planned with, and why. */
 export interface LeftOutVial {
   readonly vial: string;
@@ -118,9 +124,9 @@ function earlier(a: string | null, b: string | null): string | null {
 /** A flower's chances with a pollen, draw by draw. */
 export interface Chances {
   /** Fruit set of one flower, averaged over mornings and seasons to come. */
-  readonly rates: (source: PlannedSource) => Float64Array;
+  readonly rates: (source: Crossing) => Float64Array;
   /** The same in one season to come, with a factor on the odds against a fruit, one a draw. */
-  readonly ratesIn: (source: PlannedSource, factor: Float64Array) => Float64Array;
+  readonly ratesIn: (source: Crossing, factor: Float64Array) => Float64Array;
 }
 
 /**
@@ -128,17 +134,20 @@ export interface Chances {
  *
  * @param draws positions of the draws used
  */
-export function chancesAt(draws: Int32Array, { predict, useOn }: PlanQuestion): Chances {
+export function chancesAt(
+  draws: Int32Array,
+  { predict, useOn }: Pick<PlanQuestion, 'predict' | 'useOn'>,
+): Chances {
   const pick = (values: Float64Array) => picked(values, draws);
   const occasion = pick(predict.occasion);
   const morning = pick(predict.morning);
-  const changes = new Map<PlannedPollen, Float64Array>();
-  const change = (pollen: PlannedPollen): Float64Array => {
+  const changes = new Map<Crossing['pollen'], Float64Array>();
+  const change = (pollen: Crossing['pollen']): Float64Array => {
     const known = changes.get(pollen) ?? pick(changeBy(pollen, predict, useOn));
     changes.set(pollen, known);
     return known;
   };
-  const odds = ({ offer, pollen }: PlannedSource): Float64Array => {
+  const odds = ({ offer, pollen }: Crossing): Float64Array => {
     const against = pick(predict.against(offer.seedParent, pollen.pollenParent));
     const by = change(pollen);
     for (let k = 0; k < against.length; k += 1) against[k]! *= by[k]!;
@@ -166,7 +175,7 @@ function picked(values: Float64Array, positions: Int32Array): Float64Array {
 }
 
 /** Factor on the odds against a fruit that storage, age and the vial itself bring; 1 for fresh pollen. */
-function changeBy({ vial }: PlannedPollen, predict: Predictor, useOn: string): Float64Array {
+function changeBy({ vial }: Crossing['pollen'], predict: Predictor, useOn: string): Float64Array {
   if (vial === null) return new Float64Array(predict.size).fill(1);
   const added = predict.storage(vial.storage, daysBetween(vial.collected, useOn))!;
   const own = predict.vial(vial.vial);

@@ -98,14 +98,16 @@ function whyUnknown(ageDays: number, over: readonly WeightedParent[], because: s
   return over.length === 0 ? 'no-seed-parent' : because;
 }
 
-interface VialRates {
+/** A vial's fruit set over the seed parents in question. */
+export interface VialRates {
   /** Fruit set on the day of use, one entry a draw. */
   readonly then: Float64Array;
   /** The same a year later. */
   readonly yearLater: Float64Array;
 }
 
-function vialRates(
+/** The rates that a verdict rests on; null for a method that the model does not have. */
+export function vialRates(
   vial: Vial,
   predict: Predictor,
   over: readonly WeightedParent[],
@@ -164,7 +166,8 @@ const REASONS: Readonly<Record<VialVerdict, string>> = {
   discard: 'hardly-worth',
 };
 
-function verdictOf(then: number, yearLater: number): VialVerdict {
+/** The verdict of two probabilities of being worth a flower: on the day of use, and a year later. */
+export function verdictOf(then: number, yearLater: number): VialVerdict {
   if (then >= KEEP_FROM) return yearLater >= KEEP_FROM ? 'keep' : 'use-first';
   return then < DISCARD_BELOW ? 'discard' : 'test-first';
 }
