@@ -73,6 +73,7 @@ export * from './words/season-facts.ts';
 export * from './words/seeds.ts';
 export * from './words/settle.ts';
 export { pollenOf, storageLabel } from './words/storage.ts';
+export * from './words/working.ts';
 
 // Reports
 export type { Html } from './notebook/html.ts';

@@ -24,8 +24,6 @@ import { dotLook, type Label, labels, storageColour } from './marks.ts';
 import { fitted, textWidth } from './names.ts';
 import { drawing, LINE, type Plot, SHEET_WIDTH, TEXT_SIZE } from './sheet.ts';
 
-/** Bands of fewer flowers are drawn, but not told as what happened at an age. */
-const FEWEST_TOLD = 5;
 /** Curves drawn point by point keep at most this many points. */
 const MOST_POINTS = 40;
 
@@ -180,7 +178,7 @@ export function ageFigure(
   return {
     kind: 'figure',
     name: 'age',
-    finding: ageWords.finding(storage, told(own), half, oldestDays),
+    finding: ageWords.finding(storage, own, half, oldestDays),
     ...words,
     table: {
       caption: words.label,
@@ -199,12 +197,6 @@ export function ageFigure(
       marks,
     }),
   };
-}
-
-/** The bands whose counts the sentence tells: those of enough flowers, where there are two of them. */
-function told(bands: readonly AgeBand[]): readonly AgeBand[] {
-  const enough = bands.filter(({ flowers }) => flowers >= FEWEST_TOLD);
-  return enough.length >= 2 ? enough : bands;
 }
 
 /** A few points of the curve for the table: about every sixth of its length, and its end. */

@@ -19,7 +19,7 @@ header{border-bottom:4px double var(--rule);padding-bottom:1rem;margin-bottom:1r
 header p{color:var(--quiet);font-style:italic;margin-bottom:0}
 nav ol{columns:2 15rem;column-gap:2rem;padding-left:1.75rem;margin:.5rem 0 0}
 nav li{break-inside:avoid;padding:.2rem 0}
-nav a{display:inline-block;padding:.15rem 0}
+nav a{display:inline-block;padding:.15rem 0;vertical-align:top}
 nav h2{font-size:1rem;border:0;padding:0}
 section{margin-top:2.25rem}
 section>h2+p{font-size:1.1875rem;line-height:1.45}

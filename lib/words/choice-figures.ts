@@ -36,7 +36,7 @@ export const pairsWords = {
     `${wholeNumber(drawn)} of ${counted(all, 'pair')} drawn; all are in the table`,
   finding: (safest: PooledPair | undefined): string =>
     safest === undefined
-      ? `Which pair is safest, the flowers ${CANNOT_TELL}.`
+      ? `The flowers ${CANNOT_TELL} which pair is safest.`
       : `Safest bet: ${pairName(safest)}, ${counts(safest.fruits, safest.flowers)}; ` +
         `for ${basisSaid(safest.basis)} ${rate(safest)}.`,
   description:
@@ -80,7 +80,7 @@ export const vialsWords = {
     );
     const threshold =
       value === null
-        ? ` What is worth a flower, the data ${CANNOT_TELL}.`
+        ? ' Only you can say what fruit set is worth a flower.'
         : ` A flower is worth it where ${inTen(value)} or more take.`;
     return `${capitalised(verdicts)}.${threshold}`;
   },

@@ -148,6 +148,18 @@ export function ageBandLabel({ from, to }: AgeBand): string {
   return from === to ? counted(from, 'day') : `${from} to ${to} days`;
 }
 
+/** Bands of fewer flowers are drawn and in the table, but not told as what happened at an age. */
+const FEWEST_TOLD = 5;
+
+/** "frozen pollen took 9 of 27 at 31 to 90 days and 16 of 50 at 366 days or more": the youngest and the oldest age. */
+export function agesSaid(storage: string, bands: readonly AgeBand[]): string {
+  const enough = bands.filter(({ flowers }) => flowers >= FEWEST_TOLD);
+  const told = enough.length >= 2 ? enough : bands;
+  const ends = [...new Set([told[0], told[told.length - 1]])].flatMap((band) => (band ? [band] : []));
+  const seen = ends.map((band) => `${counts(band.fruits, band.flowers)} at ${ageBandLabel(band)}`);
+  return seen.length === 0 ? pollenOf(storage) : `${pollenOf(storage)} took ${joined(seen)}`;
+}
+
 export const ageWords = {
   label: (storage: string) => `Fruit set by age of ${pollenOf(storage)}`,
   columns: ['pollen', 'age', 'rate and range'],
@@ -162,10 +174,8 @@ export const ageWords = {
     half: HalfAge | undefined,
     oldestDays: number,
   ): string => {
-    const ends = [...new Set([bands[0], bands[bands.length - 1]])].flatMap((band) => (band ? [band] : []));
-    const seen = ends.map((band) => `${counts(band.fruits, band.flowers)} at ${ageBandLabel(band)}`);
-    const start = seen.length === 0 ? pollenOf(storage) : `${pollenOf(storage)} took ${joined(seen)}`;
-    return `${capitalised(start)}; ${halfAgeSaid(half)}; nothing is known past ${days(oldestDays)}.`;
+    const start = capitalised(agesSaid(storage, bands));
+    return `${start}; ${halfAgeSaid(half)}; nothing is known past ${days(oldestDays)}.`;
   },
   description: (storage: string): string =>
     `A curve of the estimated fruit set of ${pollenOf(storage)} by age, with a band for its range, over the counted ` +
@@ -184,7 +194,7 @@ export const ageWords = {
 
 function halfAgeSaid(half: HalfAge | undefined): string {
   if (half === undefined || (half.estimate === null && half.lower === null)) {
-    return `when it falls to half, the flowers ${CANNOT_TELL}`;
+    return `the flowers ${CANNOT_TELL} when it falls to half`;
   }
   return `it falls to half after ${daysWithRange(half)}`;
 }

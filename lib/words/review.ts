@@ -4,6 +4,7 @@ import type { Analysis } from '../analyse.ts';
 import type { HalfAge } from '../analysis/age-curve.ts';
 import type { FreshVersusStored } from '../analysis/fresh-versus-stored.ts';
 import type { PooledPair } from '../analysis/pairs.ts';
+import type { AgeBand } from '../analysis/raw.ts';
 import type { VialAdvice, VialVerdict } from '../decisions/vials.ts';
 import { pairName } from './choice-figures.ts';
 import { days, daysWithRange } from './durations.ts';
@@ -18,29 +19,39 @@ import {
   rate,
   wholeNumber,
 } from './numbers.ts';
-import { pollenOf } from './storage.ts';
+import { agesSaid } from './rate-figures.ts';
+import { pollenOf, storageLabel } from './storage.ts';
 
 const VERDICTS: readonly (readonly [VialVerdict, string])[] = [
   ['keep', 'keep'],
   ['use-first', 'use first'],
-  ['test-first', 'test first'],
+  ['test-first', 'test'],
   ['discard', 'discard'],
 ];
 
-/** "287 flowers, 30 pairs, 20 vials. Frozen pollen 41 of 120, fresh pollen 78 of 130. Keep 15, use first 1, …" */
+/** "287 flowers, 30 pairs, 20 vials. Frozen pollen 41 of 120, fresh 78 of 130. Keep 15, use first 1, …" */
 export function seasonAnswer(analysis: Pick<Analysis, 'raw' | 'vials' | 'rows'>): string {
   const { raw, vials, rows } = analysis;
   const size = [counted(rows.read, 'flower'), counted(raw.byPair.length, 'pair')];
   if (vials.length > 0) size.push(counted(vials.length, 'vial'));
-  const kinds = raw.byStorage
-    .filter(({ flowers }) => flowers > 0)
-    .map(({ storage, fruits, flowers }) => `${pollenOf(storage)} ${counts(fruits, flowers)}`);
-  const rates =
-    kinds.length === 0 ? 'No flower has a known outcome yet.' : `${capitalised(kinds.join(', '))} took.`;
-  return [`${size.join(', ')}.`, rates, ...(vials.length > 0 ? [verdictCounts(vials)] : [])].join(' ');
+  const verdicts = vials.length > 0 ? [verdictCounts(vials)] : [];
+  return [`${size.join(', ')}.`, methodCounts(raw.byStorage), ...verdicts].join(' ');
 }
 
-/** "Keep 15, use first 1, test first 3, discard 1." */
+/** The stored method that was used most, then fresh pollen, then the others. */
+function methodCounts(byStorage: Analysis['raw']['byStorage']): string {
+  const used = byStorage.filter(({ flowers }) => flowers > 0);
+  const isFresh = ({ storage }: { readonly storage: string }) => storage === 'fresh';
+  const [most, ...others] = used.filter((method) => !isFresh(method));
+  const [first, ...rest] = [...(most ? [most] : []), ...used.filter(isFresh), ...others];
+  if (first === undefined) return 'No flower has a known outcome yet.';
+  return `${[
+    `${capitalised(pollenOf(first.storage))} ${counts(first.fruits, first.flowers)}`,
+    ...rest.map(({ storage, fruits, flowers }) => `${storageLabel(storage)} ${counts(fruits, flowers)}`),
+  ].join(', ')}.`;
+}
+
+/** "Keep 15, use first 1, test 3, discard 1." */
 export function verdictCounts(vials: readonly VialAdvice[]): string {
   const tally = VERDICTS.map(
     ([verdict, label]) => `${label} ${vials.filter((vial) => vial.verdict === verdict).length}`,
@@ -80,11 +91,10 @@ export function storedAnswer(entry: FreshVersusStored): string {
   return `${both}; like for like (the same pairs), ${pollenOf(storage)} gives ${difference(entry.adjusted)}.`;
 }
 
-function whyNotLikeForLike({ informativePairs, pairsWithBoth }: FreshVersusStored): string {
+function whyNotLikeForLike({ informativePairs }: FreshVersusStored): string {
   if (informativePairs >= 3) return 'Like for like, the flowers can’t tell yet.';
-  const pairs =
-    pairsWithBoth === 0 ? 'No pair' : `Only ${counted(informativePairs, 'pair')} of ${pairsWithBoth}`;
-  return `${pairs} with both kinds of pollen had both outcomes, so pollen and pair can’t be told apart.`;
+  const pairs = informativePairs === 0 ? 'No pair' : `Only ${counted(informativePairs, 'pair')}`;
+  return `${pairs} had both kinds of pollen and both outcomes, so pollen and pair can’t be told apart.`;
 }
 
 /** Whether the raw gap and the like-for-like gap tell different stories, and why; empty where they do not. */
@@ -93,23 +103,32 @@ export function confoundingSaid({ difference: raw, adjusted, storage }: FreshVer
   if (Math.abs(raw.estimate - adjusted.estimate) < 0.1) return '';
   const way = raw.estimate > adjusted.estimate ? 'harder' : 'easier';
   return (
-    `Over all flowers the gap looks different: ${difference(raw)}. That is because ${pollenOf(storage)} went to ` +
-    `${way} pairs; the number for the same pairs is the fairer one.`
+    `Over all flowers ${pollenOf(storage)} gives ${difference(raw)}. That it differs from like for like fits ` +
+    `${pollenOf(storage)} having gone to ${way} pairs; the number for the same pairs is the fairer one.`
   );
 }
 
-/** Section 4 for one method: the half age, as far as the data reach. */
-export function halfAgeAnswer(half: HalfAge): string {
-  const pollen = capitalised(pollenOf(half.storage));
-  if (half.oldestAgeDays === null) return `${pollen}: no flower has a known pollen age.`;
-  const reach = `the oldest tried was ${days(half.oldestAgeDays)}`;
-  if (half.estimate === null && half.lower === null) {
-    return `${pollen} was tried at one age or from one vial only, so how fast it fades, ${CANNOT_TELL}; ${reach}.`;
+/** Section 4 for one method: counts at two ages, the half age with its range, how far the data reach. */
+export function halfAgeAnswer(half: HalfAge, byAge: readonly AgeBand[]): string {
+  const { storage, oldestAgeDays } = half;
+  const bands = byAge.filter((band) => band.storage === storage && band.estimate !== null);
+  const pollen = capitalised(agesSaid(storage, bands));
+  if (oldestAgeDays === null) return `${capitalised(pollenOf(storage))}: no flower has a known pollen age.`;
+  return `${pollen}; ${fadingSaid(half, days(oldestAgeDays))}`;
+}
+
+function fadingSaid(half: HalfAge, oldest: string): string {
+  const { estimate, lower, oldestAgeDays } = half;
+  if (estimate !== null) {
+    return `it falls to half of its fruit set after ${daysWithRange(half)}; the oldest tried was ${oldest}.`;
   }
-  if (half.estimate === null) {
-    return `${pollen} had not fallen to half within the ages that were tried: ${reach}, and nothing is known past it.`;
+  if (lower === null) {
+    return `it was tried at one age or from one vial only, so one ${CANNOT_TELL} how fast it fades; the oldest tried was ${oldest}.`;
   }
-  return `${pollen} falls to half of its fruit set after ${daysWithRange(half)}; ${reach}.`;
+  if (lower < oldestAgeDays!) {
+    return `when it falls to half of its fruit set one ${CANNOT_TELL}: after more than ${days(lower)}, and none was older than ${oldest}.`;
+  }
+  return `it had not fallen to half of its fruit set at the oldest age tried, ${oldest}, and nothing is known past that.`;
 }
 
 /** Fewer flowers than this on one pair are not ranked (Spiegelhalter 2005: small groups are not ranked). */
@@ -124,9 +143,9 @@ export function pairsAnswer(pairs: readonly PooledPair[]): string {
   const unranked =
     few === 0
       ? ''
-      : ` ${counted(few, 'pair')} of ${pairs.length} ${few === 1 ? 'has' : 'have'} fewer than ${FEWEST_RANKED} flowers: too few to rank.`;
+      : ` ${wholeNumber(few)} of ${counted(pairs.length, 'pair')} ${few === 1 ? 'has' : 'have'} fewer than ${FEWEST_RANKED} flowers: too few to rank.`;
   const [safest] = ranked;
-  if (safest === undefined) return `Which pair is the safest bet, the flowers ${CANNOT_TELL}.${unranked}`;
+  if (safest === undefined) return `The flowers ${CANNOT_TELL} which pair is the safest bet.${unranked}`;
   return (
     `The safest bet is ${pairName(safest)}: ${counts(safest.fruits, safest.flowers)} took ` +
     `(${basisSaid(safest)} ${rate(safest)}).${unranked}`

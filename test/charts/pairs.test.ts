@@ -32,7 +32,7 @@ describe('pairsFigure', () => {
       fruits: FEWEST_RANKED - 1,
     }));
     const figure = pairsFigure({ pairs: few })!;
-    expect(figure.finding).toBe('Which pair is safest, the flowers can’t tell yet.');
+    expect(figure.finding).toBe('The flowers can’t tell yet which pair is safest.');
     expect(texts(figure.draw(paper, 'p'))).not.toContain('Safest first');
   });
 

@@ -18,7 +18,7 @@ describe('vialsFigure', () => {
 
   it('says so where what is worth a flower is not known, and draws no line for it', () => {
     const figure = vialsFigure({ ...season, worth: nearlyEmpty.worth })!;
-    expect(figure.finding).toContain('What is worth a flower, the data can’t tell yet.');
+    expect(figure.finding).toContain('Only you can say what fruit set is worth a flower.');
     expect(figure.draw(paper, 'v')).not.toContain('stroke-dasharray');
   });
 

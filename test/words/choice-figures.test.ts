@@ -8,7 +8,7 @@ describe('pairs', () => {
   });
 
   it('claim no safest bet where none can be ranked', () => {
-    expect(pairsWords.finding(undefined)).toBe('Which pair is safest, the flowers can’t tell yet.');
+    expect(pairsWords.finding(undefined)).toBe('The flowers can’t tell yet which pair is safest.');
   });
 });
 

@@ -31,7 +31,7 @@ describe('the answer to whether stored pollen worked', () => {
 
   it('prints no adjusted number where fewer than three pairs can tell pollen from pair', () => {
     expect(review.storedAnswer(room)).toBe(
-      'Pollen kept at room temperature took 0 of 6, fresh pollen 44 of 70. Only 1 pair of 2 with both kinds of pollen had ' +
+      'Pollen kept at room temperature took 0 of 6, fresh pollen 44 of 70. Only 1 pair had both kinds of pollen and ' +
         'both outcomes, so pollen and pair can’t be told apart.',
     );
   });
@@ -49,26 +49,39 @@ describe('the answer to whether stored pollen worked', () => {
 });
 
 describe('the answer to how fast it fades', () => {
-  const half = { storage: 'frozen', estimate: 200, lower: 120, upper: 300, oldestAgeDays: 400 };
+  const half = { storage: 'frozen', estimate: 200, lower: 120, upper: 300, oldestAgeDays: 240 };
+  const { byAge } = analysis.raw;
 
-  it('says the half age with its range and how far the data reach', () => {
-    expect(review.halfAgeAnswer(half)).toBe(
-      'Frozen pollen falls to half of its fruit set after about 7 months (200 days; could be 120 to 300 days); the oldest ' +
-        'tried was about 13 months (400 days).'.replace('13 months', '1 year'),
+  it('counts at two ages, then says the half age with its range and how far the data reach', () => {
+    expect(review.halfAgeAnswer(half, byAge)).toBe(
+      'Frozen pollen took 5 of 9 at 8 to 14 days and 3 of 18 at 181 to 365 days; it falls to half of its fruit set after ' +
+        'about 7 months (200 days; could be 120 to 300 days); the oldest tried was about 8 months (240 days).',
     );
   });
 
   it('claims nothing past the oldest age tried', () => {
-    const said = review.halfAgeAnswer({ ...half, estimate: null, lower: 390, upper: null });
-    expect(said).toBe(
-      'Frozen pollen had not fallen to half within the ages that were tried: the oldest tried was about 1 year (400 days), ' +
-        'and nothing is known past it.',
+    expect(review.halfAgeAnswer({ ...half, estimate: null, lower: 240, upper: null }, byAge)).toContain(
+      '; it had not fallen to half of its fruit set at the oldest age tried, about 8 months (240 days), and nothing is ' +
+        'known past that.',
     );
   });
 
-  it('can’t tell from one age or one vial', () => {
-    expect(review.halfAgeAnswer({ ...half, estimate: null, lower: null, upper: null })).toContain(
-      'can’t tell yet',
+  it('does not say that it kept its fruit set where it may have lost half of it early', () => {
+    const said = review.halfAgeAnswer({ ...half, estimate: null, lower: 12, upper: null }, byAge);
+    expect(said).toContain(
+      '; when it falls to half of its fruit set one can’t tell yet: after more than 12 days, and none was older than',
+    );
+    expect(said).not.toContain('had not fallen');
+  });
+
+  it('can’t tell from one age or one vial, nor without a known age', () => {
+    const unknown = { ...half, estimate: null, lower: null, upper: null };
+    expect(review.halfAgeAnswer({ ...unknown, storage: 'room', oldestAgeDays: 6 }, byAge)).toBe(
+      'Pollen kept at room temperature took 0 of 6 at 3 to 7 days; it was tried at one age or from one vial only, so one ' +
+        'can’t tell yet how fast it fades; the oldest tried was 6 days.',
+    );
+    expect(review.halfAgeAnswer({ ...unknown, oldestAgeDays: null }, [])).toBe(
+      'Frozen pollen: no flower has a known pollen age.',
     );
   });
 });
@@ -77,14 +90,14 @@ describe('the answer to which pairs take', () => {
   it('names the safest bet by its cautious end, not by its raw rate, and counts the pairs too few to rank', () => {
     const said = review.pairsAnswer([pair(5, 5, 0.4), pair(9, 12, 0.6), pair(2, 2, 0.7)]);
     expect(said).toBe(
-      'The safest bet is M12 × F9: 9 of 12 took (with fresh pollen about 7 in 10; could be 6 to 8 in 10). 1 pair of 3 has ' +
+      'The safest bet is M12 × F9: 9 of 12 took (with fresh pollen about 7 in 10; could be 6 to 8 in 10). 1 of 3 pairs has ' +
         'fewer than 5 flowers: too few to rank.',
     );
   });
 
   it('ranks nothing where every pair has too few flowers', () => {
     expect(review.pairsAnswer([pair(1, 1, 0.5)])).toMatch(
-      /^Which pair is the safest bet, the flowers can’t tell yet\./,
+      /^The flowers can’t tell yet which pair is the safest bet\./,
     );
   });
 });
@@ -108,13 +121,13 @@ describe('the answers on rows, tags and vials', () => {
     const tally = review.verdictCounts(analysis.vials);
     const total = [...tally.matchAll(/\d+/g)].reduce((sum, [count]) => sum + Number(count), 0);
     expect(total).toBe(analysis.vials.length);
-    expect(review.verdictCounts([])).toBe('Keep 0, use first 0, test first 0, discard 0.');
+    expect(review.verdictCounts([])).toBe('Keep 0, use first 0, test 0, discard 0.');
   });
 
   it('puts the season on one page: flowers, pairs, vials, counts by pollen, verdicts', () => {
     const said = review.seasonAnswer(analysis);
     expect(said).toContain(`${analysis.vials.length} vials.`);
-    expect(said).toContain('frozen pollen 31 of 86');
+    expect(said).toContain('Frozen pollen 31 of 86, fresh 44 of 70, room temperature 0 of 6. Keep');
     expect(said).toContain(review.verdictCounts(analysis.vials));
   });
 

@@ -1,0 +1,64 @@
+/** The season review's words about its own working: spreads between plants, draws, options. */
+
+import type { OptionsUsed } from '../analyse.ts';
+import type { GrowerModelRecord } from '../analysis/grower-model.ts';
+import type { ParentsModel } from '../analysis/models.ts';
+import type { AgeBand } from '../analysis/raw.ts';
+import { reasonSentence } from './english.ts';
+import { decimal, inTen, percent, rateWithRange, wholeNumber } from './numbers.ts';
+import { ageBandLabel } from './rate-figures.ts';
+import { storageLabel } from './storage.ts';
+
+/** Headings of the table of ages. */
+export const AGE_COLUMNS = ['pollen', 'age', 'rate and range'] as const;
+
+/** Rows of the table of ages of some stored methods, as counted. */
+export function ageRows(
+  byAge: readonly AgeBand[],
+  storages: readonly string[],
+): readonly (readonly string[])[] {
+  return byAge
+    .filter(({ storage }) => storages.includes(storage))
+    .map((band) => [storageLabel(band.storage), ageBandLabel(band), rateWithRange(band)]);
+}
+
+const EFFECTS: ReadonlyMap<string, string> = new Map([
+  ['seedParent', 'seed parents'],
+  ['pollenParent', 'pollen parents'],
+  ['pair', 'pairs, beyond their parents'],
+  ['vial', 'vials'],
+  ['morning', 'mornings'],
+]);
+
+/** Rows of the table of spreads: a standard deviation on the logit scale for each random effect. */
+export function spreadRows({ variances }: Pick<ParentsModel, 'variances'>): readonly (readonly string[])[] {
+  return Object.entries(variances).map(([effect, variance]) => [
+    EFFECTS.get(effect) ?? effect,
+    decimal(Math.sqrt(variance), 2),
+  ]);
+}
+
+/** How many draws the answers rest on, or why there are none: "Worked out with 1000 draws, worth 840 independent ones." */
+export function drawsSaid(
+  grower: Pick<GrowerModelRecord, 'draws' | 'effectiveDraws' | 'settled' | 'because'>,
+): string {
+  const { draws, effectiveDraws, settled, because } = grower;
+  if (!settled) return reasonSentence(because ?? 'model-not-settled');
+  return `It was worked out with ${wholeNumber(draws)} draws, worth ${wholeNumber(effectiveDraws)} independent ones.`;
+}
+
+/** Headings of the table of options. */
+export const OPTION_COLUMNS = ['option', 'value'] as const;
+
+/** Rows of the table of options, by the names that the command gives them. */
+export function optionRows(options: OptionsUsed): readonly (readonly string[])[] {
+  const { level, endpoint, asOf, useOn, ageScale, worth } = options;
+  return [
+    ['level', percent(level)],
+    ['endpoint', endpoint === 'initial' ? 'initial: fruit set at the check' : 'final: fruits harvested'],
+    ['as-of', asOf ?? 'none'],
+    ['use-on', useOn ?? 'none'],
+    ['age-scale', ageScale ?? 'both, averaged'],
+    ['worth', worth === null ? 'none' : inTen(worth)],
+  ];
+}

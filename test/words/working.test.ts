@@ -1,0 +1,55 @@
+import { describe, expect, it } from 'vitest';
+import { ageRows, drawsSaid, OPTION_COLUMNS, optionRows, spreadRows } from '../../lib/words/working.ts';
+import { season } from '../charts/fixture.ts';
+
+describe('the words about the working', () => {
+  it('give every age of the methods asked for, as counted', () => {
+    expect(ageRows(season.raw.byAge, ['room'])).toEqual([
+      ['room temperature', '3 to 7 days', expect.stringMatching(/^0 of 6; could still be as high as/)],
+    ]);
+    expect(ageRows(season.raw.byAge, [])).toEqual([]);
+  });
+
+  it('give the standard deviation of each effect', () => {
+    expect(spreadRows({ variances: { seedParent: 0.25, morning: 0, hour: 4 } })).toEqual([
+      ['seed parents', '0.50'],
+      ['mornings', '0.00'],
+      ['hour', '2.00'],
+    ]);
+  });
+
+  it('say what the answers rest on, or why there are none', () => {
+    expect(drawsSaid({ draws: 1000, effectiveDraws: 412, settled: true })).toBe(
+      'It was worked out with 1000 draws, worth 412 independent ones.',
+    );
+    expect(drawsSaid({ draws: 0, effectiveDraws: 0, settled: false, because: 'no-aged-flowers' })).toBe(
+      'No flower has a known pollen age.',
+    );
+  });
+
+  it('name every option with its value, also those that nothing was said about', () => {
+    const none = {
+      level: 0.9,
+      endpoint: 'final',
+      asOf: null,
+      useOn: null,
+      ageScale: null,
+      worth: null,
+    } as const;
+    const said = optionRows(none);
+    expect(said.map(([option]) => option)).toEqual([
+      'level',
+      'endpoint',
+      'as-of',
+      'use-on',
+      'age-scale',
+      'worth',
+    ]);
+    for (const row of said) expect(row).toHaveLength(OPTION_COLUMNS.length);
+    expect(said[0]).toEqual(['level', '90%']);
+    expect(optionRows({ ...none, worth: 0.3, ageScale: 'days' }).slice(4)).toEqual([
+      ['age-scale', 'days'],
+      ['worth', 'about 3 in 10'],
+    ]);
+  });
+});
