@@ -172,6 +172,64 @@ describe('the analysis of a season with little in it', () => {
   });
 });
 
+describe('facts of the trade', () => {
+  /** Frozen pollen that keeps: 3 of 5 took from every vial, at each of these ages, and 4 of 5 with fresh pollen. */
+  function keeping(ages: readonly number[], germination: readonly (readonly [number, number])[] = []) {
+    const header = `${HEADER},vial,sown,germinated`;
+    const rows = ages.flatMap((age, lot) =>
+      [0, 1, 2, 3, 4].map((i) => {
+        const [sown, germinated] = germination[lot] ?? ['', ''];
+        const taken = i < (age === 0 ? 4 : 3);
+        const pollen = age === 0 ? 'fresh,' : `frozen,${age}`;
+        const seed = taken ? `${sown},${germinated}` : ',';
+        return `${lot}-${i},2025-06-0${1 + i},M${i % 3},F${lot % 2},${pollen},${taken ? 'fruit' : 'none'},${age === 0 ? '' : `V${lot}`},${seed}`;
+      }),
+    );
+    return seasonOf(rows, header);
+  }
+
+  // Apple pollen, Ćalić 2021, Table 2: kept 0 to 6 months, at −20 and −80 °C most half ages lie past the last age tried.
+  it('names no half age past the oldest of 0 to 6 months, and draws no curve there', () => {
+    const { halfAge, ageCurve } = analyse(keeping([0, 30, 60, 90, 120, 180]));
+    expect(halfAge).toMatchObject([
+      { storage: 'frozen', estimate: null, upper: null, because: 'past-oldest-age', oldestAgeDays: 180 },
+    ]);
+    expect(halfAge[0]!.lower!).toBeLessThanOrEqual(180);
+    expect(Math.max(...ageCurve.map(({ ageDays }) => ageDays))).toBe(180);
+  });
+
+  // Cherimoya, Lora 2006 (abstract): germination fell from 57 % to 10 % in three months at −20 °C, field yield did not.
+  it('does not take poor germination for poor fruit set', () => {
+    const ages = [0, 30, 60, 90];
+    const well = analyse(
+      keeping(
+        ages,
+        ages.map(() => [100, 57] as const),
+      ),
+    );
+    const badly = analyse(
+      keeping(
+        ages,
+        ages.map((age) => [100, age === 0 ? 57 : 10] as const),
+      ),
+    );
+    expect(badly.seeds.overall.germination.germinated).toBeLessThan(
+      well.seeds.overall.germination.germinated,
+    );
+    for (const key of [
+      'raw',
+      'freshVersusStored',
+      'models',
+      'ageCurve',
+      'halfAge',
+      'pairs',
+      'worth',
+    ] as const) {
+      expect(badly[key]).toEqual(well[key]);
+    }
+  });
+});
+
 describe('options that break their rule', () => {
   const season = seasonOf(['a,2025-06-01,Moth,Lamp,fresh,,fruit']);
   it.each([

@@ -27,6 +27,13 @@ describe('priors', () => {
     }
   });
 
+  it('reach what kept at 28 °C was published to lose, by storage and age together', () => {
+    // Date palm, Kadri 2022 (abstract): fruit set 85 % fresh, 45 % after 28 °C.
+    const loss = Math.log(0.45 / 0.55) - Math.log(0.85 / 0.15);
+    const { storage, age } = GROWER_PRIORS;
+    expect(Math.abs(loss - storage.mean - age.mean)).toBeLessThan(1.5 * Math.hypot(storage.sd, age.sd));
+  });
+
   it('let 2 to 26 in 100 pairs be incompatible', () => {
     const { mean, sd } = GROWER_PRIORS.incompatible;
     expect(logistic01(mean - 1.96 * sd)).toBeCloseTo(0.015, 2);

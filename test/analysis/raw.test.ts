@@ -173,6 +173,20 @@ describe('rawRates', () => {
     expect(() => rawRates(season, { level: 95 })).toThrow(RangeError);
   });
 
+  // Common practice, no source: two plants in flower allow two fresh crosses, n plants n(n − 1).
+  it.each([2, 3, 7])(
+    'has n(n − 1) pairs where each of %i plants was crossed with every other, both ways',
+    (n) => {
+      const plants = Array.from({ length: n }, (_, i) => `Plant ${i}`);
+      const crosses = plants.flatMap((seedParent) =>
+        plants
+          .filter((pollenParent) => pollenParent !== seedParent)
+          .map((pollenParent) => ({ seedParent, pollenParent })),
+      );
+      expect(rawRates(seasonOf(crosses)).byPair).toHaveLength(n * (n - 1));
+    },
+  );
+
   it('keeps plants called __proto__ and constructor', () => {
     const season = seasonOf([{ seedParent: '__proto__', pollenParent: 'constructor' }]);
     expect(rawRates(season).byPair).toMatchObject([{ seedParent: '__proto__', pollenParent: 'constructor' }]);

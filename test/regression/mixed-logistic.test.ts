@@ -192,6 +192,31 @@ describe('mixedLogistic against quadrature', () => {
   }
 
   // test/reference/e_glmm.json, `agq`: adaptive Gauss–Hermite quadrature with 25 points in R.
+  it('comes near the maximum likelihood fit of the Orobanche plates: −.548, .097, 1.337, −.810, sd .236', () => {
+    // Crowder (1978) Applied Statistics 27, 34–37, Table 3; with a plate effect as in Breslow & Clayton (1993), by
+    // quadrature. Laplace's sd is a little smaller.
+    const successes = [10, 23, 23, 26, 17, 5, 53, 55, 32, 46, 10, 8, 10, 8, 23, 0, 3, 22, 15, 32, 3];
+    const trials = [39, 62, 81, 51, 39, 6, 74, 72, 51, 79, 13, 16, 30, 28, 45, 4, 12, 41, 30, 51, 7];
+    const plates = successes.map((_, i) => i);
+    const younger = plates.map((i) => (i >= 11 ? 1 : 0));
+    const cucumber = plates.map((i) => ((i >= 5 && i < 11) || i >= 16 ? 1 : 0));
+    const both = plates.map((i) => younger[i]! * cucumber[i]!);
+    const design = {
+      successes,
+      trials,
+      columns: { younger, cucumber, both },
+      groups: { plate: plates.map(String) },
+    };
+    const { terms, variances } = mixedLogistic(design);
+    const published = [-0.548, 0.097, 1.337, -0.81];
+    terms.forEach(({ estimate }, j) => {
+      expect(Math.abs(estimate - published[j]!)).toBeLessThan(0.001);
+    });
+    const { sd } = variances[0]!;
+    expect(sd).toBeLessThan(0.236);
+    expect(sd).toBeGreaterThan(0.99 * 0.236);
+  });
+
   it("comes near the exact fit where herds have many animals: quadrature's sd is a little larger", () => {
     const reference = readCases('e_glmm.json').find(({ id }) => id === 'e-cbpp')!;
     const design = mixedDesign(reference);

@@ -139,3 +139,25 @@ describe('likelihoodRatio', () => {
     expect(() => profileIntervals(fit, { level: 1 })).toThrow(RangeError);
   });
 });
+
+describe('likelihoodRatio of a three-way interaction', () => {
+  // Bartlett (1935) Supplement to the Journal of the Royal Statistical Society 2, 248–252: plum root cuttings alive of
+  // 240, planted at once or in spring, long or short. Counts from memory; they give the published values.
+  const cuttings = {
+    successes: [156, 84, 107, 31],
+    trials: [240, 240, 240, 240],
+    columns: { inSpring: [0, 1, 0, 1], short: [0, 0, 1, 1], both: [0, 0, 0, 1] },
+  };
+
+  it('finds none among plum root cuttings: 2.294 on 1 degree of freedom', () => {
+    const { statistic, df } = likelihoodRatio(logistic(cuttings), { drop: ['both'] });
+    expect(statistic.toFixed(3)).toBe('2.294');
+    expect(df).toBe(1);
+  });
+
+  it('finds the log odds ratios of planting at once, 1.238 for long and 1.691 for short ones', () => {
+    const estimates = new Map(logistic(cuttings).terms.map(({ term, estimate }) => [term, estimate]));
+    expect((-estimates.get('inSpring')!).toFixed(3)).toBe('1.238');
+    expect((-estimates.get('inSpring')! - estimates.get('both')!).toFixed(3)).toBe('1.691');
+  });
+});
