@@ -53,23 +53,23 @@ const narrow = `
 .cards tr{border-bottom:1px solid var(--rule);padding:.6rem 0}
 .cards th,.cards td{border:0;padding:.1rem 0;text-align:left;white-space:normal}
 .cards tbody th{font-weight:600}
-.cards td{display:grid;grid-template-columns:minmax(6rem,2fr) 3fr;gap:.75rem}
+.cards td{display:grid;grid-template-columns:minmax(6rem,2fr) minmax(0,3fr);gap:.75rem;overflow-wrap:anywhere}
 .cards td::before{content:attr(data-title) / "";color:var(--quiet)}
 }
 `;
 
 /** On paper: folded tables stand open, folded code is left out, nothing is cut, the paper is white. */
 const print = `
-@page{margin:12mm 14mm}
+@page{margin:10mm 13mm}
 @media print{
 html,body{background:#fff}
-body{max-width:none;padding:0;font-size:9.5pt;line-height:1.35}
+body{max-width:none;padding:0;font-size:9.25pt;line-height:1.32}
 h1{font-size:20pt}
 h2{font-size:13pt;padding-top:4pt;break-after:avoid}
 h3{font-size:10.5pt;margin-top:8pt;break-after:avoid}
 p,ul,ol,dl,blockquote,figure,details,table{margin:4pt 0}
 header{padding-bottom:4pt;margin-bottom:4pt}
-section{margin-top:9pt}
+section{margin-top:7pt}
 section>h2+p{font-size:10.5pt;break-inside:avoid;break-after:avoid}
 nav,.skip,.working,summary{display:none}
 details::details-content{content-visibility:visible;block-size:auto}
@@ -84,7 +84,7 @@ figure:has(.plain) figcaption{grid-column:1/3;margin-bottom:2pt}
 figure details,figure table{margin-top:0}
 table{font-size:7.5pt}
 th,td{padding-right:.5rem}
-figure .chart{width:auto;max-width:100%;max-height:145mm}
+figure .chart{width:auto;max-width:100%;max-height:130mm}
 caption{break-after:avoid;padding-bottom:2pt}
 p{orphans:3;widows:3}
 }
