@@ -8,12 +8,13 @@ import { summaryText } from './summary-text.ts';
 import type { World } from './world.ts';
 
 /** The options of the analysis that the command line gives; defaults stay with the library. */
-export function optionsOf({ level, useOn, ageScale, worth }: CommandLine): AnalyseOptions {
+export function optionsOf({ level, useOn, ageScale, worth, samePlants }: CommandLine): AnalyseOptions {
   return {
     level,
     ...(useOn === undefined ? {} : { useOn }),
     ...(ageScale === undefined ? {} : { ageScale }),
     ...(worth === undefined ? {} : { worth }),
+    ...(samePlants === undefined ? {} : { samePlants }),
   };
 }
 

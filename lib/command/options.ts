@@ -29,6 +29,7 @@ export interface CommandLine {
   readonly endpoint: Endpoint;
   readonly ageScale?: AgeScale;
   readonly worth?: number;
+  readonly samePlants?: true;
   readonly output?: string;
 }
 
@@ -76,6 +77,10 @@ export const OPTION_RULES: readonly OptionRule[] = [
     name: 'worth',
     value: 'P',
     help: 'lowest fruit set worth a flower, such as 0.2 (half that of fresh pollen)',
+  },
+  {
+    name: 'same-plants',
+    help: 'plants of different growers that have the same name are one plant',
   },
   { name: 'language', value: 'LANGUAGE', help: 'language of the sentences: en (en)' },
   { name: 'anonymous', help: 'a coded copy for sharing', later: true },
@@ -238,6 +243,7 @@ export function readCommandLine(argv: readonly string[]): CommandLine | 'help' |
       dateOrder: choice(values, 'date-order', ['dmy', 'mdy', 'ymd'] as const),
       ageScale: choice(values, 'age-scale', ['days', 'log1p-days'] as const),
       worth: share(values, 'worth'),
+      samePlants: values.has('same-plants') ? (true as const) : undefined,
       output,
     }),
   };

@@ -119,6 +119,31 @@ describe('analyse of seasons that say little', () => {
     expect(err).toContain('fruitodds check');
   });
 
+  // Plants of different growers with the same name are different plants unless it is said: common practice, no source.
+  it('tells plants of two growers apart, and takes them for one where that is said', async () => {
+    const header = 'cross_id,pollination_date,seed_parent,pollen_parent,storage,outcome,grower';
+    const rows = ['Ina', 'Bo'].flatMap((grower, day) => [
+      `2025-06-2${day},__proto__,Salt Moon,fresh,fruit,${grower}`,
+      `2025-06-2${day},Salt Moon,Blue Hour ${day},fresh,none,${grower}`,
+    ]);
+    const mothers = async (...options: string[]) => {
+      const { out } = await analysed(crossesCsv(rows, header), '--json', ...options);
+      expect(schemaFaults('analyse', JSON.parse(out))).toEqual([]);
+      const { raw } = JSON.parse(out) as { raw: { bySeedParent: { seedParent: string; flowers: number }[] } };
+      return raw.bySeedParent.map(({ seedParent, flowers }) => [seedParent, flowers]);
+    };
+    expect(await mothers()).toEqual([
+      ['Salt Moon (Bo)', 1],
+      ['Salt Moon (Ina)', 1],
+      ['__proto__ (Bo)', 1],
+      ['__proto__ (Ina)', 1],
+    ]);
+    expect(await mothers('--same-plants')).toEqual([
+      ['Salt Moon', 2],
+      ['__proto__', 2],
+    ]);
+  });
+
   it('takes level, day of use and worth from the command line', async () => {
     const options = ['--level', '0.9', '--use-on', '2027-01-01', '--worth', '0.3', '--endpoint', 'final'];
     const { out } = await analysed(CLEAN, '--json', ...options);

@@ -24,6 +24,7 @@ it('names every command and option of this version, and none that is not availab
       '--endpoint',
       '--age-scale',
       '--worth',
+      '--same-plants',
       '--language',
       '-o',
       '--help',

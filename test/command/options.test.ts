@@ -17,7 +17,7 @@ describe('readCommandLine', () => {
   it('reads every option of the contract', () => {
     const argv =
       'report a.csv b.csv --vials v.csv --flowers f.csv --json --use-on 2026-08-01 --as-of 2025-09-30 --date-order dmy ' +
-      '--level 0.9 --endpoint final --age-scale days --worth 0.2 --language en -o out.html';
+      '--level 0.9 --endpoint final --age-scale days --worth 0.2 --same-plants --language en -o out.html';
     expect(
       readCommandLine([...argv.split(' '), '--map', 'Mutter = seed_parent', '--map', 'a=b=vial']),
     ).toEqual({
@@ -33,6 +33,7 @@ describe('readCommandLine', () => {
       endpoint: 'final',
       ageScale: 'days',
       worth: 0.2,
+      samePlants: true,
       output: 'out.html',
       map: [
         { header: 'Mutter', column: 'seed_parent' },
