@@ -32,7 +32,9 @@ const VERDICTS: readonly (readonly [VialVerdict, string])[] = [
 /** "287 flowers, 30 pairs, 20 vials. Frozen pollen 41 of 120, fresh 78 of 130. Keep 15, use first 1, …" */
 export function seasonAnswer(analysis: Pick<Analysis, 'raw' | 'vials' | 'rows'>): string {
   const { raw, vials, rows } = analysis;
-  const size = [counted(rows.read, 'flower'), counted(raw.byPair.length, 'pair')];
+  // Rows that could not be read are no flowers: the chart below counts the same.
+  const flowers = rows.byOutcome.reduce((sum, outcome) => sum + outcome.rows, 0);
+  const size = [counted(flowers, 'flower'), counted(raw.byPair.length, 'pair')];
   if (vials.length > 0) size.push(counted(vials.length, 'vial'));
   const verdicts = vials.length > 0 ? [verdictCounts(vials)] : [];
   return [`${size.join(', ')}.`, methodCounts(raw.byStorage), ...verdicts].join(' ');

@@ -44,7 +44,9 @@ export function drawsSaid(
 ): string {
   const { draws, effectiveDraws, settled, because } = grower;
   if (!settled) return reasonSentence(because ?? 'model-not-settled');
-  return `It was worked out with ${wholeNumber(draws)} draws, worth ${wholeNumber(effectiveDraws)} independent ones.`;
+  // Resampled draws cannot be worth more than their number, though the proposals behind them were.
+  const worth = Math.min(draws, effectiveDraws);
+  return `It was worked out with ${wholeNumber(draws)} draws, worth ${wholeNumber(worth)} independent ones.`;
 }
 
 /** Headings of the table of options. */
