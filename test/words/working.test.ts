@@ -23,7 +23,9 @@ describe('the words about the working', () => {
       'It was worked out with 1000 draws, worth 412 independent ones.',
     );
     // Found by a reader: 1000 draws were said to be worth 1814.
-    expect(drawsSaid({ draws: 1000, effectiveDraws: 1814, settled: true })).toContain('worth 1000 independent');
+    expect(drawsSaid({ draws: 1000, effectiveDraws: 1814, settled: true })).toContain(
+      'worth 1000 independent',
+    );
     expect(drawsSaid({ draws: 0, effectiveDraws: 0, settled: false, because: 'no-aged-flowers' })).toBe(
       'No flower has a known pollen age.',
     );
