@@ -30,9 +30,13 @@ export { detectableProportion, sampleSizeTwoProportions } from './proportions/sa
 // Regression of a binomial response
 export { conditionalLogistic } from './regression/conditional-logistic.ts';
 export type { DesignSpec } from './regression/design.ts';
+export type { TypedDesign, TypedDesignSpec } from './regression/design-columns.ts';
+export { columnsAgain, designColumns } from './regression/design-columns.ts';
+export type { DesignTerm } from './regression/design-terms.ts';
 export type { Fit } from './regression/fit.ts';
 export { logistic } from './regression/logistic.ts';
 export { mixedLogistic } from './regression/mixed-logistic.ts';
+export { naturalSpline } from './regression/natural-spline.ts';
 
 // What is asked of a fit
 export { doseAt } from './regression/dose-at.ts';
@@ -41,6 +45,7 @@ export { standardise } from './regression/standardise.ts';
 export { waldIntervals } from './regression/terms.ts';
 
 // Checks of a fit
+export { aic } from './regression/aic.ts';
 export { auc } from './regression/auc.ts';
 export { brier, hosmerLemeshow } from './regression/diagnostics.ts';
 export { correctIntercept } from './regression/intercept-correction.ts';

@@ -54,7 +54,7 @@ export interface MixedFit {
   readonly fitted: Float64Array;
   /** Laplace's approximation with the binomial coefficients. */
   readonly logLik: number;
-  /** Number of coefficients and of variances that were estimated. */
+  /** Number of coefficients and of variances, those that came out as 0 among them, those held at 0 not. */
   readonly df: number;
   readonly separated: boolean;
   readonly separatedBy: readonly string[];
@@ -211,7 +211,7 @@ function assemble(
     effects: design.groups.flatMap((group) => groupEffects(group, keptFactors, keptSds, surface, mode)),
     fitted: Float64Array.from(rowOf, (row) => logistic01(surface.finder.work.eta[row]!)),
     logLik: optimum.value + logBinomialCoefficients(design),
-    df: size,
+    df: p + factors.length,
     separated: false,
     separatedBy: [],
     convergence,

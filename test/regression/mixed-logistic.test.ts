@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { aic } from '../../lib/regression/aic.ts';
 import type { DesignSpec } from '../../lib/regression/design.ts';
 import { logistic } from '../../lib/regression/logistic.ts';
 import { type MixedFit, mixedLogistic } from '../../lib/regression/mixed-logistic.ts';
@@ -85,6 +86,7 @@ function expectFit(reference: ReferenceCase, fit: MixedFit): void {
   const check = (key: string, actual: unknown) => expectReference(reference, key, actual, expected[key]);
   expect(fit.convergence.settled).toBe(true);
   check('loglik_laplace', fit.logLik);
+  if ('aic' in expected) check('aic', aic(fit).estimate);
   check(
     'fixef',
     byTerm(fit.terms, (t) => t.estimate),
