@@ -43,7 +43,7 @@ import { waves } from './analysis/waves.ts';
 import { agedFlowers } from './analysis/within-between.ts';
 import type { Worth } from './analysis/worth.ts';
 import { worthOf } from './analysis/worth.ts';
-import type { VialAdvice } from './decisions/vials.ts';
+import type { VialAdvice, VialQuestion } from './decisions/vials.ts';
 import { vialAdvice } from './decisions/vials.ts';
 import { checkLevel } from './proportions/interval.ts';
 import { addYear, isIsoDate, latestDate } from './season/dates.ts';
@@ -86,6 +86,9 @@ export interface Provenance {
   }[];
 }
 
+/** What `analyse` is about to work out, in the order in which it does. */
+export type AnalysisStage = 'model' | 'vials' | 'like-for-like' | 'rest';
+
 /** Everything a season tells: the contract's `analyse --json`, with codes where that has sentences. */
 export interface Analysis {
   readonly provenance: Provenance;
@@ -121,17 +124,23 @@ export interface Analysis {
  *
  * @param read what `readSeason` returned
  * @param options level, day of use, age scale, what is worth a flower, whose plants are the same
+ * @param begins told of each stage as it begins, for those who wait: some take seconds
  * @returns plain data; what the data cannot tell is null with a code in `because`
  * @throws RangeError where an option breaks its rule
  * @example
  * analyse(season).raw.overall.estimate; // fruits ÷ flowers over all used crosses
  */
-export function analyse(read: Season, options: AnalyseOptions = {}): Analysis {
+export function analyse(
+  read: Season,
+  options: AnalyseOptions = {},
+  begins: (stage: AnalysisStage) => void = () => {},
+): Analysis {
   const { level = 0.95 } = options;
   checkOptions(options, level);
   const { season, growers } = plantsApart(read, options);
   const flowers = usedFlowers(season);
   const useOn = options.useOn ?? defaultUse(season);
+  begins('model');
   const fitted = growerModel(flowers, {
     ageScale: options.ageScale ?? null,
     methods: season.vials.map(({ storage }) => storage),
@@ -139,34 +148,29 @@ export function analyse(read: Season, options: AnalyseOptions = {}): Analysis {
   const model = 'draws' in fitted ? fitted : null;
   const predict = model && predictor(model.draws);
   const because = fitted.record.because ?? 'method-never-tried';
+  begins('vials');
   const pairs = pooledPairs(pairCounts(flowers), predict, basisOf(flowers), { level, because });
   const parents = seedParents(flowers, season.flowers);
   const incompatible = incompatiblePairs(pairs);
   const worth = worthOf(options.worth, flowers, predict, parents, incompatible);
   const textbookScale = options.ageScale ?? 'log1p-days';
   const raw = rawRates(season, { level });
-  const vials =
-    useOn === null
-      ? []
-      : vialAdvice(season.vials, predict, {
-          useOn,
-          worth: worth.value,
-          level,
-          because,
-          over: (father) => seedParentsFor(father, parents, incompatible),
-          record: (vial) => vialRecord(flowers, vial),
-        });
+  const vials = adviceOn(season, flowers, useOn, predict, {
+    worth: worth.value,
+    level,
+    because,
+    over: (father) => seedParentsFor(father, parents, incompatible),
+  });
+  begins('like-for-like');
+  const compared = compare(season, flowers, textbookScale, level);
+  begins('rest');
   return {
     provenance: provenance(season, { level, useOn, ageScale: options.ageScale ?? null, worth: worth.value }),
     rows: rowCounts(season),
     raw,
     ...seasonPart(season, flowers, growers, level),
     controls: controlEffects(raw, { level }),
-    freshVersusStored: freshVersusStored(season, {
-      level,
-      adjusted: (storage, informativePairs) =>
-        likeForLike(flowers, storage, informativePairs, { ageScale: textbookScale, level }),
-    }),
+    freshVersusStored: compared,
     models: {
       fixed: fixedModel(season, { level, ageScale: textbookScale }),
       parents: parentsModel(flowers, { ageScale: textbookScale, level }),
@@ -252,6 +256,33 @@ function agePart(
     halves.push(halfAge(aged, storage, rates, oldest, level));
   }
   return { ageCurve: curve, halfAge: halves };
+}
+
+/** The advice on each vial; none without a day of use. */
+function adviceOn(
+  season: Season,
+  flowers: readonly Flower[],
+  useOn: string | null,
+  predict: Predictor | null,
+  options: Omit<VialQuestion, 'useOn' | 'record'>,
+): VialAdvice[] {
+  if (useOn === null) return [];
+  const record = (vial: string) => vialRecord(flowers, vial);
+  return vialAdvice(season.vials, predict, { ...options, useOn, record });
+}
+
+/** Fresh pollen against each stored method, like for like with the age scale given. */
+function compare(
+  season: Season,
+  flowers: readonly Flower[],
+  ageScale: AgeScale,
+  level: number,
+): FreshVersusStored[] {
+  return freshVersusStored(season, {
+    level,
+    adjusted: (storage, informativePairs) =>
+      likeForLike(flowers, storage, informativePairs, { ageScale, level }),
+  });
 }
 
 function vialRecord(flowers: readonly Flower[], vial: string): { fruits: number; flowers: number } {

@@ -230,6 +230,18 @@ describe('facts of the trade', () => {
   });
 });
 
+it('tells of its stages in order, each once, and gives the same with nobody listening', () => {
+  const season = seasonOf([
+    'a,2025-06-01,Moth,Lamp,fresh,,fruit',
+    'b,2025-06-01,Moth,Lamp,frozen,30,none',
+    'c,2025-06-02,Lamp,Moth,frozen,31,fruit',
+  ]);
+  const begun: string[] = [];
+  const told = analyse(season, {}, (stage) => void begun.push(stage));
+  expect(begun).toEqual(['model', 'vials', 'like-for-like', 'rest']);
+  expect(told).toEqual(analyse(season));
+});
+
 describe('options that break their rule', () => {
   const season = seasonOf(['a,2025-06-01,Moth,Lamp,fresh,,fruit']);
   it.each([

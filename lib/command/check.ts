@@ -1,42 +1,17 @@
 import type { Problem, Season, SeasonFile } from '../season/season.ts';
 import { problemWords } from '../words/english-problems.ts';
 import { counted, wholeNumber } from '../words/numbers.ts';
+import { alsoInRows, problemGroups } from '../words/problem-groups.ts';
 import { filesJson } from './json.ts';
 import { openSeason, statusOf } from './open-season.ts';
 import type { CommandLine } from './options.ts';
 import type { World } from './world.ts';
 
-/** How many lines with the same fault are listed before the rest is only counted. */
-const LISTED = 8;
-const SEVERITIES: readonly Problem['severity'][] = ['error', 'warning', 'notice'];
-
-/** Errors or warnings of one code and column together; each notice tells of another word or column, so stands alone. */
-function alike(problems: readonly Problem[]): Problem[][] {
-  const groups: Problem[][] = [];
-  for (const problem of problems) {
-    const { severity, code, column } = problem;
-    const group = groups.find(
-      ([first]) => severity !== 'notice' && first!.code === code && first!.column === column,
-    );
-    if (group === undefined) groups.push([problem]);
-    else group.push(problem);
-  }
-  return groups;
-}
-
-/** Other rows with the same fault: "also in rows 14, 15 and 3 more". */
-function others(group: readonly Problem[]): string {
-  const rows = [...new Set(group.slice(1).map(({ row }) => row))].filter((row) => row !== group[0]!.row);
-  if (rows.length === 0) return '';
-  const listed = rows.slice(0, LISTED).map(wholeNumber).join(', ');
-  const rest = rows.length > LISTED ? ` and ${wholeNumber(rows.length - LISTED)} more` : '';
-  return `    Also in ${rows.length === 1 ? 'row' : 'rows'} ${listed}${rest}.\n`;
-}
-
 function groupText(group: readonly Problem[]): string {
   const [first] = group;
   const { message, fix } = problemWords(first!);
-  return `  ${first!.severity.padEnd(9)}${message}\n${others(group)}    ${fix}\n`;
+  const others = alsoInRows(group);
+  return `  ${first!.severity.padEnd(9)}${message}\n${others && `    ${others}\n`}    ${fix}\n`;
 }
 
 function rowsText({ kind, rows, used, leftOut }: SeasonFile): string {
@@ -48,9 +23,7 @@ function rowsText({ kind, rows, used, leftOut }: SeasonFile): string {
 export function checkText(season: Season): string {
   return season.files
     .map((file) => {
-      const groups = SEVERITIES.flatMap((severity) =>
-        alike(file.problems.filter((problem) => problem.severity === severity)),
-      );
+      const groups = problemGroups(file.problems);
       const found = groups.length === 0 ? '  nothing to mend\n' : groups.map(groupText).join('');
       return `${file.file}: ${rowsText(file)}\n${found}`;
     })

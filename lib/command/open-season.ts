@@ -1,10 +1,8 @@
-import { usedFlowers } from '../analysis/flowers.ts';
-import { questions } from '../season/problems.ts';
+import { type Refusal, uncountable, unusable } from '../analysis/refusal.ts';
 import { type ReadOptions, readSeason } from '../season/read-season.ts';
 import type { FileKind, Season } from '../season/season.ts';
 import type { SeasonSource } from '../season/sheet.ts';
-import { problemWords } from '../words/english-problems.ts';
-import { joined } from '../words/numbers.ts';
+import { refusalDetails } from '../words/refusals.ts';
 import { Failure } from './failure.ts';
 import { filesJson } from './json.ts';
 import type { CommandLine } from './options.ts';
@@ -51,27 +49,10 @@ function readOptions({ asOf, endpoint, dateOrder, map }: CommandLine): ReadOptio
   };
 }
 
-function namesOf(season: Season): string {
-  return joined(season.files.map(({ file }) => file));
-}
-
-/** Stops where only the grower can answer, or where nothing at all could be read. */
-function refuseUnusable(season: Season): void {
-  const [question] = questions(season);
-  if (question !== undefined) {
-    const { message, fix } = problemWords(question);
-    throw new Failure('question-open', { cause: message, remedy: fix }, filesJson(season));
-  }
-  if (season.crosses.length + season.vials.length + season.flowers.length > 0) return;
-  throw unusable(season);
-}
-
-/** No row can be used: the first fault that was found says why. */
-function unusable(season: Season): Failure {
-  const fault = season.files.flatMap(({ problems }) => problems).find(({ severity }) => severity === 'error');
-  const words = fault ? problemWords(fault) : { message: null, fix: null };
-  const details = { files: namesOf(season), cause: words.message, remedy: words.fix };
-  return new Failure('no-usable-row', details, filesJson(season));
+/** Stops where nothing can be done with the files. */
+function stopAt(refusal: Refusal | null, season: Season): void {
+  if (refusal === null) return;
+  throw new Failure(refusal.code, refusalDetails(refusal, season), filesJson(season));
 }
 
 /**
@@ -81,7 +62,7 @@ function unusable(season: Season): Failure {
  */
 export function openSeason(line: CommandLine, world: World): Season {
   const season = readSeason(readSources(line, world), readOptions(line));
-  refuseUnusable(season);
+  stopAt(unusable(season), season);
   return season;
 }
 
@@ -92,14 +73,7 @@ export function openSeason(line: CommandLine, world: World): Season {
  */
 export function openCountableSeason(line: CommandLine, world: World): Season {
   const season = openSeason(line, world);
-  const crosses = season.files.filter(({ kind }) => kind === 'crosses');
-  if (crosses.length === 0) {
-    throw new Failure('no-crosses', { files: namesOf(season) }, filesJson(season));
-  }
-  if (season.crosses.length === 0) throw unusable({ ...season, files: crosses });
-  if (usedFlowers(season).length === 0) {
-    throw new Failure('no-usable-outcome', { rows: season.crosses.length }, filesJson(season));
-  }
+  stopAt(uncountable(season), season);
   return season;
 }
 

@@ -4,7 +4,7 @@ import type { Figure } from '../charts/figure.ts';
 import { sha256 } from '../season/sha256.ts';
 import type { Html } from './html.ts';
 import { escapeHtml, html } from './html.ts';
-import type { FilledNotebook, FilledSection } from './run.ts';
+import type { FilledNotebook } from './run.ts';
 import { pageStyle } from './style.ts';
 import { dataTable } from './table.ts';
 
@@ -21,8 +21,41 @@ const headingsWorthAList = 3;
  * @throws Error where a drawing or a cell's `html` holds what the page's policy would block
  */
 export function renderPage(notebook: FilledNotebook, document: Document): string {
-  const figures = { count: 0 };
-  const sections = notebook.sections.map((section) => sectionMarkup(section, document, figures)).join('');
+  return framedPage(notebook, [...drawnPieces(notebook, document)].join(''));
+}
+
+/**
+ * The sections of a page piece by piece, for a browser that must answer to its reader between two drawings: joined,
+ * they are what `framedPage` puts its frame around.
+ *
+ * @param notebook, document as `renderPage` takes them
+ */
+export function* drawnPieces({ sections }: FilledNotebook, document: Document): Generator<string> {
+  let figures = 0;
+  for (const { heading, id, pieces, working } of sections) {
+    if (heading !== null) {
+      yield `<section aria-labelledby="${id}">\n<h2 id="${id}">${escapeHtml(heading)}</h2>\n`;
+    }
+    for (const piece of pieces) {
+      if (typeof piece === 'string') yield piece;
+      else {
+        figures += 1;
+        yield figureMarkup(piece, document, `figure-${figures}`);
+      }
+    }
+    if (working.length > 0) yield workingMarkup(working).markup;
+    if (heading !== null) yield '</section>\n';
+  }
+}
+
+/**
+ * A whole page around its drawn sections.
+ *
+ * @param notebook as `runNotebook` gives it
+ * @param sections what `drawnPieces` gave, joined
+ * @throws Error where they hold what the page's policy would block
+ */
+export function framedPage(notebook: FilledNotebook, sections: string): string {
   refuseBlocked(sections);
   return `<!doctype html>
 <html lang="en">
@@ -71,23 +104,6 @@ function contentsMarkup({ sections }: FilledNotebook): string {
 ${entries}</ol>
 </nav>
 `.markup;
-}
-
-function sectionMarkup(section: FilledSection, document: Document, figures: { count: number }): string {
-  const { heading, id, pieces, working } = section;
-  const body = pieces
-    .map((piece) => {
-      if (typeof piece === 'string') return piece;
-      figures.count += 1;
-      return figureMarkup(piece, document, `figure-${figures.count}`);
-    })
-    .join('');
-  const code = working.length === 0 ? '' : workingMarkup(working).markup;
-  if (heading === null) return `${body}${code}`;
-  return `<section aria-labelledby="${id}">
-<h2 id="${id}">${escapeHtml(heading)}</h2>
-${body}${code}</section>
-`;
 }
 
 function workingMarkup(working: readonly string[]): Html {

@@ -5,6 +5,7 @@ import type { Place, Problem } from './season.ts';
 /** Faults of a whole file. */
 export type FileProblemCode =
   | 'file-empty'
+  | 'file-too-large'
   | 'file-repeated'
   | 'no-rows'
   | 'not-text'

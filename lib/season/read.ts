@@ -22,8 +22,11 @@ export interface Rows {
   readonly titles: number;
   /** The row in which a quotation mark is opened and never closed. */
   readonly openQuote: Row | null;
-  readonly fault: 'file-empty' | 'not-text' | 'spreadsheet-file' | null;
+  readonly fault: 'file-empty' | 'file-too-large' | 'not-text' | 'spreadsheet-file' | null;
 }
+
+/** A larger file is not read, in bytes: some 300 000 flowers, far more than a lifetime's. */
+export const MOST_BYTES = 20_000_000;
 
 const DELIMITERS = [',', ';', '\t', '|'];
 const HEADER_SOUGHT_IN = 30;
@@ -120,7 +123,8 @@ function allRows(text: string, delimiter: string, firstLine: number): { rows: Ro
  * @param map what the grower says that headers mean, which helps to find the header row
  */
 export function readRows(bytes: Uint8Array, map: HeaderMap): Rows {
-  const { text, encoding, guessed } = decodeText(bytes);
+  const tooLarge = bytes.length > MOST_BYTES;
+  const { text, encoding, guessed } = decodeText(tooLarge ? bytes.subarray(0, SAMPLE_LENGTH) : bytes);
   const nothing = {
     encoding,
     encodingGuessed: guessed,
@@ -130,6 +134,7 @@ export function readRows(bytes: Uint8Array, map: HeaderMap): Rows {
     openQuote: null,
   };
   if (isSpreadsheet(bytes)) return { ...nothing, fault: 'spreadsheet-file' };
+  if (tooLarge) return { ...nothing, fault: 'file-too-large' };
   if (isBinary(text)) return { ...nothing, fault: 'not-text' };
   if (text.trim() === '') return { ...nothing, fault: 'file-empty' };
   const separator = separatorLine(text);

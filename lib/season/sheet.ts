@@ -5,7 +5,7 @@ import { COLUMNS, foldHeader, type KnownKind } from './columns.ts';
 import { type DateCell, type DateOrderFinding, dateOrderOf } from './date-order.ts';
 import { type Header, type HeaderMap, type PlacedColumn, understandHeader } from './header.ts';
 import { type ProblemCode, type ProblemParts, problemAt } from './problems.ts';
-import { type Row, type Rows, readRows } from './read.ts';
+import { MOST_BYTES, type Row, type Rows, readRows } from './read.ts';
 import type { DateOrder, FileKind, Place, Problem } from './season.ts';
 import { sha256 } from './sha256.ts';
 
@@ -186,6 +186,11 @@ const NO_HEADER: Header = {
   missing: [],
 };
 
+/** What the sentence on a file that is too large needs; no other reads it. */
+function sizeDetails(bytes: Uint8Array): ProblemParts {
+  return bytes.length > MOST_BYTES ? { details: { bytes: bytes.length, most: MOST_BYTES } } : {};
+}
+
 /** Lays out one file: reads its bytes, understands its header, decides its date orders. */
 export function layOut(source: SeasonSource, options: SheetOptions): Sheet {
   const rows = readRows(source.bytes, options.map);
@@ -198,7 +203,7 @@ export function layOut(source: SeasonSource, options: SheetOptions): Sheet {
   const below = rows.fault === null ? rows.rows.slice(1) : [];
   const header = rows.fault === null ? understandHeader(top.cells, options.map, said) : NO_HEADER;
   let dateOrders = new Map<string, DateOrder>();
-  if (rows.fault !== null) report('error', rows.fault);
+  if (rows.fault !== null) report('error', rows.fault, sizeDetails(source.bytes));
   else {
     reportEncoding(rows, report);
     reportHeader(header, top.cells, below, report);

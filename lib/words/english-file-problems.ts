@@ -6,6 +6,9 @@ import { cited, dateOrderName, type ProblemSentence } from './problem-sentence.t
 
 const column = ({ column: header }: Problem): string => `The column ${cited(header)}`;
 
+/** "21 MB", in millions of bytes, rounded up so that what is too large never looks as if it fitted. */
+const megabytes = (bytes: string | number | undefined): string => `${Math.ceil(Number(bytes) / 1e6)} MB`;
+
 const KINDS: Readonly<Record<string, string>> = {
   crosses: 'crosses file',
   vials: 'vials file',
@@ -17,6 +20,10 @@ export const FILE_PROBLEMS: Readonly<Record<FileProblemCode, ProblemSentence>> =
   'file-empty': () => [
     'The file is empty.',
     'Save the sheet as CSV again, with its headers in the first row.',
+  ],
+  'file-too-large': ({ details }) => [
+    `The file has ${megabytes(details.bytes)}; files of up to ${megabytes(details.most)} can be read.`,
+    'Give the crosses of fewer seasons, or the sheet without its other columns.',
   ],
   'file-repeated': ({ details }) => [
     `The file holds the same as ${details.earlier}, which has been read already.`,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { readRows } from '../../lib/season/read.ts';
+import { MOST_BYTES, readRows } from '../../lib/season/read.ts';
 
 const NO_MAP = new Map<string, string>();
 const read = (text: string) => readRows(new TextEncoder().encode(text), NO_MAP);
@@ -51,6 +51,12 @@ describe('readRows', () => {
     expect(read(' \n ,\n').fault).toBe('file-empty');
     expect(read('\u0001\u0002\u0003').fault).toBe('not-text');
     expect(read('PK\u0003\u0004').fault).toBe('spreadsheet-file');
+  });
+
+  it('reads no file above its limit, whatever stands in it', () => {
+    const bytes = new TextEncoder().encode(`seed_parent,flowers\nA,3\n`.padEnd(MOST_BYTES + 1));
+    expect(readRows(bytes, NO_MAP)).toMatchObject({ fault: 'file-too-large', rows: [] });
+    expect(readRows(bytes.subarray(0, -1), NO_MAP)).toMatchObject({ fault: null, rows: { length: 2 } });
   });
 
   it('reads a cell of 200 kB and a row of 10,000 columns', () => {

@@ -16,6 +16,15 @@ describe('FILE_PROBLEMS', () => {
     ]);
   });
 
+  it('state the limit of a file that is too large, and never a size that would fit', () => {
+    const large = problemAt(TOP, 'error', 'file-too-large', {
+      details: { bytes: 20_000_001, most: 20_000_000 },
+    });
+    expect(FILE_PROBLEMS['file-too-large'](large)[0]).toBe(
+      'The file has 21 MB; files of up to 20 MB can be read.',
+    );
+  });
+
   it('name both lines where dates contradict each other', () => {
     const details = {
       firstOrder: 'dmy',
