@@ -1,0 +1,45 @@
+/**
+ * How fast are the fits? Where Rscript is found, R does the same fits beside them and the ratio is printed.
+ *
+ *   npm run bench                          every case, a few minutes
+ *   npm run bench -- --case firth          only the cases whose name holds this word
+ *   npm run bench -- --without-r           ours only
+ *   npm run bench -- --memory              peak memory at n, 2 n and 4 n rows instead of times
+ *
+ * R needs the packages lme4, brglm2 and, for the profile ranges, logistf; a case whose package is missing is run
+ * without R.
+ */
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import { parseArgs } from 'node:util';
+import { buildSync } from 'esbuild';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+const folder = join(root, 'dist', 'bench');
+
+const { values } = parseArgs({
+  options: {
+    case: { type: 'string', default: '' },
+    'without-r': { type: 'boolean', default: false },
+    memory: { type: 'boolean', default: false },
+    // One fit of so many rows and its peak memory: what --memory starts in a process of its own.
+    peak: { type: 'string' },
+  },
+});
+
+mkdirSync(folder, { recursive: true });
+const { outputFiles } = buildSync({
+  entryPoints: [join(root, 'scripts', 'bench', 'run.ts')],
+  bundle: true,
+  platform: 'node',
+  format: 'esm',
+  packages: 'external',
+  write: false,
+});
+const file = join(folder, 'run.mjs');
+writeFileSync(file, outputFiles[0].text);
+const { times, memory, peak } = await import(pathToFileURL(file).href);
+if (values.peak !== undefined) console.log(peak(values.case, Number(values.peak)));
+else if (values.memory) memory(fileURLToPath(import.meta.url));
+else await times({ word: values.case, withR: !values['without-r'], folder });
