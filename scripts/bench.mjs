@@ -6,7 +6,7 @@
  *   npm run bench -- --without-r           ours only
  *   npm run bench -- --memory              peak memory at n, 2 n and 4 n rows instead of times
  *
- * R needs the packages lme4, brglm2 and, for the profile ranges, logistf; a case whose package is missing is run
+ * R needs the packages lme4, brglm2 and, for the profile ranges, brglm; a case whose package is missing is run
  * without R.
  */
 import { mkdirSync, writeFileSync } from 'node:fs';

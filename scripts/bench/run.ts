@@ -62,17 +62,20 @@ export function peak(word: string, rows: number): number {
   return process.resourceUsage().maxRSS / 1024;
 }
 
-/** Each case that has data, at its number of rows, twice and four times as many, each in a process of its own. */
+/** Some cases at n, 2 n and 4 n rows, each in a process of its own. */
 export function memory(program: string): void {
-  for (const { name, rows } of CASES.filter(({ r }) => r !== undefined)) {
+  for (const { name, memoryRows: rows } of CASES) {
+    if (rows === undefined) continue;
     const peaks = [1, 2, 4].map((times) => {
-      const args = ['--max-semi-space-size=4', program, '--case', name, '--peak', String(rows * times)];
+      const args = [program, '--case', name, '--peak', String(rows * times)];
       return Number(spawnSync(process.execPath, args, { encoding: 'utf8' }).stdout);
     });
+    const perRow = (from: number, to: number) =>
+      ((1024 * 1024 * (peaks[to]! - peaks[from]!)) / (rows * 2 ** from)).toFixed(0);
     const shown = peaks.map((mb) => mb.toFixed(0)).join(', ');
-    const growth = (peaks[2]! - peaks[1]!) / (peaks[1]! - peaks[0]!);
     console.log(
-      `${name}: ${shown} MB at 1, 2, 4 times ${rows} rows; growth ratio ${growth.toFixed(2)} (linear: 2)`,
+      `${name}: peak ${shown} MB at ${rows.toLocaleString('en')} rows, twice and four times as many; ` +
+        `${perRow(0, 1)} and ${perRow(1, 2)} bytes for each row more`,
     );
   }
 }
