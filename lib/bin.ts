@@ -2,10 +2,11 @@
 /** The command's only contact with the process, its streams and the disk. */
 
 import { readFileSync, realpathSync, renameSync, statSync, writeFileSync } from 'node:fs';
-import { resolve } from 'node:path';
+import { relative, resolve, sep } from 'node:path';
 import type { World } from './command/world.ts';
 import { runFruitodds } from './command.ts';
 import { disk, replaceFile } from './notebook/output.ts';
+import { siteObstacle, writeSite } from './notebook/site.ts';
 
 /** The file a path leads to, through links; the path itself where nothing stands there yet. */
 function realPath(path: string): string {
@@ -24,6 +25,12 @@ function write(path: string, text: string): void {
   else replaceFile({ ...disk, write: writeFileSync, rename: renameSync }, real, text);
 }
 
+/** Whether a file lies in a folder, through links. */
+function within(path: string, folder: string): boolean {
+  const way = relative(realPath(folder), realPath(path));
+  return way !== '..' && !way.startsWith(`..${sep}`) && resolve(way) !== way;
+}
+
 const world: World = {
   read: (path) => readFileSync(path),
   readInput: () => readFileSync(0),
@@ -33,6 +40,11 @@ const world: World = {
   warn: (text) => void process.stderr.write(text),
   render: async (season, analysis) =>
     (await import('./notebook/render-report.ts')).renderReport(season, analysis),
+  renderSite: async (season, analysis, parts) =>
+    (await import('./notebook/render-site.ts')).renderSite(season, analysis, parts),
+  siteObstacle: (folder) => siteObstacle(disk, resolve(folder)),
+  writeSite: (folder, files) => writeSite(disk, resolve(folder), files),
+  within,
 };
 
 // A reader that has seen enough, such as `head`, closes the pipe: no fault.

@@ -19,6 +19,8 @@ async function runCommand(line: CommandLine, world: World): Promise<ExitStatus> 
       return (await import('./command/analyse.ts')).analyseFiles(line, world);
     case 'report':
       return (await import('./command/report.ts')).report(line, world);
+    case 'site':
+      return (await import('./command/site.ts')).site(line, world);
   }
 }
 

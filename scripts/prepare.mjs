@@ -59,8 +59,18 @@ function copySchemas() {
   }
 }
 
-/** Checks and compiles reports/*.md to dist/reports; throws with one line a fault. Those that need packages only on demand. */
-export async function compileNotebooks({ nodeOnly }) {
+/** Whether a package is installed; those that some notebooks draw with are optional. */
+function isInstalled(packageName) {
+  try {
+    import.meta.resolve(packageName);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** Checks and compiles reports/*.md to dist/reports, and lists them; throws with one line a fault. */
+export async function compileNotebooks() {
   const build = (name) => import(pathToFileURL(dist('lib', 'notebook', 'build', name)).href);
   const [{ readNotebook }, { checkNotebooks }, { compileNotebook }, { NotebookError }] = await Promise.all([
     build('cells.js'),
@@ -72,20 +82,22 @@ export async function compileNotebooks({ nodeOnly }) {
     .filter((name) => name.endsWith('.md'))
     .sort()
     .map((name) => readNotebook(`reports/${name}`, readFileSync(join(root, 'reports', name), 'utf8')))
-    .filter(({ packages }) => nodeOnly || packages.length === 0);
+    .filter(({ packages }) => packages.every(isInstalled));
   const faults = checkNotebooks(notebooks, root);
   if (faults.length > 0) throw new NotebookError(faults);
   const compiled = new Map(notebooks.map((notebook) => [`${notebook.name}.js`, compileNotebook(notebook)]));
+  const names = notebooks.map(({ name }) => name);
+  compiled.set('_list.js', `export const names = ${JSON.stringify(names)};\n`);
   mkdirSync(dist('reports'), { recursive: true });
   for (const name of readdirSync(dist('reports'))) if (!compiled.has(name)) rmSync(dist('reports', name));
   for (const [name, code] of compiled) writeFileSync(dist('reports', name), code);
 }
 
 /** Compiles everything that dist/ holds; the exit status. */
-export async function compileAll({ nodeOnly }) {
+export async function compileAll() {
   if (!compileLibrary()) return 1;
   try {
-    await compileNotebooks({ nodeOnly });
+    await compileNotebooks();
     return 0;
   } catch (error) {
     console.error(error instanceof Error && error.name === 'NotebookError' ? error.message : error);
@@ -94,7 +106,7 @@ export async function compileAll({ nodeOnly }) {
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  if (hasCompiler()) process.exitCode = await compileAll({ nodeOnly: false });
+  if (hasCompiler()) process.exitCode = await compileAll();
   else
     console.log('fruitodds: TypeScript is not installed, so nothing is compiled and dist/ stays as it is.');
 }

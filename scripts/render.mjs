@@ -1,6 +1,6 @@
 // Renders the compiled notebooks of dist/reports on the demo season to a folder, site/ if none is named.
 
-import { readdirSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 
@@ -15,23 +15,14 @@ function demoFiles() {
   }));
 }
 
-/** One page a notebook, and what it saves beside its page. */
-async function renderNotebooks() {
+/** The files of the demo season's site, as `fruitodds site` makes them of a grower's. */
+async function demoSite() {
   const { analyse, readSeason } = await fromDist('lib', 'index.js');
-  const { openPaper } = await fromDist('lib', 'charts', 'paper.js');
-  const { runNotebook } = await fromDist('lib', 'notebook', 'run.js');
-  const { renderPage } = await fromDist('lib', 'notebook', 'page.js');
+  const { siteDownloads } = await fromDist('lib', 'command', 'site-downloads.js');
+  const { renderSite: render } = await fromDist('lib', 'notebook', 'render-site.js');
   const season = readSeason(demoFiles());
-  const given = { season, analysis: analyse(season) };
-  const paper = await openPaper();
-  const files = [];
-  for (const name of readdirSync(join(root, 'dist', 'reports')).sort()) {
-    const { notebook } = await fromDist('reports', name);
-    const filled = await runNotebook(notebook, given);
-    files.push({ name: `${notebook.name}.html`, text: renderPage(filled, paper) });
-    files.push(...filled.savedFiles.map((file) => ({ name: file.name, text: file.text })));
-  }
-  return files;
+  const analysis = analyse(season);
+  return render(season, analysis, { downloads: siteDownloads(analysis), otherPages: [], invented: true });
 }
 
 /** Renders everything, then puts it in place at once; the exit status. What fails leaves the old site as it was. */
@@ -39,9 +30,10 @@ export async function renderSite(folder = join(root, 'site')) {
   try {
     const { writeSite } = await fromDist('lib', 'notebook', 'site.js');
     const { disk } = await fromDist('lib', 'notebook', 'output.js');
-    const files = await renderNotebooks();
+    const { files, leftOut } = await demoSite();
     writeSite(disk, folder, files);
     console.log(`${folder}: ${files.map(({ name }) => name).join(', ')}`);
+    for (const page of leftOut) console.log(`${page.name} was left out: ${page.package} is not installed.`);
     return 0;
   } catch (error) {
     const named = error instanceof Error && error.name === 'NotebookError';

@@ -5,4 +5,4 @@ import { compileAll } from './prepare.mjs';
 import { renderSite } from './render.mjs';
 
 const folder = process.argv[2] === undefined ? undefined : resolve(process.argv[2]);
-process.exitCode = (await compileAll({ nodeOnly: true })) || (await renderSite(folder));
+process.exitCode = (await compileAll()) || (await renderSite(folder));

@@ -96,4 +96,23 @@ describe('the compiled command', () => {
     expect(readFileSync(out, 'utf8')).toMatch(/^<!doctype html>/);
     expect(readdirSync(join(folder, 'folder'))).toEqual(['out.html']);
   });
+
+  it('writes the site of the demo season, and replaces it, but no folder with anything else in it', () => {
+    const demo = (name: string) => fileURLToPath(new URL(`../data-demo/${name}`, import.meta.url));
+    const words = ['site', demo('crosses.csv'), demo('vials.csv'), '-o', 'my season/'];
+    const { status, stdout, stderr } = fruitodds(words);
+    expect([status, stderr]).toEqual([0, '']);
+    expect(stdout).toMatch(/^Wrote \d+ files \(\d+ kB\) to my season\/: open index\.html in it\.\n$/);
+    const site = readdirSync(join(folder, 'my season'));
+    expect(site).toEqual(expect.arrayContaining(['index.html', 'season-review.html', 'results.json']));
+    const results = readFileSync(join(folder, 'my season', 'results.json'), 'utf8');
+    expect(fruitodds(['analyse', demo('crosses.csv'), demo('vials.csv'), '--json']).stdout).toBe(results);
+    writeFileSync(join(folder, 'my season', 'crosses.csv'), CLEAN);
+    const again = fruitodds([...words, '--json']);
+    expect(JSON.parse(again.stdout)).toMatchObject({ error: { code: 'site-not-ours' } });
+    expect(again.stderr).toContain('my season also holds crosses.csv');
+    const own = fruitodds(['site', 'my season/crosses.csv', '-o', 'my season', '--json']);
+    expect(JSON.parse(own.stdout)).toMatchObject({ error: { code: 'input-in-site' } });
+    expect(readFileSync(join(folder, 'my season', 'results.json'), 'utf8')).toBe(results);
+  });
 });

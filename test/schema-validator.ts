@@ -2,7 +2,10 @@ import { readFileSync } from 'node:fs';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 
 /** What a schema of the package finds wrong with some JSON: one line each, none where it is right. */
-export function schemaFaults(name: 'check' | 'analyse' | 'report' | 'error', json: unknown): string[] {
+export function schemaFaults(
+  name: 'check' | 'analyse' | 'report' | 'site' | 'error',
+  json: unknown,
+): string[] {
   const text = readFileSync(new URL(`../lib/schema/${name}.json`, import.meta.url), 'utf8');
   const validate = new Ajv2020({ allErrors: true, strict: true, allowUnionTypes: true }).compile(
     JSON.parse(text) as object,

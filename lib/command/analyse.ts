@@ -1,9 +1,9 @@
 import { type AnalyseOptions, analyse } from '../analyse.ts';
 import type { Season } from '../season/season.ts';
 import { counted, joined } from '../words/numbers.ts';
-import { analysisJson } from './json.ts';
 import { openCountableSeason, statusOf } from './open-season.ts';
 import type { CommandLine } from './options.ts';
+import { analysisText } from './site-downloads.ts';
 import { summaryText } from './summary-text.ts';
 import type { World } from './world.ts';
 
@@ -36,7 +36,7 @@ export function problemNote(season: Season): string {
 export function analyseFiles(line: CommandLine, world: World): 0 | 1 {
   const season = openCountableSeason(line, world);
   const analysis = analyse(season, optionsOf(line));
-  world.print(line.json ? `${JSON.stringify(analysisJson(analysis), null, 2)}\n` : summaryText(analysis));
+  world.print(line.json ? analysisText(analysis) : summaryText(analysis));
   world.warn(problemNote(season));
   return statusOf(season);
 }

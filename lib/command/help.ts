@@ -17,6 +17,7 @@ export function helpText(): string {
   fruitodds check FILE…                 what is wrong in the files, line by line
   fruitodds analyse FILE…               the numbers: fruit set, fresh against stored, vials
   fruitodds report FILE… -o OUT.html    the report, one page to read, print or mail
+  fruitodds site FILE… -o FOLDER        all pages about the season, with downloads
 
 Files are CSV; what a file holds is told by its columns. - reads standard input. For instance:
 

@@ -6,7 +6,7 @@ import type { DateOrder, Endpoint } from '../season/season.ts';
 import { Failure } from './failure.ts';
 import { nearest } from './nearest.ts';
 
-export type CommandName = 'check' | 'analyse' | 'report';
+export type CommandName = 'check' | 'analyse' | 'report' | 'site';
 
 /** A header of the grower's file and the column it stands for. */
 export interface HeaderMap {
@@ -48,7 +48,7 @@ export const OPTION_RULES: readonly OptionRule[] = [
   { name: 'vials', value: 'FILE', repeatable: true, help: 'the file of stored pollen lots' },
   { name: 'flowers', value: 'FILE', repeatable: true, help: 'the file of flowers expected next season' },
   { name: 'json', help: 'print the result as JSON' },
-  { name: 'output', value: 'OUT.html', help: 'where `report` writes the page (also -o)' },
+  { name: 'output', value: 'OUT', help: 'where `report` writes its page, `site` its folder (also -o)' },
   {
     name: 'use-on',
     value: 'DATE',
@@ -88,8 +88,9 @@ export const OPTION_RULES: readonly OptionRule[] = [
   { name: 'version', help: 'show the version' },
 ];
 
-const COMMANDS: readonly CommandName[] = ['check', 'analyse', 'report'];
-const LATER_COMMANDS: readonly string[] = ['site', 'template'];
+const COMMANDS: readonly CommandName[] = ['check', 'analyse', 'report', 'site'];
+const WRITING: readonly CommandName[] = ['report', 'site'];
+const LATER_COMMANDS: readonly string[] = ['template'];
 const SHORT: Readonly<Record<string, string>> = { output: 'o', help: 'h' };
 const PLANNED_LANGUAGES: readonly string[] = ['de', 'es', 'fr'];
 
@@ -223,10 +224,10 @@ export function readCommandLine(argv: readonly string[]): CommandLine | 'help' |
   checkLanguage(values);
   if (files.length === 0) throw new Failure('file-missing', { command });
   const output = one(values, 'output');
-  if (output !== undefined && command !== 'report') {
+  if (output !== undefined && !WRITING.includes(command)) {
     throw new Failure('option-not-for-command', { option: '-o', command });
   }
-  if (output === undefined && command === 'report') throw new Failure('output-missing');
+  if (output === undefined && WRITING.includes(command)) throw new Failure('output-missing', { command });
   if (output === '-') fail('output', output, 'file-name');
   return {
     command,

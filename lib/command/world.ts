@@ -1,5 +1,14 @@
 import type { Analysis } from '../analyse.ts';
+import type { FoundNotebooks } from '../notebook/compiled-notebooks.ts';
+import type { SiteFile, SiteObstacle } from '../notebook/site.ts';
+import type { SiteParts } from '../notebook/site-pages.ts';
 import type { Season } from '../season/season.ts';
+
+/** A site ready to be written, and the pages that were left out since an optional package is not installed. */
+export interface RenderedSite {
+  readonly files: readonly SiteFile[];
+  readonly leftOut: FoundNotebooks['leftOut'];
+}
 
 /** Everything the command asks of the world outside, so that tests can run it without one. */
 export interface World {
@@ -17,4 +26,16 @@ export interface World {
   readonly warn: (text: string) => void;
   /** The season review as one HTML file; it runs the compiled notebook, which lies beside the library. */
   readonly render: (season: Season, analysis: Analysis) => Promise<string>;
+  /** All pages about a season; it runs the compiled notebooks. */
+  readonly renderSite: (
+    season: Season,
+    analysis: Analysis,
+    parts: Omit<SiteParts, 'notebooks'>,
+  ) => Promise<RenderedSite>;
+  /** What stands in the way of a site in this folder; null where nothing does. */
+  readonly siteObstacle: (folder: string) => SiteObstacle | null;
+  /** Puts a site in a folder, in place of the one that stood there. Throws where the system refuses. */
+  readonly writeSite: (folder: string, files: readonly SiteFile[]) => void;
+  /** Whether a path lies within a folder. */
+  readonly within: (path: string, folder: string) => boolean;
 }

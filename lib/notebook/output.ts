@@ -1,6 +1,15 @@
 /** Where pages are written: the few things the site asks of a disk, so that tests can pass another. */
 
-import { existsSync, lstatSync, mkdirSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  existsSync,
+  lstatSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import { dirname } from 'node:path';
 
 /** Paths are as the caller gives them; every method throws where the system refuses. */
@@ -9,6 +18,8 @@ export interface Output {
   readonly kindOf: (path: string) => 'file' | 'folder' | 'nothing';
   /** Names in a folder. */
   readonly list: (folder: string) => readonly string[];
+  /** The text of a file. */
+  readonly read: (path: string) => string;
   /** Writes a file, with the folders it needs. */
   readonly write: (path: string, text: string) => void;
   /** Moves a file or folder; a file that stands at `to` is replaced. */
@@ -24,6 +35,7 @@ export const disk: Output = {
     return lstatSync(path).isDirectory() ? 'folder' : 'file';
   },
   list: (folder) => readdirSync(folder),
+  read: (path) => readFileSync(path, 'utf8'),
   write: (path, text) => {
     mkdirSync(dirname(path), { recursive: true });
     writeFileSync(path, text);

@@ -5,6 +5,7 @@ import { sha256 } from '../season/sha256.ts';
 import type { Html } from './html.ts';
 import { escapeHtml, html } from './html.ts';
 import type { FilledNotebook } from './run.ts';
+import type { SiteEntry } from './site-contents.ts';
 import { pageStyle } from './style.ts';
 import { dataTable } from './table.ts';
 
@@ -18,10 +19,15 @@ const headingsWorthAList = 3;
  *
  * @param notebook as `runNotebook` gives it
  * @param document a document to draw charts in: the page's own in a browser, `openPaper()` in Node
+ * @param pages of the site that it belongs to; none for a report, which is a file of its own
  * @throws Error where a drawing or a cell's `html` holds what the page's policy would block
  */
-export function renderPage(notebook: FilledNotebook, document: Document): string {
-  return framedPage(notebook, [...drawnPieces(notebook, document)].join(''));
+export function renderPage(
+  notebook: FilledNotebook,
+  document: Document,
+  pages: readonly SiteEntry[] = [],
+): string {
+  return framedPage(notebook, [...drawnPieces(notebook, document)].join(''), pages);
 }
 
 /**
@@ -53,9 +59,14 @@ export function* drawnPieces({ sections }: FilledNotebook, document: Document): 
  *
  * @param notebook as `runNotebook` gives it
  * @param sections what `drawnPieces` gave, joined
+ * @param pages of the site that it belongs to; none for a report, which is a file of its own
  * @throws Error where they hold what the page's policy would block
  */
-export function framedPage(notebook: FilledNotebook, sections: string): string {
+export function framedPage(
+  notebook: FilledNotebook,
+  sections: string,
+  pages: readonly SiteEntry[] = [],
+): string {
   refuseBlocked(sections);
   return `<!doctype html>
 <html lang="en">
@@ -74,7 +85,7 @@ export function framedPage(notebook: FilledNotebook, sections: string): string {
 <h1>${escapeHtml(notebook.title)}</h1>
 <p>${escapeHtml(notebook.description)}</p>
 </header>
-${contentsMarkup(notebook)}<main id="main">
+${pagesMarkup(notebook.name, pages)}${contentsMarkup(notebook)}<main id="main">
 ${sections}</main>
 </body>
 </html>
@@ -89,6 +100,27 @@ const policy = `default-src 'none'; style-src 'sha256-${base64(
 function base64(hexadecimal: string): string {
   const bytes = hexadecimal.match(/../g)!.map((pair) => Number.parseInt(pair, 16));
   return btoa(String.fromCharCode(...bytes));
+}
+
+/** The other pages of the site, folded: on a telephone they would push the answer out of sight. */
+function pagesMarkup(name: string, pages: readonly SiteEntry[]): string {
+  if (pages.length < 2) return '';
+  const entries = pages.map((page) => {
+    const here = page.name === `${name}.html`;
+    const link = here
+      ? html`<a href="${page.name}" aria-current="page">${page.title}</a>`
+      : html`<a href="${page.name}">${page.title}</a>`;
+    return html`<li>${link}</li>
+`;
+  });
+  return html`<nav aria-label="All pages" class="pages">
+<details>
+<summary>All pages</summary>
+<ul>
+${entries}</ul>
+</details>
+</nav>
+`.markup;
 }
 
 function contentsMarkup({ sections }: FilledNotebook): string {

@@ -8,11 +8,14 @@ import type { Html } from './html.ts';
 import { escapeHtml, isHtml } from './html.ts';
 import type { SavedFile } from './saved-file.ts';
 import { isSavedFile } from './saved-file.ts';
+import type { SiteContents } from './site-contents.ts';
 
 /** What a notebook's cells find under the name `given`. */
 export interface Given {
   readonly season: Season;
   readonly analysis: Analysis;
+  /** What stands beside this page, where it is one of a site; a report is a file of its own. */
+  readonly site?: SiteContents;
 }
 
 /** What a slot of the prose can show. */
@@ -54,6 +57,8 @@ export interface CompiledNotebook {
   readonly file: string;
   readonly title: string;
   readonly description: string;
+  /** Its place in the site's list of pages, small numbers first; null: after all that have one. */
+  readonly order: number | null;
   /** Address of the compiled module, whose lines and columns are the notebook's own. */
   readonly url: string;
   readonly cells: readonly CompiledCell[];

@@ -8,17 +8,43 @@ export interface SiteFile {
   readonly text: string;
 }
 
-/** The file by which a folder is known to be a site of ours, and so may be replaced. */
+/** The file by which a folder is known to be a site of ours, and so may be replaced; it lists the site's files. */
 export const siteMarker = '.fruitodds-site';
+
+const MARKER_HEAD = 'This folder is replaced as a whole each time the site is made. Its files:';
+
+/** What file managers leave behind unasked. */
+const DROPPINGS: ReadonlySet<string> = new Set(['.DS_Store', 'Thumbs.db', 'desktop.ini']);
+
+/** Why a folder may not be replaced: the path at fault, and the file in it that no site of ours wrote. */
+export interface SiteObstacle {
+  readonly path: string;
+  /** Null where `path` is a file, not a folder. */
+  readonly foreign: string | null;
+}
+
+/**
+ * What stands in the way of a site at this path: a file, or a folder with anything in it that the site made there
+ * before did not write. Null where nothing does.
+ */
+export function siteObstacle(output: Output, folder: string): SiteObstacle | null {
+  for (const path of [folder, beside(folder), before(folder)]) {
+    const kind = output.kindOf(path);
+    if (kind === 'file') return { path, foreign: null };
+    const foreign = kind === 'nothing' ? undefined : foreignFile(output, path);
+    if (foreign !== undefined) return { path, foreign };
+  }
+  return null;
+}
 
 /**
  * Puts a site into a folder, in place of the one that stood there.
  *
- * What fails leaves the old folder as it was. A folder that holds anything and is not a site of ours is refused.
+ * What fails leaves the old folder as it was. A folder that holds anything that is not of a site of ours is refused.
  *
  * @param output where to write
  * @param folder path of the site, without a slash at its end
- * @param files of the site; names in lower case, no folder among them
+ * @param files of the site; names with forward slashes
  * @throws RangeError for a folder that is not ours, and for two files of one name
  */
 export function writeSite(output: Output, folder: string, files: readonly SiteFile[]): void {
@@ -26,42 +52,57 @@ export function writeSite(output: Output, folder: string, files: readonly SiteFi
   const twice = names.find((name, index) => names.indexOf(name) !== index);
   if (twice !== undefined)
     throw new RangeError(`writeSite: files must have names of their own, got ${twice} twice`);
-  const beside = `${folder}.new`;
-  const before = `${folder}.old`;
-  refuseForeign(output, beside);
-  refuseForeign(output, before);
-  restore(output, folder, before);
   refuseForeign(output, folder);
-  output.remove(beside);
+  restore(output, folder);
+  output.remove(beside(folder));
   try {
-    output.write(
-      `${beside}/${siteMarker}`,
-      'This folder is replaced as a whole each time the site is made.\n',
-    );
-    for (const { name, text } of files) output.write(`${beside}/${name}`, text);
-    if (output.kindOf(folder) === 'folder') output.rename(folder, before);
-    output.rename(beside, folder);
+    output.write(`${beside(folder)}/${siteMarker}`, `${[MARKER_HEAD, ...names].join('\n')}\n`);
+    for (const { name, text } of files) output.write(`${beside(folder)}/${name}`, text);
+    if (output.kindOf(folder) === 'folder') output.rename(folder, before(folder));
+    output.rename(beside(folder), folder);
   } catch (error) {
-    restore(output, folder, before);
-    output.remove(beside);
+    restore(output, folder);
+    output.remove(beside(folder));
     throw error;
   }
-  output.remove(before);
+  output.remove(before(folder));
 }
+
+const beside = (folder: string): string => `${folder}.new`;
+const before = (folder: string): string => `${folder}.old`;
 
 /** Where a run ended between the two renames, the site that stood there before comes back. */
-function restore(output: Output, folder: string, before: string): void {
-  if (output.kindOf(folder) === 'nothing' && output.kindOf(before) === 'folder')
-    output.rename(before, folder);
+function restore(output: Output, folder: string): void {
+  if (output.kindOf(folder) === 'nothing' && output.kindOf(before(folder)) === 'folder')
+    output.rename(before(folder), folder);
 }
 
-function refuseForeign(output: Output, path: string): void {
-  const kind = output.kindOf(path);
-  if (kind === 'nothing') return;
-  const names = kind === 'folder' ? output.list(path) : [path];
-  if (names.length > 0 && !names.includes(siteMarker)) {
-    throw new RangeError(
-      `writeSite: folder must be empty or a site made before, got ${path}, which is neither`,
-    );
+function refuseForeign(output: Output, folder: string): void {
+  const obstacle = siteObstacle(output, folder);
+  if (obstacle === null) return;
+  const { path, foreign } = obstacle;
+  throw new RangeError(
+    foreign === null
+      ? `writeSite: folder must be a folder, got ${path}, which is a file`
+      : `writeSite: folder must be empty or a site made before, got ${path}, which also holds ${foreign}`,
+  );
+}
+
+/** The first file in a folder that no site of ours wrote there. */
+function foreignFile(output: Output, folder: string): string | undefined {
+  const marker = `${folder}/${siteMarker}`;
+  const listed = output.kindOf(marker) === 'file' ? output.read(marker).split('\n').slice(1) : [];
+  const own = new Set([siteMarker, ...listed]);
+  for (const name of filesIn(output, folder, '')) {
+    if (!own.has(name) && !DROPPINGS.has(name.slice(name.lastIndexOf('/') + 1))) return name;
+  }
+  return undefined;
+}
+
+function* filesIn(output: Output, folder: string, under: string): Generator<string> {
+  for (const name of output.list(folder)) {
+    const path = `${folder}/${name}`;
+    if (output.kindOf(path) === 'folder') yield* filesIn(output, path, `${under}${name}/`);
+    else yield under + name;
   }
 }

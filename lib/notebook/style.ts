@@ -19,8 +19,11 @@ header{border-bottom:4px double var(--rule);padding-bottom:1rem;margin-bottom:1r
 header p{color:var(--quiet);font-style:italic;margin-bottom:0}
 nav ol{columns:2 15rem;column-gap:2rem;padding-left:1.75rem;margin:.5rem 0 0}
 nav li{break-inside:avoid;padding:.2rem 0}
-nav a{display:inline-block;padding:.15rem 0;vertical-align:top}
+nav a{display:inline-block;padding:.3rem 0;vertical-align:top}
 nav h2{font-size:1rem;border:0;padding:0}
+.pages details{margin:0}
+.pages ul{list-style:none;padding:0 0 .5rem;margin:0;columns:2 14rem}
+.pages [aria-current]{color:inherit;font-weight:600;text-decoration:none}
 section{margin-top:2.25rem}
 section>h2+p{font-size:1.1875rem;line-height:1.45}
 blockquote{padding:.1rem 0 .1rem .9rem;border-left:4px solid var(--warn)}

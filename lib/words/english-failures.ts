@@ -45,15 +45,15 @@ function causeOf(cause: string | number | null | undefined): string {
 const FAILURES = {
   'command-missing': () => ({
     message: 'Nothing was asked for.',
-    fix: 'Name one of check, analyse and report, for instance: fruitodds check crosses.csv',
+    fix: 'Name one of check, analyse, report and site, for instance: fruitodds check crosses.csv',
   }),
   'command-unknown': ({ command, nearest }) => ({
     message: `There is no command "${command}".`,
-    fix: `${meant(nearest)}The commands are check, analyse and report.`,
+    fix: `${meant(nearest)}The commands are check, analyse, report and site.`,
   }),
   'command-not-available': ({ command }) => ({
     message: `The command "${command}" is not available in this version.`,
-    fix: 'Available are check, analyse and report.',
+    fix: 'Available are check, analyse, report and site.',
   }),
   'file-missing': ({ command }) => ({
     message: `No file was named for ${command}.`,
@@ -77,7 +77,7 @@ const FAILURES = {
   }),
   'option-not-for-command': ({ option, command }) => ({
     message: `The command ${command} takes no ${option}: it prints to standard output.`,
-    fix: `Leave ${option} out, or use report.`,
+    fix: `Leave ${option} out, or use report or site.`,
   }),
   'option-needs-value': ({ option, placeholder }) => ({
     message: `The option ${option} needs a value.`,
@@ -111,13 +111,23 @@ const FAILURES = {
     message: `None of the ${rows} rows has an outcome yet: all tags are lost, pending or controls.`,
     fix: 'Fill the column outcome with fruit, dropped or none once the flowers have been looked at.',
   }),
-  'output-missing': () => ({
-    message: 'It was not said where to write the report.',
-    fix: 'Add -o and a name, for instance: -o report.html',
+  'output-missing': ({ command }) => ({
+    message: `It was not said where to write the ${command}.`,
+    fix: `Add -o and a name, for instance: -o ${command === 'site' ? 'my-season' : 'report.html'}`,
   }),
   'output-is-input': ({ file }) => ({
     message: `${file} is one of the files to be read; the report would overwrite it.`,
     fix: 'Give another name after -o, for instance: -o report.html',
+  }),
+  'input-in-site': ({ file, folder }) => ({
+    message: `${file} is to be read and stands in ${folder}, which the site would replace.`,
+    fix: 'Give the site a folder of its own, for instance: -o my-season',
+  }),
+  'site-not-ours': ({ folder, foreign }) => ({
+    message: foreign
+      ? `${folder} also holds ${foreign}, which no site made before has written there; it would be lost.`
+      : `${folder} is a file, and a site needs a folder.`,
+    fix: 'Move it out of the way, or give a new folder after -o, for instance: -o my-season',
   }),
   'output-not-writable': ({ file, cause }) => ({
     message: `${file} can’t be written: ${causeOf(cause)}.`,

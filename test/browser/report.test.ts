@@ -48,7 +48,7 @@ describe.runIf(hasChromium())('the season review of the demo season', () => {
       expect(asked).toEqual([siteAddress('season-review.html')]);
       expect(complaints).toEqual([]);
       const headings = await page.locator('main h2').allTextContents();
-      expect(await page.locator('nav a').allTextContents()).toEqual(headings);
+      expect(await page.locator('nav[aria-labelledby] a').allTextContents()).toEqual(headings);
       for (const heading of await page.locator('main h2').all()) expect(await heading.isVisible()).toBe(true);
       for (const drawing of await page.locator('figure svg').all()) {
         const box = await drawing.boundingBox();
@@ -60,7 +60,7 @@ describe.runIf(hasChromium())('the season review of the demo season', () => {
 
     it('unfolds every table and every working by a press of its summary', async () => {
       const page = await opened('season-review.html', { javaScriptEnabled: false });
-      const folded = await page.locator('details').all();
+      const folded = await page.locator('main details').all();
       expect(folded.length).toBeGreaterThan(0);
       for (const details of folded) {
         const content = details.locator('table, pre').first();

@@ -1,4 +1,4 @@
-import type { World } from '../../lib/command/world.ts';
+import type { RenderedSite, World } from '../../lib/command/world.ts';
 import { type ExitStatus, runFruitodds } from '../../lib/command.ts';
 
 /** A refusal as the system gives it: an error with a code. */
@@ -21,12 +21,23 @@ export interface MemoryFiles {
   /** The system's code with which every write is refused. */
   readonly refuses?: string;
   readonly render?: World['render'];
+  readonly renderSite?: World['renderSite'];
+  readonly siteObstacle?: World['siteObstacle'];
 }
+
+const START_ONLY: RenderedSite = { files: [{ name: 'index.html', text: '<!doctype html>' }], leftOut: [] };
 
 /** Runs the command in a world that is only memory. */
 export async function run(
   argv: readonly string[],
-  { files = {}, input = '', refuses, render = async () => '<!doctype html>' }: MemoryFiles = {},
+  {
+    files = {},
+    input = '',
+    refuses,
+    render = async () => '<!doctype html>',
+    renderSite = async () => START_ONLY,
+    siteObstacle = () => null,
+  }: MemoryFiles = {},
 ): Promise<Run> {
   const written = new Map<string, string>();
   let out = '';
@@ -52,6 +63,13 @@ export async function run(
       err += text;
     },
     render,
+    renderSite,
+    siteObstacle,
+    writeSite: (folder, pages) => {
+      if (refuses !== undefined) throw refusal(refuses);
+      for (const { name, text } of pages) written.set(`${folder}/${name}`, text);
+    },
+    within: (path, folder) => path.startsWith(`${folder}/`),
   };
   const status = await runFruitodds(argv, world);
   return { status, out, err, written };

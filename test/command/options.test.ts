@@ -79,7 +79,6 @@ describe('readCommandLine', () => {
   });
 
   it('refuses what is not available yet by name', () => {
-    expect(failureOf('site', 'a.csv')).toMatchObject({ code: 'command-not-available' });
     expect(failureOf('template')).toMatchObject({ code: 'command-not-available' });
     expect(failureOf('check', 'a.csv', '--anonymous')).toMatchObject({ code: 'option-not-available' });
     expect(failureOf('check', 'a.csv', '--language', 'de')).toMatchObject({ code: 'option-not-available' });
@@ -114,6 +113,7 @@ describe('readCommandLine', () => {
     expect(failureOf().code).toBe('command-missing');
     expect(failureOf('check').code).toBe('file-missing');
     expect(failureOf('report', 'a.csv').code).toBe('output-missing');
+    expect(failureOf('site', 'a.csv')).toEqual({ code: 'output-missing', details: { command: 'site' } });
     expect(failureOf('report', 'a.csv', '-o', '-').code).toBe('option-value');
   });
 });

@@ -52,12 +52,19 @@ describe('readNotebook', () => {
     expect(readNotebook('x.md', text).packages).toEqual(['arquero', 'vega']);
   });
 
+  it('reads its place in the list of pages, a whole number', () => {
+    const text = (order: string) => `---\ntitle: T\ndescription: D\norder: ${order}\n---\n`;
+    expect(readNotebook('x.md', text('20')).order).toBe(20);
+    expect(readNotebook('x.md', `${front}\n`).order).toBeNull();
+    expect(faultsOf(text('first'))).toEqual(['reports/x.md:1:1: order must be a whole number']);
+  });
+
   it('names the place of a missing or unknown front line', () => {
     expect(faultsOf('# Hello\n')).toEqual([
       'reports/x.md:1:1: a notebook must open with front lines: ---, title: …, description: …, ---',
     ]);
     expect(faultsOf('---\ntitle: T\nauthor: me\n---\n')).toEqual([
-      'reports/x.md:3:1: a front line must be one of title, description, packages, a colon and a value, each once',
+      'reports/x.md:3:1: a front line must be one of title, description, packages, order, a colon and a value, each once',
       'reports/x.md:1:1: the front lines must give description',
     ]);
   });

@@ -17,6 +17,7 @@ describe('disk', () => {
     expect(disk.kindOf(join(place, 'a'))).toBe('folder');
     expect(disk.kindOf(join(place, 'c'))).toBe('nothing');
     expect(disk.list(join(place, 'a'))).toEqual(['b.txt']);
+    expect(disk.read(join(place, 'a', 'b.txt'))).toBe('x');
   });
 
   it('removes a folder with all in it, and minds nothing where nothing stands', () => {

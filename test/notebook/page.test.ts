@@ -100,6 +100,21 @@ describe('renderPage', () => {
     expect(page(sections.slice(1)).document.querySelector('nav')).toBeNull();
   });
 
+  it('lists the pages of its site, folded, and says which one it is', () => {
+    const entry = (name: string, title: string) => ({ name, title, description: '', bytes: 0 });
+    const pages = [entry('index.html', 'Start'), entry('x.html', hostile)];
+    const { document } = parseHTML(renderPage(notebook([section('section-1')]), paper, pages));
+    const links = [...document.querySelectorAll('nav.pages details a')];
+    expect(links.map((a) => [a.getAttribute('href'), a.textContent, a.getAttribute('aria-current')])).toEqual(
+      [
+        ['index.html', 'Start', null],
+        ['x.html', hostile, 'page'],
+      ],
+    );
+    expect(document.querySelector('nav.pages details')?.hasAttribute('open')).toBe(false);
+    expect(page([section('section-1')]).document.querySelector('nav.pages')).toBeNull();
+  });
+
   it.each([
     '<p style="color:red">x</p>',
     '<script>1</script>',

@@ -24,6 +24,7 @@ function showing(value: unknown, block: boolean): CompiledNotebook {
     file: 'reports/x.md',
     title: 'T',
     description: 'D',
+    order: null,
     url: 'file:///x.js',
     cells: [{ line: 5, run: async () => ({ a: value }) }],
     sections: [{ heading: null, id: 'opening', pieces: [slot], working: [] }],

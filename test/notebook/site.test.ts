@@ -12,7 +12,7 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { Output } from '../../lib/notebook/output.ts';
 import { disk } from '../../lib/notebook/output.ts';
-import { siteMarker, writeSite } from '../../lib/notebook/site.ts';
+import { siteMarker, siteObstacle, writeSite } from '../../lib/notebook/site.ts';
 
 let place = '';
 beforeEach(() => {
@@ -58,20 +58,36 @@ describe('writeSite', () => {
     writeFileSync(join(place, 'photos', 'flower.txt'), 'mine');
     writeFileSync(join(place, 'file'), 'mine');
     expect(() => writeSite(disk, join(place, 'photos'), page('x'))).toThrow(
-      'folder must be empty or a site made before',
+      /must be empty or a site made before, got .*photos, which also holds flower\.txt/,
     );
-    expect(() => writeSite(disk, join(place, 'file'), page('x'))).toThrow(
-      'folder must be empty or a site made before',
-    );
+    expect(() => writeSite(disk, join(place, 'file'), page('x'))).toThrow('file, which is a file');
     expect(readFileSync(join(place, 'photos', 'flower.txt'), 'utf8')).toBe('mine');
     expect(readFileSync(join(place, 'file'), 'utf8')).toBe('mine');
+  });
+
+  it('refuses a site of its own in which something else was put, in a folder of it too, and names it', () => {
+    const folder = join(place, 'site');
+    writeSite(disk, folder, [...page('one'), { name: 'api/index.html', text: '' }]);
+    expect(siteObstacle(disk, folder)).toBeNull();
+    writeFileSync(join(folder, 'api', 'crosses.csv'), 'mine');
+    expect(siteObstacle(disk, folder)).toEqual({ path: folder, foreign: 'api/crosses.csv' });
+    expect(() => writeSite(disk, folder, page('two'))).toThrow('which also holds api/crosses.csv');
+    expect(readFileSync(join(folder, 'index.html'), 'utf8')).toBe('one');
+  });
+
+  it('minds nothing that a file manager leaves behind', () => {
+    const folder = join(place, 'site');
+    writeSite(disk, folder, page('one'));
+    writeFileSync(join(folder, '.DS_Store'), '');
+    writeSite(disk, folder, page('two'));
+    expect(readdirSync(folder).sort()).toEqual([siteMarker, 'index.html']);
   });
 
   it('refuses to clear a neighbour of a name it would use itself', () => {
     mkdirSync(join(place, 'site.old'));
     writeFileSync(join(place, 'site.old', 'mine.txt'), 'mine');
     expect(() => writeSite(disk, join(place, 'site'), page('x'))).toThrow(
-      'folder must be empty or a site made before',
+      'site.old, which also holds mine.txt',
     );
     expect(existsSync(join(place, 'site.old', 'mine.txt'))).toBe(true);
   });

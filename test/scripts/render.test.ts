@@ -58,7 +58,7 @@ function rendered(notebook: string): { status: number | null; stderr: string } {
   const code = `import { compileNotebooks } from ${script('prepare.mjs')};
 import { renderSite } from ${script('render.mjs')};
 try {
-  await compileNotebooks({ nodeOnly: true });
+  await compileNotebooks();
   process.exitCode = await renderSite();
 } catch (error) {
   console.error(error.message);

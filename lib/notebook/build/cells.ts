@@ -34,11 +34,13 @@ export interface Notebook {
   readonly description: string;
   /** Packages its cells may import besides the library; a notebook that has any runs in Node only. */
   readonly packages: readonly string[];
+  /** Its place in the site's list of pages, small numbers first; null: after all that have one. */
+  readonly order: number | null;
   readonly lines: readonly string[];
   readonly parts: readonly (Prose | Cell)[];
 }
 
-const frontKeys: readonly string[] = ['title', 'description', 'packages'];
+const frontKeys: readonly string[] = ['title', 'description', 'packages', 'order'];
 const slotPattern = /\{\{(\s*)([A-Za-z_$][\w$]*(?:\.[A-Za-z_$][\w$]*)*)\s*\}\}/g;
 
 /**
@@ -63,7 +65,17 @@ export function readNotebook(file: string, text: string): Notebook {
   const packages = value('packages')
     .split(/[\s,]+/)
     .filter((word) => word !== '');
-  return { name, file, title: value('title'), description: value('description'), packages, lines, parts };
+  const order = value('order') === '' ? null : Number(value('order'));
+  return {
+    name,
+    file,
+    title: value('title'),
+    description: value('description'),
+    packages,
+    order,
+    lines,
+    parts,
+  };
 }
 
 /** Every slot of a stretch of prose, in order. */
@@ -101,6 +113,8 @@ function readFront(
       faults.push({ file, line: index + 2, column: 1, message });
     } else values.set(key, value);
   });
+  if (!/^\d*$/.test(values.get('order') ?? ''))
+    faults.push({ file, line: 1, column: 1, message: 'order must be a whole number' });
   for (const key of ['title', 'description']) {
     if (!values.get(key))
       faults.push({ file, line: 1, column: 1, message: `the front lines must give ${key}` });

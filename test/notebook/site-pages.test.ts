@@ -1,0 +1,90 @@
+import { parseHTML } from 'linkedom';
+import { describe, expect, it } from 'vitest';
+import type { CompiledNotebook, Given } from '../../lib/notebook/run.ts';
+import { savedFile } from '../../lib/notebook/saved-file.ts';
+import { type SiteParts, sitePages } from '../../lib/notebook/site-pages.ts';
+import { smallSeason } from './small-season.ts';
+
+const paper = parseHTML('<body></body>').document;
+
+/** A notebook of one section that shows what `say` makes of what it is given. */
+function notebook(name: string, order: number | null, say: (given: Given) => unknown): CompiledNotebook {
+  const slot = {
+    value: ({ a }: Readonly<Record<string, unknown>>) => a,
+    expression: 'a',
+    line: 9,
+    column: 4,
+    block: true,
+  };
+  return {
+    name,
+    file: `reports/${name}.md`,
+    title: `Title of ${name}`,
+    description: 'D',
+    order,
+    url: 'file:///x.js',
+    cells: [{ line: 5, run: async (given) => ({ a: say(given) }) }],
+    sections: [{ heading: null, id: 'opening', pieces: [slot], working: [] }],
+  };
+}
+
+const start = notebook('index', null, ({ site }) =>
+  [...site!.pages, ...site!.downloads].map(({ name, bytes }) => `${name} ${bytes}`).join(', '),
+);
+const chart = notebook('chart', 20, () => savedFile('chart.vl.json', 'A chart', '{}'));
+const review = notebook('review', 10, ({ site }) => `site: ${site === undefined}`);
+const late = notebook('late', null, () => 'x');
+
+function pages(changes: Partial<SiteParts> = {}) {
+  const parts: SiteParts = {
+    notebooks: [late, chart, start, review],
+    downloads: [savedFile('results.json', 'Numbers', '[1]')],
+    otherPages: [{ name: 'own.html', title: 'Your own', description: 'Try', text: 'ä' }],
+    invented: false,
+    ...changes,
+  };
+  return sitePages(parts, smallSeason, paper);
+}
+
+describe('sitePages', () => {
+  it('makes a page of each notebook in the order of its front lines, the start page before all', async () => {
+    expect((await pages()).map(({ name }) => name)).toEqual([
+      'index.html',
+      'review.html',
+      'chart.html',
+      'late.html',
+      'own.html',
+      'results.json',
+      'chart.vl.json',
+    ]);
+  });
+
+  it('tells the start page what the others weigh, in bytes of UTF-8', async () => {
+    const files = await pages();
+    const size = (name: string) => Buffer.byteLength(files.find((file) => file.name === name)!.text);
+    const said = parseHTML(files[0]!.text).document.querySelector('main')?.textContent?.trim();
+    const listed = ['review.html', 'chart.html', 'late.html', 'own.html', 'results.json', 'chart.vl.json'];
+    expect(said).toBe(listed.map((name) => `${name} ${size(name)}`).join(', '));
+    expect(said).toContain('own.html 2,');
+  });
+
+  it('lists all pages on each, by names relative to it', async () => {
+    const files = await pages();
+    for (const name of ['index.html', 'review.html', 'chart.html', 'late.html']) {
+      const { document } = parseHTML(files.find((file) => file.name === name)!.text);
+      const links = [...document.querySelectorAll('nav.pages a')].map((a) => a.getAttribute('href'));
+      expect(links).toEqual(['index.html', 'review.html', 'chart.html', 'late.html', 'own.html']);
+    }
+  });
+
+  it('gives the list of the site to the start page only', async () => {
+    const files = await pages();
+    expect(files.find(({ name }) => name === 'review.html')!.text).toContain('site: true');
+  });
+
+  it('makes a site without a start page, where there is none', async () => {
+    expect(
+      (await pages({ notebooks: [review], otherPages: [], downloads: [] })).map(({ name }) => name),
+    ).toEqual(['review.html']);
+  });
+});
