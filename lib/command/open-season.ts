@@ -40,12 +40,13 @@ function readSources({ files, vials, flowers }: CommandLine, world: World): Seas
   ];
 }
 
-function readOptions({ asOf, endpoint, dateOrder, map }: CommandLine): ReadOptions {
+function readOptions({ asOf, endpoint, dateOrder, dateSystem, map }: CommandLine): ReadOptions {
   return {
     endpoint,
     map: new Map(map.map(({ header, column }) => [header, column])),
     ...(asOf === undefined ? {} : { asOf }),
     ...(dateOrder === undefined ? {} : { dateOrder }),
+    ...(dateSystem === undefined ? {} : { dateSystem }),
   };
 }
 

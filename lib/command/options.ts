@@ -1,6 +1,7 @@
 import { parseArgs } from 'node:util';
 import type { AgeScale } from '../analysis/models.ts';
 import { COLUMNS, KINDS } from '../season/columns.ts';
+import type { DateSystem } from '../season/date-cell.ts';
 import { isIsoDate } from '../season/dates.ts';
 import type { DateOrder, Endpoint } from '../season/season.ts';
 import { Failure } from './failure.ts';
@@ -24,6 +25,7 @@ export interface CommandLine {
   readonly useOn?: string;
   readonly asOf?: string;
   readonly dateOrder?: DateOrder;
+  readonly dateSystem?: DateSystem;
   readonly map: readonly HeaderMap[];
   readonly level: number;
   readonly endpoint: Endpoint;
@@ -60,6 +62,11 @@ export const OPTION_RULES: readonly OptionRule[] = [
     help: 'day up to which things have happened (the latest date in the files)',
   },
   { name: 'date-order', value: 'ORDER', help: 'how dates such as 03/04/2025 are meant: dmy, mdy or ymd' },
+  {
+    name: 'date-system',
+    value: 'YEAR',
+    help: 'from which year a spreadsheet counts its own numbers for days: 1900 or 1904 (1900)',
+  },
   {
     name: 'map',
     value: '"HEADER=column"',
@@ -165,6 +172,11 @@ function date(values: Values, option: string): string | undefined {
   return value === undefined || isIsoDate(value) ? value : fail(option, value, 'date');
 }
 
+function dateSystem(values: Values): DateSystem | undefined {
+  const year = choice(values, 'date-system', ['1900', '1904'] as const);
+  return year === undefined ? undefined : year === '1900' ? 1900 : 1904;
+}
+
 /** A proportion strictly between 0 and 1. */
 function share(values: Values, option: string): number | undefined {
   const value = one(values, option);
@@ -241,6 +253,7 @@ export function readCommandLine(argv: readonly string[]): CommandLine | 'help' |
     ...given({
       useOn: date(values, 'use-on'),
       asOf: date(values, 'as-of'),
+      dateSystem: dateSystem(values),
       dateOrder: choice(values, 'date-order', ['dmy', 'mdy', 'ymd'] as const),
       ageScale: choice(values, 'age-scale', ['days', 'log1p-days'] as const),
       worth: share(values, 'worth'),

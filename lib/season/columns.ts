@@ -23,13 +23,27 @@ function column(name: string, required: boolean, cell: CellKind, synonyms: strin
 }
 
 const MOTHER =
-  'mother, mother plant, female, female parent, seed plant, pod parent, maternal parent, ♀, Mutter, Mutterpflanze, madre, planta madre, mère, plante mère';
+  'mother, mother plant, female, female parent, seed plant, pod parent, maternal parent, ♀, ' +
+  'Mutter, Mutterpflanze, Samenmutter, Samenpflanze, weiblich, madre, planta madre, planta semillera, parental femenino, hembra, ' +
+  'mère, plante mère, parent femelle, femelle';
 const FATHER =
-  'father, father plant, male, male parent, pollen donor, pollen plant, donor, paternal parent, ♂, Vater, Vaterpflanze, padre, planta padre, père, plante père';
-const STORAGE = 'pollen storage, storage method, stored, method, Lagerung, almacenamiento, stockage';
-const VIAL = 'vial id, vial no, vial number, pollen vial, tube, tube id, lot, pollen lot, Röhrchen, tubo';
+  'father, father plant, male, male parent, pollen donor, pollen plant, donor, paternal parent, ♂, ' +
+  'Vater, Vaterpflanze, Pollenspender, Pollenpflanze, männlich, padre, planta padre, donante, donante de polen, ' +
+  'parental masculino, macho, père, plante père, donneur, donneur de pollen, parent mâle, mâle';
+const STORAGE =
+  'pollen storage, storage method, stored, method, kept, kept in, stored in, how stored, ' +
+  'Lagerung, Pollenlagerung, gelagert, aufbewahrt, aufbewahrt in, Aufbewahrung, almacenamiento, conservación, conservado en, guardado en, ' +
+  'stockage, conservation, conservé, conservé dans';
+const VIAL =
+  'vial id, vial no, vial number, pollen vial, tube, tube id, lot, pollen lot, ' +
+  'Röhrchen, Pollenröhrchen, Pollencharge, tubo, tubo de polen, vial de polen, lote, tube de pollen';
 const NOTE =
-  'notes, comment, comments, remark, remarks, Bemerkung, Notiz, nota, notas, observaciones, remarque';
+  'notes, comment, comments, remark, remarks, Bemerkung, Bemerkungen, Notiz, Notizen, Anmerkung, nota, notas, observaciones, ' +
+  'comentario, comentarios, remarque, remarques, commentaire, commentaires';
+const COLLECTED =
+  'collected on, date collected, collection date, date of collection, pollen date, pollen collected on, pollen collection date, ' +
+  'pollen from, gesammelt am, Pollen vom, Pollendatum, Sammeldatum, Pollen gesammelt, fecha de recolección, recolectado, ' +
+  'recolectado el, polen del, polen de fecha, fecha del polen, date de récolte du pollen, récolté le, pollen du, date du pollen';
 
 /** Every column of every kind of file, in the order in which a template shows them. */
 export const COLUMNS: Readonly<Record<KnownKind, readonly Column[]>> = {
@@ -37,68 +51,104 @@ export const COLUMNS: Readonly<Record<KnownKind, readonly Column[]>> = {
     must(
       'cross_id',
       'name',
-      'tag, tag id, tag no, tag number, label, id, cross, cross no, cross number, Etikett, etiqueta, étiquette',
+      'tag, tag id, tag no, tag number, label, id, cross, cross no, cross number, ' +
+        'Etikett, Etikettnummer, Kreuzung, Kreuzungsnummer, Nummer, etiqueta, número de etiqueta, cruce, cruza, ' +
+        'étiquette, numéro, croisement',
     ),
     must(
       'pollination_date',
       'date',
-      'date pollinated, date of pollination, pollinated on, date, Bestäubungsdatum, bestäubt am, fecha de polinización, date de pollinisation',
+      'date pollinated, date of pollination, pollinated on, pollinated, date, Bestäubungsdatum, bestäubt am, bestäubt, Datum, ' +
+        'fecha de polinización, polinizado el, fecha, date de pollinisation, pollinisé le',
     ),
     must('seed_parent', 'name', MOTHER),
     must('pollen_parent', 'name', FATHER),
     must('storage', 'word', STORAGE),
+    may('pollen_collected', 'date', `collected, ${COLLECTED}`),
     may(
-      'pollen_collected',
-      'date',
-      'pollen date, date collected, collected, collected on, collection date, date of collection, pollen collected on, pollen collection date, gesammelt am, fecha de recolección, date de récolte du pollen',
+      'pollen_age_days',
+      'count',
+      'pollen age, age days, age in days, age, Pollenalter, Alter, Alter in Tagen, edad del polen, edad, edad en días, ' +
+        'âge du pollen, âge, âge en jours',
     ),
-    may('pollen_age_days', 'count', 'pollen age, age days, age in days, age'),
     may('vial', 'name', VIAL),
-    must('outcome', 'word', 'result, fruit set, Ergebnis, resultado, résultat'),
-    may('season', 'text', 'year, Saison, temporada, saison'),
-    may('grower', 'text', 'grower name, Züchter, cultivador, cultivateur'),
-    may('wave', 'text', 'flush'),
-    may('checked_on', 'date', 'date checked, check date, kontrolliert am'),
+    must(
+      'outcome',
+      'word',
+      'result, fruit set, Ergebnis, Fruchtansatz, resultado, cuajado, résultat, nouaison',
+    ),
+    may('season', 'text', 'year, Saison, Jahr, temporada, año, saison, année'),
+    may('grower', 'text', 'grower name, Züchter, Gärtner, cultivador, productor, cultivateur, obtenteur'),
+    may('wave', 'text', 'flush, Blütenwelle, Welle, oleada, ola, vague'),
+    may(
+      'checked_on',
+      'date',
+      'date checked, check date, checked, looked at, kontrolliert am, kontrolliert, geprüft am, Kontrolle, angesehen, ' +
+        'revisado, revisado el, fecha de revisión, comprobado, contrôlé le, contrôlé, vérifié le, vérifié, date de contrôle',
+    ),
     may(
       'harvested_on',
       'date',
-      'date harvested, harvest date, geerntet am, fecha de cosecha, date de récolte',
+      'date harvested, harvest date, harvested, geerntet am, geerntet, Erntedatum, fecha de cosecha, cosechado, cosechado el, ' +
+        'date de récolte, cueilli le',
     ),
-    may('bagged', 'yes-no', 'bag'),
-    may('control', 'word'),
-    may('seeds', 'count', 'seed count, seed number, number of seeds, Samen, semillas, graines'),
-    may('sown', 'count', 'seeds sown'),
-    may('germinated', 'count', 'seeds germinated'),
+    may('bagged', 'yes-no', 'bag, eingetütet, verpackt, Tüte, embolsada, embolsado, ensaché, ensachée'),
+    may('control', 'word', 'control type, Kontrollart, tipo de control, témoin'),
+    may(
+      'seeds',
+      'count',
+      'seed count, seed number, number of seeds, Samen, Samenzahl, Anzahl Samen, semillas, número de semillas, ' +
+        'graines, nombre de graines',
+    ),
+    may(
+      'sown',
+      'count',
+      'seeds sown, gesät, ausgesät, sembradas, semillas sembradas, semées, graines semées',
+    ),
+    may(
+      'germinated',
+      'count',
+      'seeds germinated, gekeimt, germinadas, semillas germinadas, germées, graines germées',
+    ),
     may(
       'fruit_weight_g',
       'decimal',
-      'fruit weight, fruit weight in g, weight g, weight, Fruchtgewicht, peso, poids',
+      'fruit weight, fruit weight in g, weight g, weight, Fruchtgewicht, Gewicht, peso, peso del fruto, poids, poids du fruit',
     ),
-    may('identified_by', 'text'),
+    may('identified_by', 'text', 'bestimmt von, identificado por, identifié par'),
     may('note', 'text', NOTE),
   ],
   vials: [
     must('vial', 'name', `${VIAL}, id`),
-    must('pollen_parent', 'name', `${FATHER}, plant, parent`),
-    must(
-      'collected',
-      'date',
-      'collected on, date collected, collection date, date of collection, pollen collected, pollen date, date, gesammelt am',
-    ),
+    must('pollen_parent', 'name', `${FATHER}, plant, parent, Pflanze, planta, plante`),
+    must('collected', 'date', `pollen collected, date, Datum, fecha, ${COLLECTED}`),
     must('storage', 'word', STORAGE),
-    may('doses_left', 'count', 'doses, doses remaining, flowers left'),
-    may('thaws', 'count', 'times thawed, number of thaws'),
+    may(
+      'doses_left',
+      'count',
+      'doses, doses remaining, flowers left, Dosen übrig, restliche Dosen, dosis restantes, doses restantes',
+    ),
+    may('thaws', 'count', 'times thawed, number of thaws, aufgetaut, descongelaciones, décongélations'),
     may('note', 'text', NOTE),
   ],
   flowers: [
-    must('seed_parent', 'name', `${MOTHER}, plant`),
+    must('seed_parent', 'name', `${MOTHER}, plant, Pflanze, planta, plante`),
     must(
       'flowers',
       'count',
-      'expected flowers, flowers expected, number of flowers, flower count, Blüten, flores, fleurs',
+      'expected flowers, flowers expected, number of flowers, flower count, Blüten, Blütenzahl, erwartete Blüten, flores, ' +
+        'número de flores, fleurs, nombre de fleurs',
     ),
-    may('opens_from', 'date', 'opens, from, first flower'),
-    may('opens_to', 'date', 'to, until, last flower'),
+    may(
+      'opens_from',
+      'date',
+      'opens, from, first flower, von, ab, erste Blüte, desde, primera flor, première fleur',
+    ),
+    may(
+      'opens_to',
+      'date',
+      'to, until, last flower, bis, letzte Blüte, hasta, última flor, jusque, dernière fleur',
+    ),
   ],
 };
 

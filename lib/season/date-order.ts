@@ -1,11 +1,11 @@
 /** Which of its numbers is the day: decided once for a column, by the dates in it that can be read in one way only. */
 
-import { dateInOrder, threeNumbers } from './cell.ts';
+import { dateInOrder, threeNumbers } from './date-cell.ts';
 import type { DateOrder } from './season.ts';
 
-/** A cell of a date column and the line it stands on. */
+/** A cell of a date column and the row it stands in, as a spreadsheet counts. */
 export interface DateCell {
-  readonly line: number;
+  readonly row: number;
   readonly text: string;
 }
 
@@ -58,7 +58,7 @@ function differing(cells: readonly DateCell[], orders: readonly DateOrder[]): Da
  * An order is ruled out by a date that does not exist in it: 25/06/2025 cannot have the month first. Where more than
  * one order is left and they name different days, only the grower can tell.
  *
- * @example dateOrderOf([{ line: 2, text: '03/04/2025' }, { line: 3, text: '25/04/2025' }]) // decided: dmy, by line 3
+ * @example dateOrderOf([{ row: 2, text: '03/04/2025' }, { row: 3, text: '25/04/2025' }]) // decided: dmy, by row 3
  */
 export function dateOrderOf(cells: readonly DateCell[]): DateOrderFinding {
   const tally = tallies(cells);

@@ -14,12 +14,14 @@ export type FileProblemCode =
   | 'column-missing'
   | 'column-unclear'
   | 'column-unknown'
+  | 'columns-unknown'
   | 'column-without-header'
   | 'column-guessed'
   | 'date-order-unclear'
   | 'date-order-mixed'
   | 'date-order-decided'
   | 'date-order-from-neighbour'
+  | 'date-serial-read'
   | 'two-digit-years'
   | 'encoding-guessed'
   | 'title-lines'
@@ -36,9 +38,11 @@ export type RowProblemCode =
   | 'date-not-understood'
   | 'date-serial'
   | 'date-implausible'
+  | 'date-partial'
   | 'number-not-understood'
   | 'number-negative'
   | 'number-absurd'
+  | 'number-converted'
   | 'word-not-understood'
   | 'word-guessed'
   | 'storage-slip'
@@ -91,6 +95,9 @@ export function problemAt(
   const { file, line, row } = place;
   return { file, line, row, severity, column, value, code, details };
 }
+
+/** Adds a problem to those of a file, at its header. */
+export type Report = (severity: Problem['severity'], code: ProblemCode, parts?: ProblemParts) => void;
 
 const QUESTIONS: ReadonlySet<string> = new Set<ProblemCode>([
   'date-order-unclear',

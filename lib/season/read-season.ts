@@ -3,6 +3,7 @@
 import { tidyName } from './cell.ts';
 import { COLUMNS, foldHeader, KINDS } from './columns.ts';
 import { crossRows, type ReadCross } from './crosses.ts';
+import type { DateSystem } from './date-cell.ts';
 import { isIsoDate, latestDate } from './dates.ts';
 import { flowerRows, type ReadFlowers } from './flowers.ts';
 import { pollenAge, type VialRegister } from './pollen-age.ts';
@@ -32,6 +33,8 @@ export interface ReadOptions {
   readonly endpoint?: Endpoint;
   /** The order of day, month and year in dates that are not ISO 8601. */
   readonly dateOrder?: DateOrder;
+  /** From which day a spreadsheet's own numbers for days count: 1900, or 1904 as older ones on a Mac do; 1900 where left out. */
+  readonly dateSystem?: DateSystem;
   /** What the grower says that headers mean: from their header to our column. */
   readonly map?: ReadonlyMap<string, string>;
 }
@@ -182,7 +185,7 @@ function* datesPast(crosses: readonly Cross[], vials: readonly Vial[]): Generato
  * it throw; what only the grower can tell is among `questions(season)`, and that file then gives no rows.
  *
  * @param sources file names as they are to be printed, and the files' bytes
- * @param options `asOf`, an ISO date; `endpoint`, `initial` or `final` fruit set; `dateOrder`; `map`
+ * @param options `asOf`, an ISO date; `endpoint`, `initial` or `final` fruit set; `dateOrder`; `dateSystem`; `map`
  * @throws RangeError where an option is no date or no column
  * @example
  * const text = 'cross_id,pollination_date,seed_parent,pollen_parent,storage,outcome\nT1,2025-06-01,A,B,fresh,fruit';
@@ -192,8 +195,8 @@ function* datesPast(crosses: readonly Cross[], vials: readonly Vial[]): Generato
  */
 export function readSeason(sources: readonly SeasonSource[], options: ReadOptions = {}): Season {
   checkOptions(options);
-  const { asOf, endpoint = 'initial', dateOrder, map = new Map() } = options;
-  const sheetOptions = { map: foldedMap(map), ...(dateOrder === undefined ? {} : { dateOrder }) };
+  const { asOf, endpoint = 'initial', map = new Map() } = options;
+  const sheetOptions = { ...options, map: foldedMap(map) };
   const sheets = withoutRepeatedFiles(sources.map((source) => layOut(source, sheetOptions)));
   reportUnusedMap(sheets, map);
 

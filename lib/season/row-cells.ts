@@ -1,6 +1,7 @@
 /** The cells of one row by our column names: each read as what it holds, each fault reported where it stands. */
 
-import { type Reading, readDate, readNumber, readWord, threeNumbers, tidyName } from './cell.ts';
+import { type Reading, readNumber, readWord, tidyName } from './cell.ts';
+import { readDate, threeNumbers } from './date-cell.ts';
 import { type ProblemCode, type ProblemParts, problemAt } from './problems.ts';
 import type { Row } from './read.ts';
 import type { Place, Problem } from './season.ts';
@@ -89,13 +90,14 @@ export class RowCells {
   }
 
   text(column: string): string | null {
-    return this.raw(column) || null;
+    const raw = this.raw(column);
+    return raw === '' || raw === '?' ? null : raw;
   }
 
   /** A plant, tag, vial or person. */
   name(column: string, required = false): string | null {
     const raw = this.raw(column);
-    if (raw === '' || (required && raw === '?')) return this.#blank(column, required);
+    if (raw === '' || raw === '?') return this.#blank(column, required);
     const tidy = tidyName(raw);
     if (tidy !== raw) this.#noticeOnce('name-tidied', column, tidy);
     return tidy;
@@ -104,16 +106,18 @@ export class RowCells {
   date(column: string, required = false): string | null {
     const raw = this.raw(column);
     if (isBlank(raw)) return this.#blank(column, required);
-    const order = this.sheet.dateOrders.get(column) ?? null;
-    const reading = readDate(raw, order);
-    const ordered = 'fault' in reading && order !== null && threeNumbers(raw) !== null;
-    return this.#valueOf(column, reading, required, ordered ? { order } : {});
+    const form = this.sheet.dateForms.get(column) ?? null;
+    const reading = readDate(raw, form);
+    const ordered = 'fault' in reading && typeof form === 'string' && threeNumbers(raw) !== null;
+    return this.#valueOf(column, reading, required, ordered ? { order: form } : {});
   }
 
   number(column: string, { highest, whole = false, required = false }: NumberRule): number | null {
     const raw = this.raw(column);
     if (isBlank(raw)) return this.#blank(column, required);
-    return this.#valueOf(column, readNumber(raw, { highest, whole }), required, { highest });
+    const reading = readNumber(raw, { highest, whole, column });
+    if ('converted' in reading) this.#noticeOnce('number-converted', column, String(reading.value));
+    return this.#valueOf(column, reading, required, { highest });
   }
 
   /** A word of a list; an unknown one leaves the row out, since it could be any of them. */

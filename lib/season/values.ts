@@ -5,10 +5,11 @@ import type { Control, Outcome } from './season.ts';
 /** A word list: from each word as it is compared to the word it stands for. */
 export type WordList<T> = ReadonlyMap<string, T>;
 
-/** A word as it is compared: lower case, single spaces for underscores and dashes. */
+/** A word as it is compared: lower case, without accents, single spaces for underscores and dashes. */
 export function foldWord(text: string): string {
   return text
-    .normalize('NFC')
+    .normalize('NFKD')
+    .replace(/\p{M}/gu, '')
     .toLowerCase()
     .replace(/[\s_-]+/g, ' ')
     .trim();
@@ -25,42 +26,77 @@ function wordList<T extends string | boolean>(
 }
 
 export const OUTCOMES: WordList<Outcome> = wordList<Outcome>([
-  ['fruit', 'fruits, yes, y, 1, true, set, fruit set, took, taken, success, Frucht, ja, fruto, sí, si, oui'],
-  ['dropped', 'drop, fell, fell off, fallen, abgefallen, caído, tombé'],
+  [
+    'fruit',
+    'fruits, yes, y, 1, true, ✓, ✔, set, fruit set, set fruit, took, taken, success, ' +
+      'Frucht, Früchte, ja, angesetzt, Fruchtansatz, Ansatz, wahr, fruto, frutos, sí, cuajó, cuajado, cuajada, verdadero, ' +
+      'oui, noué, nouée, nouaison, réussi, vrai',
+  ],
+  [
+    'dropped',
+    'drop, fell, fell off, dropped off, aborted, abort, fallen, abgefallen, abgeworfen, abgestoßen, abgestossen, ' +
+      'caído, caída, cayó, abortado, abortada, abortó, tombé, tombée, avorté, avortée, chute',
+  ],
   [
     'none',
-    'failed, fail, failure, no, n, 0, false, no fruit, no set, not set, nein, keine, ninguno, non, aucun',
+    'failed, fail, failure, failed to set, nothing, no, n, 0, false, ✗, ✘, no fruit, no set, not set, ' +
+      'nein, keine, keine Frucht, nichts, nicht angesetzt, kein Ansatz, fehlgeschlagen, falsch, ' +
+      'ninguno, ninguna, nada, sin fruto, no cuajó, no cuajado, fallido, falso, ' +
+      'non, aucun, aucune, rien, aucun fruit, pas de fruit, non noué, raté, échec, échoué, faux',
   ],
   [
     'unknown',
-    '?, lost, tag lost, lost tag, not seen, unbekannt, verloren, desconocido, perdido, inconnu, perdu',
+    '?, lost, tag lost, lost tag, not seen, unbekannt, verloren, Etikett verloren, nicht gesehen, ' +
+      'desconocido, desconocida, perdido, perdida, etiqueta perdida, no visto, ' +
+      'inconnu, inconnue, perdu, perdue, étiquette perdue, pas vu',
   ],
-  ['pending', 'waiting, too early, not yet, offen, pendiente, en attente'],
+  [
+    'pending',
+    'waiting, too early, not yet, offen, noch offen, ausstehend, zu früh, noch nicht, ' +
+      'pendiente, demasiado pronto, todavía no, en attente, trop tôt, pas encore',
+  ],
 ]);
 
 export const STORAGES: WordList<string> = wordList([
-  ['fresh', 'fresh pollen, frisch, fresco, frais'],
-  ['room', 'room temperature, Zimmertemperatur, Raumtemperatur, temperatura ambiente, température ambiante'],
+  [
+    'fresh',
+    'fresh pollen, frisch, frischer Pollen, fresco, fresca, polen fresco, frais, fraîche, pollen frais',
+  ],
+  [
+    'room',
+    'room temperature, Zimmertemperatur, Raumtemperatur, Zimmer, temperatura ambiente, ambiente, température ambiante, ambiante',
+  ],
   [
     'refrigerated',
-    'fridge, refrigerator, refrigerate, Kühlschrank, gekühlt, nevera, refrigerado, frigo, réfrigérateur, réfrigéré',
+    'fridge, refrigerator, refrigerate, in the fridge, Kühlschrank, Kuehlschrank, im Kühlschrank, gekühlt, gekuehlt, ' +
+      'nevera, frigorífico, refrigerador, refrigerado, refrigerada, frigo, au frigo, réfrigérateur, réfrigéré, réfrigérée',
   ],
   [
     'frozen',
-    'freezer, freeze, deep freezer, deep frozen, Gefrierschrank, gefroren, congelador, congelado, congélateur, congelé',
+    'freezer, freeze, deep freeze, deep freezer, deep frozen, in the freezer, ' +
+      'Gefrierschrank, Gefriertruhe, Tiefkühler, Tiefkühltruhe, Tiefkühlung, tiefgekühlt, tiefgefroren, gefroren, eingefroren, ' +
+      'congelador, ultracongelador, congelado, congelada, congélateur, congelé, congelée, surgelé, surgelée',
   ],
 ]);
 
 /** False: the row is a cross and no control, although its cell is not blank. */
 export const CONTROLS: WordList<Control | false> = wordList<Control | false>([
-  ['unpollinated', 'not pollinated, no pollen'],
-  ['selfed', 'self, selfing, self pollinated, own pollen'],
-  [false, 'no, 0, none, cross'],
+  [
+    'unpollinated',
+    'not pollinated, no pollen, unbestäubt, nicht bestäubt, ohne Pollen, sin polinizar, no polinizada, sin polen, ' +
+      'non pollinisé, non pollinisée, sans pollen',
+  ],
+  [
+    'selfed',
+    'self, selfing, self pollinated, own pollen, selbst, geselbstet, Selbstung, selbstbestäubt, eigener Pollen, ' +
+      'autopolinizada, autofecundada, polen propio, autopollinisée, autofécondée, propre pollen',
+  ],
+  [false, 'no, 0, none, cross, nein, keine, Kreuzung, ninguno, cruce, cruza, non, aucun, croisement'],
 ]);
 
 export const YES_NO: WordList<boolean> = wordList<boolean>([
-  [true, 'yes, y, 1, x, ja, sí, si, oui'],
-  [false, 'no, n, 0, nein, non'],
+  [true, 'yes, y, 1, x, ✓, ✔, ja, j, sí, s, oui, o, wahr, verdadero, vrai'],
+  [false, 'no, n, 0, ✗, ✘, nein, non, falsch, falso, faux'],
 ]);
 
 /** What stands for an empty cell where a date or a number is expected. */

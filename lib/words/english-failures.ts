@@ -22,7 +22,7 @@ const RULES: Readonly<Record<string, (allowed: string | number | null | undefine
   date: () => 'Give a day that exists as YYYY-MM-DD, such as 2026-09-30.',
   share: () => 'Give a number between 0 and 1, such as 0.2.',
   'file-name': () => 'Give the name of a file, such as report.html.',
-  'header-map': () => 'Write it as "THEIR HEADER=column", such as --map "Mutter=seed_parent".',
+  'header-map': () => 'Write it as "YOUR HEADER=column", such as --map "Mutter=seed_parent".',
   column: (allowed) => `${meant(allowed)}What stands after the = must be the name of one of the columns.`,
 };
 

@@ -8,6 +8,9 @@ const column = ({ column: header }: Problem): string => `The column ${cited(head
 
 /** "21 MB", in millions of bytes, rounded up so that what is too large never looks as if it fitted. */
 const megabytes = (bytes: string | number | undefined): string => `${Math.ceil(Number(bytes) / 1e6)} MB`;
+/** The option that reads a header as one of our columns, as it is typed. */
+const mapOption = (header: string | number | null, name: string | number): string =>
+  `--map "${header}=${name}"`;
 
 const KINDS: Readonly<Record<string, string>> = {
   crosses: 'crosses file',
@@ -41,11 +44,11 @@ export const FILE_PROBLEMS: Readonly<Record<FileProblemCode, ProblemSentence>> =
   'kind-unknown': ({ details }) => [
     `The file's columns (${cited(details.headers)}) are those of neither crosses, vials nor expected flowers.`,
     'Check that the first row holds the headers; a crosses file has cross_id, pollination_date, seed_parent, ' +
-      'pollen_parent, storage and outcome. For other headers use --map "THEIR HEADER=column".',
+      'pollen_parent, storage and outcome. For other headers use --map "YOUR HEADER=column".',
   ],
   'column-missing': ({ details }) => [
     `The ${KINDS[details.kind] ?? 'file'} has no column for ${details.column}, so none of its rows can be used.`,
-    `Add a column ${details.column}, or say which of yours it is: --map "YOUR HEADER=${details.column}".`,
+    `Add a column ${details.column}, or say which of yours it is: ${mapOption(details.suggestion || 'YOUR HEADER', details.column)}.`,
   ],
   'column-unclear': ({ details }) => [
     details.same === 'yes'
@@ -53,11 +56,17 @@ export const FILE_PROBLEMS: Readonly<Record<FileProblemCode, ProblemSentence>> =
       : `Both ${cited(details.first)} and ${cited(details.second)} could be ${details.column}.`,
     details.same === 'yes'
       ? 'Rename the one that is not meant.'
-      : `Say which one is meant: --map "${details.first}=${details.column}" or --map "${details.second}=${details.column}".`,
+      : `Say which one is meant: ${mapOption(details.first, details.column)} or ${mapOption(details.second, details.column)}.`,
   ],
   'column-unknown': (problem) => [
     `${column(problem)} is not used.`,
-    'If it holds something that is needed, say what: --map "THEIR HEADER=column".',
+    problem.details.suggestion
+      ? `If it holds the ${problem.details.suggestion}, say so: ${mapOption(problem.column, problem.details.suggestion)}.`
+      : `If it holds something that is needed, say what, with the name of one of our columns: ${mapOption(problem.column, 'column')}.`,
+  ],
+  'columns-unknown': ({ details }) => [
+    `${details.more} more columns are not used.`,
+    'Look whether the right separator and the right file were taken.',
   ],
   'column-without-header': ({ details }) => [
     `Column ${details.position} has cells but no header, and is not used.`,
@@ -65,12 +74,12 @@ export const FILE_PROBLEMS: Readonly<Record<FileProblemCode, ProblemSentence>> =
   ],
   'column-guessed': (problem) => [
     `${column(problem)} is read as ${problem.details.column}.`,
-    'If that is wrong, rename the column, or say what it is: --map "THEIR HEADER=column".',
+    `If that is wrong, rename the column, or say what it is: ${mapOption(problem.column, 'column')}.`,
   ],
   'date-order-unclear': (problem) => {
     const { details, value } = problem;
     return [
-      `${column(problem)} does not tell which number is the day: ${cited(value)} in line ${details.line} is ` +
+      `${column(problem)} does not tell which number is the day: ${cited(value)} in row ${details.row} is ` +
         `${details.first} read as ${dateOrderName(details.firstOrder)}, but ${details.second} as ${dateOrderName(details.secondOrder)}.`,
       `Say which it is: --date-order ${details.firstOrder} or --date-order ${details.secondOrder}.`,
     ];
@@ -78,23 +87,29 @@ export const FILE_PROBLEMS: Readonly<Record<FileProblemCode, ProblemSentence>> =
   'date-order-mixed': (problem) => {
     const { details } = problem;
     return [
-      `${column(problem)} mixes two ways of writing dates: ${cited(details.firstAgainst)} in line ${details.firstLine} ` +
-        `cannot be ${dateOrderName(details.firstOrder)}, and ${cited(details.secondAgainst)} in line ${details.secondLine} ` +
+      `${column(problem)} mixes two ways of writing dates: ${cited(details.firstAgainst)} in row ${details.firstRow} ` +
+        `cannot be ${dateOrderName(details.firstOrder)}, and ${cited(details.secondAgainst)} in row ${details.secondRow} ` +
         `cannot be ${dateOrderName(details.secondOrder)}.`,
       'Write all dates as YYYY-MM-DD. Or say which order holds, with --date-order: rows written otherwise are then left out.',
     ];
   },
   'date-order-decided': (problem) => [
     `Dates in ${cited(problem.column)} are read as ${dateOrderName(problem.details.order)}, since ${cited(problem.value)} in ` +
-      `line ${problem.details.line} can be read in no other way.`,
+      `row ${problem.details.row} can be read in no other way.`,
     `If that is wrong, give --date-order.`,
   ],
   'date-order-from-neighbour': (problem) => [
     `Dates in ${cited(problem.column)} are read as ${dateOrderName(problem.details.order)}, as the file's other dates are.`,
     'If that is wrong, give --date-order or write the dates as YYYY-MM-DD.',
   ],
+  'date-serial-read': ({ column: header, details, value }) => [
+    `${cited(header)} holds a spreadsheet's own numbers for days: ${cited(value)} in row ${details.row} is read as ${details.date}.`,
+    details.system === 1900
+      ? 'If all are four years too early, give --date-system 1904; else nothing needs doing.'
+      : 'If all are four years too late, give --date-system 1900; else nothing needs doing.',
+  ],
   'two-digit-years': (problem) => [
-    `Years in ${cited(problem.column)} have two digits (${cited(problem.value)} in line ${problem.details.line}): ` +
+    `Years in ${cited(problem.column)} have two digits (${cited(problem.value)} in row ${problem.details.row}): ` +
       '00 to 69 are read as 2000 to 2069, 70 to 99 as 1970 to 1999.',
     'Write years with four digits.',
   ],
@@ -104,10 +119,10 @@ export const FILE_PROBLEMS: Readonly<Record<FileProblemCode, ProblemSentence>> =
       : `The file is not UTF-8; it is read as ${details.encoding}, which makes one of its cells ${cited(value)}.`,
     'If that looks wrong, save the sheet as CSV (UTF-8).',
   ],
-  'title-lines': ({ details, line }) => [
-    `The headers are in line ${line}; ${details.titles === 1 ? 'one line' : `${details.titles} lines`} above ` +
+  'title-lines': ({ details, row }) => [
+    `The headers are in row ${row}; ${details.titles === 1 ? 'one row' : `${details.titles} rows`} above ` +
       `${details.titles === 1 ? 'is' : 'are'} passed over.`,
-    'Nothing needs doing if those lines are only a title.',
+    'Nothing needs doing if there is only a title.',
   ],
   'map-header-missing': ({ details, value }) => [
     `No file has a column ${cited(value)}, which was to be read as ${details.column}.`,

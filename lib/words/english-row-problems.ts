@@ -73,15 +73,23 @@ const CELL_PROBLEMS: Readonly<Record<CellCode, ProblemSentence>> = {
     `${the(problem)} looks like a spreadsheet's own number for a day.`,
     'Format the column as a date (YYYY-MM-DD) before saving as CSV.',
   ],
+  'date-partial': (problem) => [
+    `${the(problem)} names no full day.`,
+    'Write the day, the month and the year: YYYY-MM-DD, for example 2025-06-14.',
+  ],
   'date-implausible': (problem) => [`${the(problem)} is not in 1950 to 2100.`, 'Check the year.'],
   'number-not-understood': (problem) => [
     `${the(problem)} is not ${named(problem) === 'fruit weight' ? 'a number' : 'a whole number'}.`,
-    'Write digits only, without a unit, a word or a mark between thousands.',
+    'Write digits only, without a word or a mark between thousands.',
   ],
   'number-negative': (problem) => [`${the(problem)} is below zero.`, 'Correct it, or leave it blank.'],
   'number-absurd': (problem) => [
     `${the(problem)} is more than can be (at most ${problem.details.highest}).`,
     'Correct it, or leave it blank.',
+  ],
+  'number-converted': (problem) => [
+    `${the(problem)} is read as ${problem.details.meant}, here and wherever it stands.`,
+    'Nothing needs doing if that is right.',
   ],
   'word-not-understood': (problem) => [
     `${the(problem)} is not a word that is known here${problem.details.suggestion ? `; is ${problem.details.suggestion} meant?` : '.'}`,
@@ -150,7 +158,7 @@ const SENSE_PROBLEMS: Readonly<Record<Exclude<RowProblemCode, CellCode>, Problem
       : `the age of the pollen rests on vial ${cited(details.vial)}, whose date is not known; the row counts in plain rates, not where age matters.`,
     details.vial === ''
       ? 'Fill in pollen_collected, pollen_age_days or vial.'
-      : 'Give the file of vials with --vials, or fill in pollen_collected.',
+      : 'Add --vials and the name of your file of vials, or fill in pollen_collected.',
   ],
   'age-disagrees': ({ details, column }) => [
     `${cited(column)} makes the pollen ${details.otherDays} days old, ${details.usedColumn} ${details.days} days; ${details.days} is used.`,

@@ -16,7 +16,7 @@ function failureOf(...argv: string[]): { code: string; details: Failure['details
 describe('readCommandLine', () => {
   it('reads every option of the contract', () => {
     const argv =
-      'report a.csv b.csv --vials v.csv --flowers f.csv --json --use-on 2026-08-01 --as-of 2025-09-30 --date-order dmy ' +
+      'report a.csv b.csv --vials v.csv --flowers f.csv --json --use-on 2026-08-01 --as-of 2025-09-30 --date-order dmy --date-system 1904 ' +
       '--level 0.9 --endpoint final --age-scale days --worth 0.2 --same-plants --language en -o out.html';
     expect(
       readCommandLine([...argv.split(' '), '--map', 'Mutter = seed_parent', '--map', 'a=b=vial']),
@@ -29,6 +29,7 @@ describe('readCommandLine', () => {
       useOn: '2026-08-01',
       asOf: '2025-09-30',
       dateOrder: 'dmy',
+      dateSystem: 1904,
       level: 0.9,
       endpoint: 'final',
       ageScale: 'days',

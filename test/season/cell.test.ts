@@ -1,57 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import {
-  dateInOrder,
-  fullYear,
-  readDate,
-  readNumber,
-  readWord,
-  threeNumbers,
-  tidyName,
-} from '../../lib/season/cell.ts';
+import { readNumber, readWord, tidyName } from '../../lib/season/cell.ts';
 import { OUTCOMES } from '../../lib/season/values.ts';
-
-describe('readDate', () => {
-  it.each([
-    ['2025-06-14', null],
-    ['2025-06-14 00:00:00', null],
-    ['2025-06-14T23:59:00-11:00', null],
-    ['2025/6/14', null],
-    ['14 June 2025', null],
-    ['14-Jun-25', null],
-    ['June 14, 2025', null],
-    ['14.6.2025', 'dmy'],
-    ['14/06/25', 'dmy'],
-    ['6/14/2025', 'mdy'],
-    ['25-06-14', 'ymd'],
-    ['14.06.2025 08:15', 'dmy'],
-  ] as const)('reads %s (%s) as 14 June 2025', (text, order) => {
-    expect(readDate(text, order)).toEqual({ value: '2025-06-14' });
-  });
-
-  it.each([
-    ['2025-02-30', null, 'date-does-not-exist'],
-    ['31 June 2025', null, 'date-does-not-exist'],
-    ['14/06/2025', 'mdy', 'date-does-not-exist'],
-    ['45822', null, 'date-serial'],
-    ['June 2025', null, 'date-not-understood'],
-    ['14 Brumaire 2025', null, 'date-not-understood'],
-    ['2025-06', null, 'date-not-understood'],
-    ['0205-06-14', null, 'date-implausible'],
-    ['9999-12-31', null, 'date-implausible'],
-  ] as const)('refuses %s (%s): %s', (text, order, fault) => {
-    expect(readDate(text, order)).toEqual({ fault });
-  });
-
-  it('takes two digits for 1970 to 2069', () => {
-    expect(['69', '70', '00', '1969'].map(fullYear)).toEqual([2069, 1970, 2000, 1969]);
-  });
-
-  it('never takes a number of four digits for a day or month', () => {
-    expect(threeNumbers('03/04/2025')).toEqual(['03', '04', '2025']);
-    expect(dateInOrder(['03', '04', '2025'], 'ymd')).toBeNull();
-    expect(threeNumbers('2025-04-03')).toBeNull();
-  });
-});
 
 describe('readNumber', () => {
   it('reads a decimal point and a decimal comma alike', () => {
@@ -66,11 +15,48 @@ describe('readNumber', () => {
     ['2.5', 'number-not-understood'],
     ['1,234', 'number-not-understood'],
     ['12 g', 'number-not-understood'],
+    ['12 seeds 3', 'number-not-understood'],
+    ['about 12', 'number-not-understood'],
+    ['1234567890123456789012', 'number-absurd'],
     ['1e2', 'number-not-understood'],
     ['Infinity', 'number-not-understood'],
     ['0x10', 'number-not-understood'],
   ])('refuses %s as a whole number up to 100: %s', (text, fault) => {
     expect(readNumber(text, { highest: 100, whole: true })).toEqual({ fault });
+  });
+});
+
+describe('readNumber with units', () => {
+  it.each([
+    ['3,5 g', 'fruit_weight_g', 3.5],
+    ['350g', 'fruit_weight_g', 350],
+    ['12 Gramm', 'fruit_weight_g', 12],
+    ['12 seeds', 'seeds', 12],
+    ['40 Samen', 'seeds', 40],
+    ['5 d', 'pollen_age_days', 5],
+    ['5 días', 'pollen_age_days', 5],
+    ['5 T.', 'pollen_age_days', 5],
+    ['3 Blüten', 'flowers', 3],
+  ])("reads %s in %s as the column's own number", (text, column, value) => {
+    expect(readNumber(text, { highest: 5000, column })).toEqual({ value });
+  });
+
+  it('says where a number was written in another unit', () => {
+    // 1 kg is 1000 g, a week 7 days; an ounce 28.35 g (kitchen scale, rounded).
+    const converted = (text: string, column: string) => readNumber(text, { highest: 5000, column });
+    expect(converted('0,35 kg', 'fruit_weight_g')).toEqual({ value: 350, converted: true });
+    expect(converted('2 weeks', 'pollen_age_days')).toEqual({ value: 14, converted: true });
+    const ounces = converted('10 oz', 'fruit_weight_g');
+    expect('value' in ounces && ounces.value).toBeCloseTo(283.5, 1);
+  });
+
+  it.each([
+    ['3 months', 'pollen_age_days'],
+    ['12 d', 'seeds'],
+    ['12 seeds', 'fruit_weight_g'],
+    ['12 constructor', 'seeds'],
+  ])('refuses %s in %s', (text, column) => {
+    expect(readNumber(text, { highest: 5000, column })).toEqual({ fault: 'number-not-understood' });
   });
 });
 

@@ -1,18 +1,18 @@
 import { describe, expect, it } from 'vitest';
 import { dateOrderOf } from '../../lib/season/date-order.ts';
 
-const cells = (...texts: string[]) => texts.map((text, i) => ({ line: i + 2, text }));
+const cells = (...texts: string[]) => texts.map((text, i) => ({ row: i + 2, text }));
 
 describe('dateOrderOf', () => {
   it('is decided by a date that can be read in one way only', () => {
     expect(dateOrderOf(cells('03/04/2025', '25/04/2025'))).toEqual({
       state: 'decided',
       order: 'dmy',
-      evidence: { line: 3, text: '25/04/2025' },
+      evidence: { row: 3, text: '25/04/2025' },
     });
     expect(dateOrderOf(cells('04/25/2025', '03/04/2025'))).toMatchObject({
       order: 'mdy',
-      evidence: { line: 2 },
+      evidence: { row: 2 },
     });
     expect(dateOrderOf(cells('25-06-14', '32-06-01'))).toMatchObject({
       state: 'decided',
@@ -28,7 +28,7 @@ describe('dateOrderOf', () => {
     expect(dateOrderOf(cells('05/05/2025', '03/04/2025'))).toEqual({
       state: 'unclear',
       orders: ['dmy', 'mdy'],
-      example: { line: 3, text: '03/04/2025' },
+      example: { row: 3, text: '03/04/2025' },
     });
     expect(dateOrderOf(cells('13.06.25'))).toMatchObject({ state: 'unclear', orders: ['dmy', 'ymd'] });
   });
@@ -42,8 +42,8 @@ describe('dateOrderOf', () => {
       state: 'mixed',
       orders: ['dmy', 'mdy'],
       against: [
-        { line: 3, text: '04/26/2025' },
-        { line: 2, text: '25/04/2025' },
+        { row: 3, text: '04/26/2025' },
+        { row: 2, text: '25/04/2025' },
       ],
     });
   });

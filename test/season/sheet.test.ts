@@ -19,7 +19,7 @@ describe('layOut', () => {
     const text =
       'seed_parent,flowers,opens_from,opens_to\nA,1,25/06/2026,06/28/2026\nB,1,01/06/2026,06/02/2026\n';
     const sheet = layOut(source(text), { map: NO_MAP });
-    expect([...sheet.dateOrders]).toEqual([
+    expect([...sheet.dateForms]).toEqual([
       ['opens_from', 'dmy'],
       ['opens_to', 'mdy'],
     ]);
@@ -43,7 +43,7 @@ describe('layOut', () => {
       map: NO_MAP,
       dateOrder: 'mdy',
     });
-    expect([...sheet.dateOrders]).toEqual([['opens_from', 'mdy']]);
+    expect([...sheet.dateForms]).toEqual([['opens_from', 'mdy']]);
     expect(sheet.problems).toEqual([]);
   });
 

@@ -31,6 +31,23 @@ describe('word lists', () => {
   });
 });
 
+describe('word lists in four languages', () => {
+  it.each([
+    [OUTCOMES, 'fruit', ['set', 'angesetzt', 'cuajó', 'nouée']],
+    [OUTCOMES, 'dropped', ['aborted', 'dropped off', 'abgeworfen', 'abortado', 'avorté']],
+    [OUTCOMES, 'none', ['nothing', 'failed to set', 'nichts', 'nada', 'rien']],
+    [OUTCOMES, 'unknown', ['tag lost', 'Etikett verloren', 'perdida', 'étiquette perdue']],
+    [OUTCOMES, 'pending', ['not yet', 'noch offen', 'pendiente', 'trop tôt']],
+    [STORAGES, 'frozen', ['deep freeze', 'tiefgekühlt', 'congelada', 'congélateur', 'CONGELE']],
+    [STORAGES, 'refrigerated', ['Kuehlschrank', 'nevera', 'frigo']],
+    [CONTROLS, 'selfed', ['selfing', 'geselbstet', 'autopolinizada', 'autofécondée']],
+    [YES_NO, true, ['Yes', 'ja', 'SÍ', 'oui', 'wahr', 'verdadero', 'vrai', 'true']],
+    [YES_NO, false, ['No', 'nein', 'non', 'falsch', 'falso', 'faux', 'false']],
+  ] as const)('%# hold each word', (list: ReadonlyMap<string, unknown>, meant, words) => {
+    expect(words.map((word) => list.get(foldWord(word)))).toEqual(words.map(() => meant));
+  });
+});
+
 describe('foldWord', () => {
   it('ignores case, dashes and underscores', () =>
     expect(foldWord(' Room_Temperature ')).toBe('room temperature'));

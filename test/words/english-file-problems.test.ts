@@ -25,19 +25,19 @@ describe('FILE_PROBLEMS', () => {
     );
   });
 
-  it('name both lines where dates contradict each other', () => {
+  it('name both rows where dates contradict each other', () => {
     const details = {
       firstOrder: 'dmy',
       firstAgainst: '04/26/2025',
-      firstLine: 4,
+      firstRow: 4,
       secondOrder: 'mdy',
       secondAgainst: '25/04/2025',
-      secondLine: 3,
+      secondRow: 3,
     };
     const [message] = FILE_PROBLEMS['date-order-mixed'](
       problemAt(TOP, 'error', 'date-order-mixed', { column: 'day', details }),
     );
-    expect(message).toContain('"04/26/2025" in line 4 cannot be day-month-year');
-    expect(message).toContain('"25/04/2025" in line 3 cannot be month-day-year');
+    expect(message).toContain('"04/26/2025" in row 4 cannot be day-month-year');
+    expect(message).toContain('"25/04/2025" in row 3 cannot be month-day-year');
   });
 });

@@ -23,7 +23,7 @@ describe('problemWords', () => {
     expect(problemsIn('date-order-unclear.csv').map(problemWords)).toEqual([
       {
         message:
-          'The column "pollination_date" does not tell which number is the day: "03/04/2025" in line 2 is ' +
+          'The column "pollination_date" does not tell which number is the day: "03/04/2025" in row 2 is ' +
           '2025-04-03 read as day-month-year, but 2025-03-04 as month-day-year.',
         fix: 'Say which it is: --date-order dmy or --date-order mdy.',
       },

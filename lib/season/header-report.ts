@@ -1,0 +1,90 @@
+/** What is told about the headers of a file: what was guessed, what is missing, and what only the grower can tell. */
+
+import { COLUMNS, type Column, type KnownKind } from './columns.ts';
+import type { Header } from './header.ts';
+import { likelyColumn } from './likely-column.ts';
+import type { Report } from './problems.ts';
+import type { Row } from './read.ts';
+
+/** So many columns that are not used are told one by one; the rest is counted. */
+const TOLD_ONE_BY_ONE = 50;
+
+/** Our columns of the file's kind that no header was found for. */
+function unplaced({ kind, columns, unclear }: Header): Column[] {
+  const asked = new Set(unclear.map(({ column }) => column));
+  return COLUMNS[kind as KnownKind].filter(({ name }) => !columns.has(name) && !asked.has(name));
+}
+
+/** From unknown headers to the column that each may well mean, where no two of them may mean the same. */
+function suggestions(header: Header): Map<string, string> {
+  if (header.kind === 'unknown') return new Map();
+  const candidates = unplaced(header);
+  const likely = new Map<string, string>();
+  const times = new Map<string, number>();
+  for (const theirs of header.unknown.slice(0, TOLD_ONE_BY_ONE)) {
+    const name = likelyColumn(theirs, candidates)?.name;
+    if (name === undefined) continue;
+    likely.set(theirs, name);
+    times.set(name, (times.get(name) ?? 0) + 1);
+  }
+  return new Map([...likely].filter(([, name]) => times.get(name) === 1));
+}
+
+function reportUnclear({ unclear }: Header, report: Report): void {
+  for (const { column, headers } of unclear) {
+    const [first, second] = headers;
+    const details = { column, first, second, same: first === second ? 'yes' : 'no' };
+    report('error', 'column-unclear', { column: first, details });
+  }
+}
+
+function reportMissing({ missing, kind }: Header, likely: ReadonlyMap<string, string>, report: Report): void {
+  for (const column of missing) {
+    const theirs = [...likely].find(([, name]) => name === column)?.[0] ?? '';
+    report('error', 'column-missing', { details: { column, kind, suggestion: theirs } });
+  }
+}
+
+function reportUnknown({ unknown }: Header, likely: ReadonlyMap<string, string>, report: Report): void {
+  for (const theirs of unknown.slice(0, TOLD_ONE_BY_ONE)) {
+    const suggestion = likely.get(theirs) ?? '';
+    report('notice', 'column-unknown', { column: theirs, details: { suggestion } });
+  }
+  const more = unknown.length - TOLD_ONE_BY_ONE;
+  if (more > 0) report('notice', 'columns-unknown', { details: { more } });
+}
+
+/** Cells below a blank header belong to nothing. */
+function reportWithoutHeader(headers: readonly string[], rows: readonly Row[], report: Report): void {
+  const filled = headers.flatMap((header, index) =>
+    header.trim() === '' && rows.some(({ cells }) => (cells[index] ?? '').trim() !== '') ? [index + 1] : [],
+  );
+  for (const position of filled.slice(0, TOLD_ONE_BY_ONE))
+    report('notice', 'column-without-header', { details: { position } });
+  const more = filled.length - TOLD_ONE_BY_ONE;
+  if (more > 0) report('notice', 'columns-unknown', { details: { more } });
+}
+
+/**
+ * Tells how the headers of a file were understood.
+ *
+ * @param headers the cells of the header row as they stand
+ * @param rows the rows below it
+ */
+export function reportHeader(
+  header: Header,
+  headers: readonly string[],
+  rows: readonly Row[],
+  report: Report,
+): void {
+  if (header.kind === 'unknown') {
+    report('error', 'kind-unknown', { details: { headers: headers.map((text) => text.trim()).join(', ') } });
+  }
+  const likely = suggestions(header);
+  reportMissing(header, likely, report);
+  reportUnclear(header, report);
+  for (const { header: theirs, column } of header.guessed)
+    report('notice', 'column-guessed', { column: theirs, details: { column } });
+  reportUnknown(header, likely, report);
+  reportWithoutHeader(headers, rows, report);
+}
