@@ -30,5 +30,5 @@ it('counts the rows whose outcome is open', () => {
 });
 
 it('puts the open question into the sentence', () => {
-  expect(said(`${HEAD}\nT1,03/04/2025,A,B,fresh,fruit`)).toContain('"03/04/2025" in line 2');
+  expect(said(`${HEAD}\nT1,03/04/2025,A,B,fresh,fruit`)).toContain('"03/04/2025" in row 2');
 });
