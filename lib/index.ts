@@ -39,7 +39,9 @@ export { mixedLogistic } from './regression/mixed-logistic.ts';
 export { naturalSpline } from './regression/natural-spline.ts';
 
 // What is asked of a fit
+export { compareAt } from './regression/comparisons.ts';
 export { doseAt } from './regression/dose-at.ts';
+export { predictAt } from './regression/predict-at.ts';
 export { likelihoodRatio, profileIntervals } from './regression/profile.ts';
 export { standardise } from './regression/standardise.ts';
 export { waldIntervals } from './regression/terms.ts';

@@ -16,14 +16,15 @@ export interface PredictedProbability extends Estimate {
 /** Values of columns by name; 0 where not named, the intercept 1. */
 export type ColumnValues = Readonly<Record<string, number>> | ReadonlyMap<string, number>;
 
-function rowOf({ design: { names } }: Fit, values: ColumnValues): Float64Array {
+/** The row of a design at given values of its columns. */
+export function rowOf(caller: string, { design: { names } }: Fit, values: ColumnValues): Float64Array {
   const row = new Float64Array(names.length);
   if (names[0] === '(Intercept)') row[0] = 1;
   for (const [name, value] of values instanceof Map ? values : Object.entries(values)) {
     const j = names.indexOf(name);
     if (j < 0 || !Number.isFinite(value)) {
       throw new RangeError(
-        `predictAt: rows must give finite numbers to columns of the fit (${names.join(', ')}), got ${value} for ${name}`,
+        `${caller}: rows must give finite numbers to columns of the fit (${names.join(', ')}), got ${value} for ${name}`,
       );
     }
     row[j] = value;
@@ -52,7 +53,7 @@ export function predictAt(
   { level = 0.95 }: LevelOption = {},
 ): readonly PredictedProbability[] {
   checkLevel('predictAt', level);
-  const vectors = rows.map((values) => rowOf(fit, values));
+  const vectors = rows.map((values) => rowOf('predictAt', fit, values));
   const because = unsettledBecause(fit);
   if (because !== null) return vectors.map(() => ({ ...unknown(because), linear: null, se: null }));
   const z = twoSidedQuantile(level);

@@ -1,106 +1,64 @@
 import { describe, expect, it } from 'vitest';
 import { logistic } from '../../lib/regression/logistic.ts';
 import { predictAt } from '../../lib/regression/predict-at.ts';
-import {
-  expectReference,
-  formulaDesign,
-  type Levels,
-  numbers,
-  readCases,
-  readTable,
-} from './reference-cases.ts';
-
-interface Grid {
-  readonly emmean: readonly number[];
-  readonly se: readonly number[];
-  readonly lower: readonly number[];
-  readonly upper: readonly number[];
-}
-
-/** Value of one column at the reference grid: means of covariates, factors averaged, the exposure at a level. */
-function gridValue(
-  name: string,
-  exposure: string,
-  level: string,
-  levels: Levels,
-  mean: (name: string) => number,
-): number {
-  return name
-    .split(':')
-    .map((part) => {
-      if (part.startsWith(exposure)) return part === `${exposure}${level}` ? 1 : 0;
-      const factor = Object.keys(levels!).find((key) => part.startsWith(key));
-      return factor === undefined ? mean(part) : 1 / levels![factor]!.length;
-    })
-    .reduce((product, value) => product * value, 1);
-}
+import { expectReference, type Json } from './reference-cases.ts';
+import { gridCases, gridOf } from './reference-grid.ts';
 
 describe('predictAt', () => {
-  // test/reference/f_standardisation.json: emmeans, R 4.2.2 (log1p taken at the mean age, as emmeans does).
-  for (const reference of readCases('f_standardisation.json').filter(
-    ({ expected }) => 'emmeans' in expected,
-  )) {
-    it(`agrees with emmeans on ${reference.id}`, () => {
-      const { formula, exposure, levels: given, data } = reference.input;
-      const levels = given as Levels;
-      const table = readTable(data as string);
-      const fit = logistic(formulaDesign(table, formula as string, levels));
-      // emmeans takes a covariate of two values as a factor: both count alike.
-      const average = (name: string): number => {
-        const all = numbers(table, name);
-        const distinct = [...new Set(all)];
-        const values = distinct.length === 2 ? distinct : all;
-        return values.reduce((sum, value) => sum + value, 0) / values.length;
+  // test/reference/f_standardisation.json: emmeans, R 4.2.2.
+  it.each(gridCases.map((reference) => [reference.id, reference] as const))(
+    'agrees with emmeans on %s',
+    (_, reference) => {
+      const check = (actual: unknown, wanted: Json) => expectReference(reference, 'emmeans', actual, wanted);
+      const { logit, response, logit_proportional_weights } = reference.expected.emmeans as unknown as {
+        readonly [key: string]: { readonly [key: string]: readonly number[] };
       };
-      const mean = (name: string): number => {
-        const inner = /^log1p\((.+)\)$/.exec(name)?.[1];
-        return inner === undefined ? average(name) : Math.log1p(average(inner));
-      };
-      const rows = levels![exposure as string]!.map(
-        (level) =>
-          new Map(
-            fit.design.names
-              .slice(1)
-              .map((name) => [name, gridValue(name, exposure as string, level, levels, mean)]),
-          ),
-      );
-      const { logit, response } = reference.expected.emmeans as unknown as {
-        logit: Grid;
-        response: { prob: readonly number[]; lower: readonly number[]; upper: readonly number[] };
-      };
-      const predictions = predictAt(fit, rows);
-      expectReference(
-        reference,
-        'emmeans',
+      const equal = gridOf(reference, 'equal');
+      const predictions = predictAt(equal.fit, equal.rows);
+      check(
         predictions.map((p) => p.linear),
-        logit.emmean,
+        logit!.emmean!,
       );
-      expectReference(
-        reference,
-        'emmeans',
+      check(
         predictions.map((p) => p.se),
-        logit.se,
+        logit!.se!,
       );
-      expectReference(
-        reference,
-        'emmeans',
+      check(
+        predictions.map((p) => Math.log(p.lower! / (1 - p.lower!))),
+        logit!.lower!,
+      );
+      check(
+        predictions.map((p) => Math.log(p.upper! / (1 - p.upper!))),
+        logit!.upper!,
+      );
+      check(
         predictions.map((p) => p.estimate),
-        response.prob,
+        response!.prob!,
       );
-      expectReference(
-        reference,
-        'emmeans',
+      check(
+        predictions.map((p) => p.se! * p.estimate! * (1 - p.estimate!)),
+        response!.se!,
+      );
+      check(
         predictions.map((p) => p.lower),
-        response.lower,
+        response!.lower!,
       );
-      expectReference(
-        reference,
-        'emmeans',
+      check(
         predictions.map((p) => p.upper),
-        response.upper,
+        response!.upper!,
       );
-    });
-  }
+      const proportional = gridOf(reference, 'proportional');
+      const weighted = predictAt(proportional.fit, proportional.rows);
+      check(
+        weighted.map((p) => p.linear),
+        logit_proportional_weights!.emmean!,
+      );
+      check(
+        weighted.map((p) => p.se),
+        logit_proportional_weights!.se!,
+      );
+    },
+  );
 
   const spec = { successes: [2, 8], trials: [10, 10], columns: { stored: [1, 0] } };
 
