@@ -40,10 +40,11 @@ function readSources({ files, vials, flowers }: CommandLine, world: World): Seas
   ];
 }
 
-function readOptions({ asOf, endpoint, dateOrder, dateSystem, map }: CommandLine): ReadOptions {
+function readOptions({ asOf, endpoint, dateOrder, dateSystem, map, same }: CommandLine): ReadOptions {
   return {
     endpoint,
     map: new Map(map.map(({ header, column }) => [header, column])),
+    same,
     ...(asOf === undefined ? {} : { asOf }),
     ...(dateOrder === undefined ? {} : { dateOrder }),
     ...(dateSystem === undefined ? {} : { dateSystem }),

@@ -27,6 +27,8 @@ export interface CommandLine {
   readonly dateOrder?: DateOrder;
   readonly dateSystem?: DateSystem;
   readonly map: readonly HeaderMap[];
+  /** Lists of names of one plant. */
+  readonly same: readonly (readonly string[])[];
   readonly level: number;
   readonly endpoint: Endpoint;
   readonly ageScale?: AgeScale;
@@ -72,6 +74,12 @@ export const OPTION_RULES: readonly OptionRule[] = [
     value: '"HEADER=column"',
     repeatable: true,
     help: 'read a header of yours as one of the columns',
+  },
+  {
+    name: 'same',
+    value: '"A=B"',
+    repeatable: true,
+    help: 'two names of one plant; the first is kept',
   },
   { name: 'level', value: 'LEVEL', help: 'level of the ranges (0.95)' },
   {
@@ -195,6 +203,12 @@ function headerMap(text: string): HeaderMap {
   return { header, column };
 }
 
+/** Names of one plant, from `A=B` or `A=B=C`. */
+function namesOfOne(text: string): string[] {
+  const names = text.split('=').map((name) => name.trim());
+  return names.length > 1 && !names.includes('') ? names : fail('same', text, 'same-names');
+}
+
 function commandOf(word: string | undefined): CommandName {
   if (word === undefined) throw new Failure('command-missing');
   const command = COMMANDS.find((known) => known === word);
@@ -248,6 +262,7 @@ export function readCommandLine(argv: readonly string[]): CommandLine | 'help' |
     flowers: values.get('flowers') ?? [],
     json: values.has('json'),
     map: (values.get('map') ?? []).map(headerMap),
+    same: (values.get('same') ?? []).map(namesOfOne),
     level: share(values, 'level') ?? 0.95,
     endpoint: choice(values, 'endpoint', ['initial', 'final'] as const) ?? 'initial',
     ...given({

@@ -40,7 +40,7 @@ function noPollen(cells: RowCells): Pollen {
 
 function pollenOf(cells: RowCells, seedParent: string | null, control: Control | null): Pollen {
   if (control === 'unpollinated') return noPollen(cells);
-  const named = cells.name('pollen_parent', control === null);
+  const named = cells.plant('pollen_parent', control === null);
   if (control === 'selfed' && named !== null && seedParent !== null && named !== seedParent) {
     cells.report('error', 'selfed-with-other-pollen', { column: 'pollen_parent', details: { seedParent } });
   }
@@ -61,7 +61,7 @@ function seasonOf(cells: RowCells, pollinationDate: string): string {
 function crossOf(cells: RowCells): Cross | null {
   const crossId = cells.name('cross_id', true);
   const pollinationDate = cells.date('pollination_date', true);
-  const seedParent = cells.name('seed_parent', true);
+  const seedParent = cells.plant('seed_parent', true);
   const control = cells.word('control', CONTROLS) || null;
   const pollen = pollenOf(cells, seedParent, control);
   const outcome = cells.word('outcome', OUTCOMES, true);

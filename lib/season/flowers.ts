@@ -8,7 +8,7 @@ import type { Sheet } from './sheet.ts';
 const MOST_FLOWERS = 100_000;
 
 function flowersOf(cells: RowCells): ExpectedFlowers | null {
-  const seedParent = cells.name('seed_parent', true);
+  const seedParent = cells.plant('seed_parent', true);
   const flowers = cells.number('flowers', { highest: MOST_FLOWERS, whole: true, required: true });
   const opensFrom = cells.date('opens_from');
   const opensTo = cells.date('opens_to');

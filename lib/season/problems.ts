@@ -25,7 +25,8 @@ export type FileProblemCode =
   | 'two-digit-years'
   | 'encoding-guessed'
   | 'title-lines'
-  | 'map-header-missing';
+  | 'map-header-missing'
+  | 'same-name-missing';
 
 /** Faults of one record. */
 export type RowProblemCode =
@@ -74,6 +75,7 @@ export type RowProblemCode =
   | 'more-germinated-than-sown'
   | 'opens-backwards'
   | 'name-spellings'
+  | 'name-slip'
   | 'name-tidied';
 
 export type ProblemCode = FileProblemCode | RowProblemCode;

@@ -9,7 +9,9 @@ import { flowerRows, type ReadFlowers } from './flowers.ts';
 import { pollenAge, type VialRegister } from './pollen-age.ts';
 import { problemAt } from './problems.ts';
 import { leaveOutRepeats } from './repeats.ts';
+import { reportNames } from './report-names.ts';
 import type { RowCells } from './row-cells.ts';
+import { SamePlants } from './same-plants.ts';
 import {
   type Cross,
   type DateOrder,
@@ -22,7 +24,6 @@ import {
 } from './season.ts';
 import { sensible } from './sense.ts';
 import { foldedMap, layOut, type SeasonSource, type Sheet } from './sheet.ts';
-import { type NameUse, reportSpellings } from './spellings.ts';
 import { type ReadVial, vialRows } from './vials.ts';
 
 /** How files are read. */
@@ -37,9 +38,14 @@ export interface ReadOptions {
   readonly dateSystem?: DateSystem;
   /** What the grower says that headers mean: from their header to our column. */
   readonly map?: ReadonlyMap<string, string>;
+  /** Lists of names of one plant, as the grower says; the first of each is kept. */
+  readonly same?: readonly (readonly string[])[];
 }
 
-function checkOptions({ asOf, map }: ReadOptions): void {
+function checkOptions({ asOf, map, same = [] }: ReadOptions): void {
+  if (same.some((names) => names.length < 2 || names.some((name) => tidyName(name) === ''))) {
+    throw new RangeError('readSeason: same must hold lists of two names or more, none of them blank');
+  }
   if (asOf !== undefined && !isIsoDate(asOf)) {
     throw new RangeError(`readSeason: asOf must be a day that exists, as YYYY-MM-DD, got "${asOf}"`);
   }
@@ -73,6 +79,12 @@ function reportUnusedMap(sheets: readonly Sheet[], sources: ReadOptions['map']):
       problemAt(place, 'warning', 'map-header-missing', { value: header, details: { column } }),
     );
   }
+}
+
+/** Tells the first file of names that were to be joined to another and stand nowhere. */
+function reportUnmetNames([first]: readonly Sheet[], same: SamePlants): void {
+  for (const name of first === undefined ? [] : same.neverMet())
+    first.problems.push(problemAt(first.header, 'warning', 'same-name-missing', { value: name }));
 }
 
 function vialsOf(sheets: readonly Sheet[], asOf: string | undefined): ReadVial[] {
@@ -122,27 +134,6 @@ function flowersOf(sheets: readonly Sheet[]): ReadFlowers[] {
   return sheets.filter(({ kind, readable }) => kind === 'flowers' && readable).flatMap(flowerRows);
 }
 
-function* plantsNamed(crosses: readonly ReadCross[], vials: readonly ReadVial[]): Generator<NameUse> {
-  for (const { cross, cells } of crosses) {
-    yield { name: cross.seedParent, column: 'seed_parent', cells };
-    if (cross.pollenParent !== null) yield { name: cross.pollenParent, column: 'pollen_parent', cells };
-  }
-  for (const { vial, cells } of vials) yield { name: vial.pollenParent, column: 'pollen_parent', cells };
-}
-
-function* storagesNamed(crosses: readonly ReadCross[], vials: readonly ReadVial[]): Generator<NameUse> {
-  for (const { cross, cells } of crosses) {
-    if (cross.storage !== null) yield { name: cross.storage, column: 'storage', cells };
-  }
-  for (const { vial, cells } of vials) yield { name: vial.storage, column: 'storage', cells };
-}
-
-function* growersNamed(crosses: readonly ReadCross[]): Generator<NameUse> {
-  for (const { cross, cells } of crosses) {
-    if (cross.grower !== null) yield { name: cross.grower, column: 'grower', cells };
-  }
-}
-
 function accountOf(sheet: Sheet, used: number): SeasonFile {
   const { file, kind, sha256, encoding, delimiter, rows } = sheet;
   const problems = [...sheet.problems].sort((a, b) => a.line - b.line);
@@ -185,8 +176,8 @@ function* datesPast(crosses: readonly Cross[], vials: readonly Vial[]): Generato
  * it throw; what only the grower can tell is among `questions(season)`, and that file then gives no rows.
  *
  * @param sources file names as they are to be printed, and the files' bytes
- * @param options `asOf`, an ISO date; `endpoint`, `initial` or `final` fruit set; `dateOrder`; `dateSystem`; `map`
- * @throws RangeError where an option is no date or no column
+ * @param options `asOf`, an ISO date; `endpoint`, `initial` or `final` fruit set; `dateOrder`; `dateSystem`; `map`; `same`
+ * @throws RangeError where an option is no date, no column or no list of names
  * @example
  * const text = 'cross_id,pollination_date,seed_parent,pollen_parent,storage,outcome\nT1,2025-06-01,A,B,fresh,fruit';
  * const season = readSeason([{ name: 'crosses.csv', bytes: new TextEncoder().encode(text) }]);
@@ -196,7 +187,8 @@ function* datesPast(crosses: readonly Cross[], vials: readonly Vial[]): Generato
 export function readSeason(sources: readonly SeasonSource[], options: ReadOptions = {}): Season {
   checkOptions(options);
   const { asOf, endpoint = 'initial', map = new Map() } = options;
-  const sheetOptions = { ...options, map: foldedMap(map) };
+  const same = new SamePlants(options.same ?? []);
+  const sheetOptions = { ...options, map: foldedMap(map), same };
   const sheets = withoutRepeatedFiles(sources.map((source) => layOut(source, sheetOptions)));
   reportUnusedMap(sheets, map);
 
@@ -209,9 +201,8 @@ export function readSeason(sources: readonly SeasonSource[], options: ReadOption
     ...cross,
     ageDays: pollenAge(cross, register, cells),
   }));
-  reportSpellings(plantsNamed(readCrosses, readVials));
-  reportSpellings(storagesNamed(readCrosses, readVials));
-  reportSpellings(growersNamed(readCrosses));
+  reportNames({ crosses: readCrosses, vials: readVials, flowers: readFlowers });
+  reportUnmetNames(sheets, same);
 
   const harvests = recordsHarvests(crosses);
   const known = readCrosses.filter((_, i) => fruitAt(crosses[i], endpoint, harvests) !== null);

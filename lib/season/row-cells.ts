@@ -94,13 +94,19 @@ export class RowCells {
     return raw === '' || raw === '?' ? null : raw;
   }
 
-  /** A plant, tag, vial or person. */
+  /** A tag, vial, person or plant as it stands. */
   name(column: string, required = false): string | null {
     const raw = this.raw(column);
     if (raw === '' || raw === '?') return this.#blank(column, required);
     const tidy = tidyName(raw);
     if (tidy !== raw) this.#noticeOnce('name-tidied', column, tidy);
     return tidy;
+  }
+
+  /** A plant, under the name that the grower keeps it. */
+  plant(column: string, required = false): string | null {
+    const name = this.name(column, required);
+    return name === null ? null : this.sheet.same.keptFor(name);
   }
 
   date(column: string, required = false): string | null {

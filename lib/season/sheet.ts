@@ -7,6 +7,7 @@ import { type Header, type HeaderMap, type PlacedColumn, understandHeader } from
 import { reportHeader } from './header-report.ts';
 import { type ProblemParts, problemAt, type Report } from './problems.ts';
 import { MOST_BYTES, type Row, type Rows, readRows } from './read.ts';
+import { SamePlants } from './same-plants.ts';
 import type { DateOrder, FileKind, Place, Problem } from './season.ts';
 import { sha256 } from './sha256.ts';
 
@@ -25,6 +26,8 @@ export interface SheetOptions {
   readonly dateSystem?: DateSystem;
   /** From folded headers to our columns. */
   readonly map: HeaderMap;
+  /** Names of one plant, as the grower says; none where left out. */
+  readonly same?: SamePlants;
 }
 
 /** A file laid out. Its rows stand below the header; `readable` is false where a fault or a question stops them all. */
@@ -46,6 +49,8 @@ export interface Sheet {
   readonly problems: Problem[];
   /** Words of the file already told to the grower as guessed. */
   readonly guessedWords: Set<string>;
+  /** Names of one plant, as the grower says. */
+  readonly same: SamePlants;
 }
 
 function reportEncoding({ encoding, encodingGuessed, rows, titles }: Rows, report: Report): void {
@@ -104,6 +109,7 @@ export function layOut(source: SeasonSource, options: SheetOptions): Sheet {
     readable: !problems.some(({ severity }) => severity === 'error'),
     problems,
     guessedWords: new Set(),
+    same: options.same ?? new SamePlants([]),
   };
 }
 

@@ -10,7 +10,7 @@ const MOST_THAWS = 1_000;
 
 function vialOf(cells: RowCells): Vial | null {
   const vial = cells.name('vial', true);
-  const pollenParent = cells.name('pollen_parent', true);
+  const pollenParent = cells.plant('pollen_parent', true);
   const collected = cells.date('collected', true);
   const storage = cells.storage(true);
   const dosesLeft = cells.number('doses_left', { highest: MOST_DOSES, whole: true });

@@ -23,6 +23,7 @@ const RULES: Readonly<Record<string, (allowed: string | number | null | undefine
   share: () => 'Give a number between 0 and 1, such as 0.2.',
   'file-name': () => 'Give the name of a file, such as report.html.',
   'header-map': () => 'Write it as "YOUR HEADER=column", such as --map "Mutter=seed_parent".',
+  'same-names': () => 'Write it as "A=B", such as --same "Nocturna=nocturna"; the first name is kept.',
   column: (allowed) => `${meant(allowed)}What stands after the = must be the name of one of the columns.`,
 };
 

@@ -37,6 +37,8 @@ function named({ details, column }: Problem): string {
 
 const the = (problem: Problem): string => `the ${named(problem)} ${cited(problem.value)}`;
 const times = (uses: string | number): string => (uses === 1 ? 'once' : `${uses} times`);
+/** The option that joins two names of a plant, as it is typed. */
+const sameOption = (kept: string | number, other: string | number): string => `--same "${kept}=${other}"`;
 const ISO = 'Write it as YYYY-MM-DD, for example 2025-06-14.';
 const other = ({ details, file }: Problem): string =>
   `row ${details.otherRow}${details.otherFile === file ? '' : ` of ${details.otherFile}`}`;
@@ -103,10 +105,20 @@ const CELL_PROBLEMS: Readonly<Record<CellCode, ProblemSentence>> = {
     `${the(problem)} is kept as a method of its own; is ${problem.details.suggestion} meant?`,
     `Write ${problem.details.suggestion} if so.`,
   ],
-  'name-spellings': (problem) => [
-    `${cited(problem.details.spelling)} (${times(problem.details.uses)}) looks like ` +
-      `${cited(problem.details.usual)} (${times(problem.details.usualUses)}), but is kept apart.`,
-    'Write both alike if they are one.',
+  'name-spellings': (problem) => {
+    const { spelling, uses, usual, usualUses } = problem.details;
+    const plant = String(problem.details.name).endsWith('parent');
+    return [
+      `${cited(spelling)} (${times(uses)}) and ${cited(usual)} (${times(usualUses)}) look like one ` +
+        `${plant ? 'plant' : 'word'}, but are kept apart.`,
+      plant
+        ? `Write both alike, or say so: ${sameOption(usual, spelling)}.`
+        : 'Write both alike if they are one.',
+    ];
+  },
+  'name-slip': ({ details: { spelling, uses, usual, usualUses } }) => [
+    `${cited(spelling)} (${times(uses)}) may be a slip for ${cited(usual)} (${times(usualUses)}); both are kept apart.`,
+    `If they are one plant, correct it or say so: ${sameOption(usual, spelling)}.`,
   ],
   'name-tidied': (problem) => [
     `${the(problem)} is read as ${cited(problem.details.meant)}, with plain spaces and letters.`,

@@ -19,7 +19,17 @@ describe('readCommandLine', () => {
       'report a.csv b.csv --vials v.csv --flowers f.csv --json --use-on 2026-08-01 --as-of 2025-09-30 --date-order dmy --date-system 1904 ' +
       '--level 0.9 --endpoint final --age-scale days --worth 0.2 --same-plants --language en -o out.html';
     expect(
-      readCommandLine([...argv.split(' '), '--map', 'Mutter = seed_parent', '--map', 'a=b=vial']),
+      readCommandLine([
+        ...argv.split(' '),
+        '--map',
+        'Mutter = seed_parent',
+        '--map',
+        'a=b=vial',
+        '--same',
+        'A = a',
+        '--same',
+        'B=b=β',
+      ]),
     ).toEqual({
       command: 'report',
       files: ['a.csv', 'b.csv'],
@@ -40,6 +50,10 @@ describe('readCommandLine', () => {
         { header: 'Mutter', column: 'seed_parent' },
         { header: 'a=b', column: 'vial' },
       ],
+      same: [
+        ['A', 'a'],
+        ['B', 'b', 'β'],
+      ],
     });
   });
 
@@ -51,6 +65,7 @@ describe('readCommandLine', () => {
       flowers: [],
       json: false,
       map: [],
+      same: [],
       level: 0.95,
       endpoint: 'initial',
     });
