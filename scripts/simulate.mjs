@@ -1,12 +1,14 @@
 /**
- * Do the grower's ranges hold? Seasons drawn from stated worlds, analysed, and compared with their truth.
+ * Do the grower's ranges hold, and is the advice worth more than rules of thumb? Seasons and growers drawn from stated worlds,
+ * analysed, and compared with their truth.
  *
- *   npm run simulate                       2,000 seasons, about two hours of one core; prints the table
- *   npm run simulate -- --minutes 20       as many as go into 20 minutes; the next call goes on from there
- *   npm run simulate -- --seasons 400      fewer
- *   npm run simulate -- --write            writes test/reference/simulation.json as well
+ *   npm run simulate                            ranges in 2,000 seasons, about two hours of one core; prints the table
+ *   npm run simulate -- growers                 verdicts, estimates and plans of 500 growers, about half an hour
+ *   npm run simulate -- growers --minutes 20    as many as go into 20 minutes; the next call goes on from there
+ *   npm run simulate -- growers --count 50      fewer
+ *   npm run simulate -- growers --write         writes test/reference/simulated-growers.json as well (seasons: simulation.json)
  *
- * Scored seasons are kept in dist/simulation/, in a file named by the code that scored them: changed code starts anew.
+ * What is scored is kept in dist/simulation/, in a file named by the code that scored it: changed code starts anew.
  */
 import { createHash } from 'node:crypto';
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
@@ -22,7 +24,7 @@ const folder = join(root, 'dist', 'simulation');
 function bundle() {
   const { outputFiles } = buildSync({
     stdin: {
-      contents: "export * from './run.ts'; export * from './coverage.ts';",
+      contents: "export * from './run.ts'; export * from './coverage.ts'; export * from './decisions.ts';",
       resolveDir: join(root, 'scripts', 'simulation'),
     },
     bundle: true,
@@ -38,31 +40,34 @@ function bundle() {
   return { digest, address: pathToFileURL(file).href };
 }
 
-const { values } = parseArgs({
+const { values, positionals } = parseArgs({
+  allowPositionals: true,
   options: {
-    seasons: { type: 'string', default: '2000' },
+    count: { type: 'string' },
     minutes: { type: 'string', default: 'Infinity' },
     write: { type: 'boolean', default: false },
   },
 });
+const growers = positionals[0] === 'growers';
 const { digest, address } = bundle();
-const { run, coverage, coverageTable } = await import(address);
-const scored = run({
-  seasons: Number(values.seasons),
+const code = await import(address);
+const scored = (growers ? code.runGrowers : code.runSeasons)({
+  count: Number(values.count ?? (growers ? 500 : 2000)),
   minutes: Number(values.minutes),
-  file: join(folder, `${digest}.jsonl`),
+  file: join(folder, `${digest}-${growers ? 'growers' : 'seasons'}.jsonl`),
 });
-const worlds = coverage(scored);
-console.log(coverageTable(worlds));
+const worlds = growers ? code.decisionScores(scored) : code.coverage(scored);
+console.log(growers ? code.decisionTable(worlds) : code.coverageTable(worlds));
 if (values.write) {
   const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
   const table = {
-    source: 'node scripts/simulate.mjs --write',
+    source: `node scripts/simulate.mjs ${growers ? 'growers ' : ''}--write`,
     version,
     code: digest,
     level: 0.95,
-    seeds: 'from 0 on; the worlds that do not match take every fourth',
+    seeds: 'from 0 on; all but the first kind take every fourth',
     worlds,
   };
-  writeFileSync(join(root, 'test', 'reference', 'simulation.json'), `${JSON.stringify(table, null, 2)}\n`);
+  const name = growers ? 'simulated-growers.json' : 'simulation.json';
+  writeFileSync(join(root, 'test', 'reference', name), `${JSON.stringify(table, null, 2)}\n`);
 }

@@ -1,47 +1,74 @@
-/** Seasons by the thousand, in pieces: what is scored is on disk at once and is not scored again. */
+/** Simulations by the thousand, in pieces: what is scored is on disk at once and is not scored again. */
 
 import { appendFileSync, existsSync, readFileSync } from 'node:fs';
 import type { ScoredSeason } from './coverage.ts';
+import type { ScoredGrower } from './decisions.ts';
+import { growerScore } from './grower-score.ts';
+import { simulatedGrower } from './grower-season.ts';
+import { NATURES } from './nature.ts';
 import { seasonScore } from './season-score.ts';
 import { simulatedSeason } from './season-world.ts';
 import { sizeOf, WORLDS } from './worlds.ts';
 
-/** Of the worlds that do not match, one season for every four of the one that does. */
+/** Of the kinds after the first, one for every four of the first. */
 const OTHERS_EVERY = 4;
 
 export interface RunOptions {
-  /** Seasons of the matching world. */
-  readonly seasons: number;
+  /** Seasons, or growers, of the first kind. */
+  readonly count: number;
   /** Stop after this many minutes, to go on another time. */
   readonly minutes: number;
-  /** One line of JSON a season. */
+  /** One line of JSON each. */
   readonly file: string;
 }
 
-/** The seasons scored so far; a line that was cut off is none. */
-function scoredIn(file: string): ScoredSeason[] {
+interface Scored {
+  readonly world: string;
+  readonly seed: number;
+}
+
+/** What is scored so far; a line that was cut off is none. */
+function scoredIn<S extends Scored>(file: string): S[] {
   if (!existsSync(file)) return [];
-  return readFileSync(file, 'utf8')
-    .split('\n')
-    .filter((line) => line.endsWith(']}'))
-    .map((line) => JSON.parse(line) as ScoredSeason);
+  const whole = readFileSync(file, 'utf8').split('\n').slice(0, -1);
+  return whole.map((line) => JSON.parse(line) as S);
 }
 
 /** Scores what is missing, as far as time goes; returns all that is scored. */
-export function run({ seasons, minutes, file }: RunOptions): ScoredSeason[] {
-  const scored = scoredIn(file);
+function resumed<S extends Scored>(
+  worlds: readonly string[],
+  { count, minutes, file }: RunOptions,
+  score: (world: string, seed: number) => S,
+): S[] {
+  const scored = scoredIn<S>(file);
   const known = new Set(scored.map(({ world, seed }) => `${world} ${seed}`));
   const until = performance.now() + 60_000 * minutes;
-  for (let seed = 0; seed < seasons; seed += 1) {
-    for (const [name, world] of WORLDS) {
-      if (name !== 'matching' && seed % OTHERS_EVERY !== 0) continue;
-      if (known.has(`${name} ${seed}`)) continue;
+  for (let seed = 0; seed < count; seed += 1) {
+    for (const [at, world] of worlds.entries()) {
+      if ((at > 0 && seed % OTHERS_EVERY !== 0) || known.has(`${world} ${seed}`)) continue;
       if (performance.now() > until) return scored;
-      const tallies = [...seasonScore(simulatedSeason(world, sizeOf(seed), seed))];
-      const season: ScoredSeason = { world: name, seed, tallies };
-      appendFileSync(file, `${JSON.stringify(season)}\n`);
-      scored.push(season);
+      const next = score(world, seed);
+      appendFileSync(file, `${JSON.stringify(next)}\n`);
+      scored.push(next);
     }
   }
   return scored;
+}
+
+/** Seasons of every world, and whether their ranges held. */
+export function runSeasons(options: RunOptions): ScoredSeason[] {
+  return resumed([...WORLDS.keys()], options, (world, seed) => ({
+    world,
+    seed,
+    tallies: [...seasonScore(simulatedSeason(WORLDS.get(world)!, sizeOf(seed), seed))],
+  }));
+}
+
+/** Growers of every kind, and what they were advised was worth. */
+export function runGrowers(options: RunOptions): ScoredGrower[] {
+  return resumed([...NATURES.keys()], options, (world, seed) => ({
+    world,
+    seed,
+    score: growerScore(simulatedGrower(NATURES.get(world)!, seed)),
+  }));
 }

@@ -1,0 +1,135 @@
+/** The truth behind one grower's flowers: plants, pairs, vials, mornings, and the rates they lead to. */
+
+import { spreadOf } from '../../lib/analysis/fruit-rate.ts';
+import type { Predictor } from '../../lib/analysis/predictor.ts';
+import { ageTerm } from '../../lib/analysis/priors.ts';
+import type { RandomStream } from '../../lib/numerics/random.ts';
+import type { Nature, StoredMethod } from './nature.ts';
+import { meanRate } from './season-world.ts';
+
+export type Bloom = 'early' | 'late' | 'both';
+
+/** A pollen lot as it truly is. */
+export interface Lot {
+  readonly vial: string;
+  readonly pollenParent: string;
+  readonly storage: StoredMethod;
+  readonly collected: string;
+}
+
+/** A pollen on the way to a flower: fresh, or a lot at an age. */
+export type Pollen = { readonly lot: Lot; readonly ageDays: number } | null;
+
+export interface GrowerTruth {
+  readonly nature: Nature;
+  readonly bloom: (plant: string) => Bloom;
+  /** Logit of fruit set of an ordered pair with fresh pollen; −Infinity where it never sets fruit. */
+  readonly pair: (seedParent: string, pollenParent: string) => number;
+  /** What a pollen adds. */
+  readonly pollen: (pollen: Pollen) => number;
+  /** What a flower's morning and season add. */
+  readonly occasion: (morning: string, season: string) => number;
+  /** Fruit set over mornings and seasons to come. */
+  readonly rate: (seedParent: string, pollenParent: string, pollen: Pollen) => number;
+}
+
+/** A level's effect, drawn when it is first asked for. */
+function effects(sd: number, { normal }: RandomStream): (...names: readonly string[]) => number {
+  const known = new Map<string, number>();
+  return (...names) => {
+    const key = JSON.stringify(names);
+    const effect = known.get(key) ?? sd * normal();
+    known.set(key, effect);
+    return effect;
+  };
+}
+
+/** The logit of every ordered pair with fresh pollen. */
+function pairTable(
+  { sds, intercept, apart, incompatible, noGoodPollen }: Nature,
+  plants: readonly string[],
+  blooms: ReadonlyMap<string, Bloom>,
+  random: RandomStream,
+): Map<string, number> {
+  const { uniform } = random;
+  const badFathers = new Set(plants.filter(() => uniform() < noGoodPollen));
+  const mother = effects(sds.seedParent, random);
+  const father = effects(sds.pollenParent, random);
+  const pair = effects(sds.pair, random);
+  const pairs = new Map<string, number>();
+  const put = (one: string, other: string, barren: boolean) => {
+    const eta = intercept + mother(one) + father(other) + pair(one, other);
+    const loss = together(blooms.get(one)!, blooms.get(other)!) ? 0 : apart;
+    const never = barren || badFathers.has(other);
+    pairs.set(JSON.stringify([one, other]), never ? Number.NEGATIVE_INFINITY : eta - loss);
+  };
+  for (const [i, a] of plants.entries()) {
+    for (const b of plants.slice(i + 1)) {
+      // Of the incompatible ones three in four are so both ways, as sisters are.
+      const ways = uniform() < incompatible ? uniform() : null;
+      put(a, b, ways !== null && ways < 7 / 8);
+      put(b, a, ways !== null && (ways < 6 / 8 || ways >= 7 / 8));
+    }
+  }
+  return pairs;
+}
+
+/** Whether two plants flower at the same time. */
+export function together(a: Bloom, b: Bloom): boolean {
+  return a === 'both' || b === 'both' || a === b;
+}
+
+/** Draws all there is to know of some plants. */
+export function growerTruth(nature: Nature, plants: readonly string[], random: RandomStream): GrowerTruth {
+  const { sds } = nature;
+  const blooms = new Map<string, Bloom>();
+  for (const plant of plants) {
+    const at = random.uniform();
+    blooms.set(plant, at < 0.3 ? 'early' : at < 0.6 ? 'late' : 'both');
+  }
+  const pairs = pairTable(nature, plants, blooms, random);
+  const vial = effects(sds.vial, random);
+  const [morning, season] = [effects(sds.morning, random), effects(sds.season, random)];
+  const pair = (seedParent: string, pollenParent: string) =>
+    pairs.get(JSON.stringify([seedParent, pollenParent])) ?? Number.NEGATIVE_INFINITY;
+  const pollen = (given: Pollen): number => {
+    if (given === null) return 0;
+    const { storage } = given.lot;
+    const faded = nature.fading[storage] * ageTerm(given.ageDays, storage, nature.ageScale);
+    return nature.storage[storage] + faded + vial(given.lot.vial);
+  };
+  const occasionSd = Math.hypot(sds.morning, sds.season);
+  return {
+    nature,
+    bloom: (plant) => blooms.get(plant)!,
+    pair,
+    pollen,
+    occasion: (day, year) => morning(day) + season(year),
+    rate: (seedParent, pollenParent, given) =>
+      meanRate(pair(seedParent, pollenParent) + pollen(given), occasionSd),
+  };
+}
+
+/** A predictor that knows: one draw, the truth. */
+export function oracle(truth: GrowerTruth, lots: readonly Lot[]): Predictor {
+  const { nature } = truth;
+  const one = (value: number) => Float64Array.of(value);
+  const pair = (seedParent: string, pollenParent: string) => one(truth.pair(seedParent, pollenParent));
+  const byName = new Map(lots.map((lot) => [lot.vial, lot]));
+  const own = (vial: string) => truth.pollen({ lot: byName.get(vial)!, ageDays: 0 });
+  const level = (vial: string) => nature.storage[byName.get(vial)!.storage];
+  return {
+    size: 1,
+    pair,
+    against: (seedParent, pollenParent) => pair(seedParent, pollenParent).map((eta) => Math.exp(-eta)),
+    storage: (storage, ageDays) => {
+      const method = storage as StoredMethod;
+      return one(nature.storage[method] + nature.fading[method] * ageTerm(ageDays, storage, nature.ageScale));
+    },
+    vial: (vial) => one(own(vial) - level(vial)),
+    occasion: one(spreadOf(Math.hypot(nature.sds.morning, nature.sds.season))),
+    occasionAndVial: one(spreadOf(Math.hypot(nature.sds.morning, nature.sds.season, nature.sds.vial))),
+    morning: one(spreadOf(nature.sds.morning)),
+    seasonSd: one(nature.sds.season),
+  };
+}
