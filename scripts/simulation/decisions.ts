@@ -32,6 +32,7 @@ export interface DecisionScores {
   readonly divergenceRatio: Share;
   /** Of the plan, and of one without a model, over the oracle's. */
   readonly area: readonly Share[];
+  readonly areaTried: readonly Share[];
   readonly fruits: readonly Share[];
   readonly varieties: readonly Share[];
   readonly covered: Share;
@@ -100,6 +101,7 @@ export function decisionScores(scored: readonly ScoredGrower[]): DecisionScores[
       divergence: means(lists.divergence),
       divergenceRatio: againstBest(lists.divergence),
       area: reached(({ area }) => area),
+      areaTried: reached(({ areaTried }) => areaTried),
       fruits: reached(({ fruits }) => fruits),
       varieties: reached(({ varieties }) => varieties),
       covered: ratio(
@@ -140,6 +142,7 @@ export function decisionTable(worlds: readonly DecisionScores[]): string {
     ...rates.map((name, at) => row(`divergence: ${name}`, (world) => world.divergence[at]!, 4)),
     row('area under the frontier, % of the oracle’s (target: 95)', (world) => world.area[0]!, 1, 100),
     row('area of a plan without a model, % of the oracle’s', (world) => world.area[1]!, 1, 100),
+    row('area among tried pairs alone, % of the oracle’s', (world) => world.areaTried[0]!, 1, 100),
     row('most fruits, % of the oracle’s', (world) => world.fruits[0]!, 1, 100),
     row('most varieties, % of the oracle’s', (world) => world.varieties[0]!, 1, 100),
     row('95 % ranges that held the truth, % (target: 93 to 97)', (world) => world.covered, 1, 100),

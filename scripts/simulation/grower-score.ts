@@ -9,12 +9,14 @@ import type { WeightedParent } from '../../lib/analysis/seed-parents.ts';
 import { incompatiblePairs, seedParents, seedParentsFor } from '../../lib/analysis/seed-parents.ts';
 import { worthOf } from '../../lib/analysis/worth.ts';
 import { plan } from '../../lib/decisions/plan.ts';
+import type { PlanQuestion } from '../../lib/decisions/plan-sources.ts';
 import type { VialAdvice, VialRates, VialVerdict } from '../../lib/decisions/vials.ts';
 import { verdictOf, vialAdvice, vialRates } from '../../lib/decisions/vials.ts';
 import { addYear, daysBetween, latestDate } from '../../lib/season/dates.ts';
 import { readSeason } from '../../lib/season/read-season.ts';
 import type { Season, Vial } from '../../lib/season/season.ts';
 import { alike } from './alike.ts';
+import type { Gives } from './frontier-area.ts';
 import { areaUnder, givenBy } from './frontier-area.ts';
 import type { SimulatedGrower } from './grower-season.ts';
 import { oracle } from './grower-truth.ts';
@@ -41,6 +43,8 @@ export interface GrowerScore {
   readonly verdicts: Readonly<Record<VialVerdict, number>>;
   /** Area under the frontier, the most fruits and the most varieties, true ones: the oracle's, the plan's, and those of a plan without a model. */
   readonly area: readonly number[];
+  /** The areas over tried pairs alone. */
+  readonly areaTried: readonly number[];
   readonly fruits: readonly number[];
   readonly varieties: readonly number[];
 }
@@ -146,33 +150,50 @@ function trueRates({ truth, lots }: SimulatedGrower, told: VialAdvice, useOn: st
   return { onDay: at(told.ageDays), yearLater: at(daysBetween(lot.collected, addYear(useOn))) };
 }
 
-/** The frontiers of the oracle, of the plan and of a plan without a model, all at the true rates. */
-function planScore({ truth, lots }: SimulatedGrower, given: Advised) {
-  const { season, useOn, flowers } = given;
-  const byName = new Map(lots.map((lot) => [lot.vial, lot]));
-  const ages = new Map(given.advice.map(({ vial, ageDays }) => [vial, ageDays]));
+/**
+ * Areas under the frontiers of the oracle, of the plan and of a plan without a model, all at the true rates: over all pairs, then
+ * over the tried ones alone, for of a pair that was never tried nobody can know what it is like.
+ */
+function planScore(grower: SimulatedGrower, given: Advised) {
+  const { truth, lots } = grower;
+  const { useOn, flowers } = given;
   const barren = (mother: string, father: string) => truth.pair(mother, father) === Number.NEGATIVE_INFINITY;
-  const questions = [
+  const questions: PlanQuestion[] = [
     { predict: oracle(truth, lots), useOn, incompatible: barren },
     given,
     { predict: alike(flowers), useOn, incompatible: () => false },
   ];
-  const frontiers = questions.map((question) =>
-    plan(season.flowers, season.vials, question).frontier.map(({ allocation }) =>
-      givenBy(allocation, ({ seedParent, pollenParent, vial }) =>
-        truth.rate(
-          seedParent,
-          pollenParent,
-          vial === null ? null : { lot: byName.get(vial)!, ageDays: ages.get(vial)! },
-        ),
-      ),
-    ),
+  const tried = new Set(
+    flowers.map(({ seedParent, pollenParent }) => JSON.stringify([seedParent, pollenParent])),
   );
+  const amongTried = questions.map((question) => ({
+    ...question,
+    incompatible: (mother: string, father: string) =>
+      !tried.has(JSON.stringify([mother, father])) || question.incompatible(mother, father),
+  }));
+  const frontiers = questions.map((question) => trueFrontier(grower, given, question));
   return {
     area: frontiers.map(areaUnder),
+    areaTried: amongTried.map((question) => areaUnder(trueFrontier(grower, given, question))),
     fruits: frontiers.map((mixes) => Math.max(0, ...mixes.map(({ fruits }) => fruits))),
     varieties: frontiers.map((mixes) => Math.max(0, ...mixes.map(({ varieties }) => varieties))),
   };
+}
+
+/** What the mixes of a plan truly give. */
+function trueFrontier(
+  { truth, lots }: SimulatedGrower,
+  { season, advice }: Advised,
+  question: PlanQuestion,
+): Gives[] {
+  const pollens = new Map(
+    advice.map(({ vial, ageDays }) => [vial, { lot: lots.find((lot) => lot.vial === vial)!, ageDays }]),
+  );
+  return plan(season.flowers, season.vials, question).frontier.map(({ allocation }) =>
+    givenBy(allocation, ({ seedParent, pollenParent, vial }) =>
+      truth.rate(seedParent, pollenParent, vial === null ? null : pollens.get(vial)!),
+    ),
+  );
 }
 
 function added(lists: readonly (readonly number[])[]): number[] {
