@@ -1,8 +1,16 @@
 #!/usr/bin/env node
 /** The command's only contact with the process, its streams and the disk. */
 
-import { readFileSync, realpathSync, renameSync, statSync, writeFileSync } from 'node:fs';
-import { relative, resolve, sep } from 'node:path';
+import {
+  accessSync,
+  constants,
+  readFileSync,
+  realpathSync,
+  renameSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
+import { dirname, relative, resolve, sep } from 'node:path';
 import type { World } from './command/world.ts';
 import { runFruitodds } from './command.ts';
 import { disk, replaceFile } from './notebook/output.ts';
@@ -31,13 +39,29 @@ function within(path: string, folder: string): boolean {
   return way !== '..' && !way.startsWith(`..${sep}`) && resolve(way) !== way;
 }
 
+/** A new file needs a folder that may be written to; a folder is no file. */
+function refuseUnwritable(path: string): void {
+  const real = realPath(path);
+  const standing = statSync(real, { throwIfNoEntry: false });
+  if (standing?.isDirectory()) throw refusal('EISDIR');
+  if (standing && !standing.isFile()) accessSync(real, constants.W_OK);
+  else if (!statSync(dirname(real)).isDirectory()) throw refusal('ENOTDIR');
+  else accessSync(dirname(real), constants.W_OK);
+}
+
+function refusal(code: string): Error {
+  return Object.assign(new Error(code), { code });
+}
+
 const world: World = {
   read: (path) => readFileSync(path),
   readInput: () => readFileSync(0),
   write,
+  refuseUnwritable,
   same: (path, other) => realPath(path) === realPath(other),
   print: (text) => void process.stdout.write(text),
   warn: (text) => void process.stderr.write(text),
+  note: (text) => void (process.stderr.isTTY && process.stderr.write(text)),
   render: async (season, analysis) =>
     (await import('./notebook/render-report.ts')).renderReport(season, analysis),
   renderSite: async (season, analysis, parts) =>

@@ -72,6 +72,7 @@ export { vialsFigure } from './charts/vials.ts';
 // Words of a season
 export { reasonSentence } from './words/english.ts';
 export { problemWords } from './words/english-problems.ts';
+export { findingsSaid } from './words/findings.ts';
 export { vialReason } from './words/english-vials.ts';
 export { fileSize } from './words/file-size.ts';
 export * from './words/numbers.ts';

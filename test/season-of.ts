@@ -56,6 +56,7 @@ export function crossesFile(rows: number, used: number, problems: SeasonFile['pr
     sha256: '',
     encoding: 'utf-8',
     delimiter: ',',
+    columns: [],
     rows,
     used,
     leftOut: rows - used,

@@ -6,6 +6,8 @@ import { usedFlowers } from './flowers.ts';
 export interface Refusal {
   readonly code: 'question-open' | 'no-usable-row' | 'no-crosses' | 'no-usable-outcome';
   readonly fault: Problem | null;
+  /** Further open questions. */
+  readonly others?: readonly Problem[];
 }
 
 /** No row can be used: the first fault that was found says why. */
@@ -19,8 +21,8 @@ function noUsableRow(files: Season['files']): Refusal {
  * single row. Null where it does.
  */
 export function unusable(season: Season): Refusal | null {
-  const [question] = questions(season);
-  if (question !== undefined) return { code: 'question-open', fault: question };
+  const [question, ...others] = questions(season);
+  if (question !== undefined) return { code: 'question-open', fault: question, others };
   const { crosses, vials, flowers, files } = season;
   return crosses.length + vials.length + flowers.length > 0 ? null : noUsableRow(files);
 }

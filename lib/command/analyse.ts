@@ -35,6 +35,7 @@ export function problemNote(season: Season): string {
 /** The command `analyse`: the numbers of the files, as text or as JSON. */
 export function analyseFiles(line: CommandLine, world: World): 0 | 1 {
   const season = openCountableSeason(line, world);
+  world.note('Working…\n');
   const analysis = analyse(season, optionsOf(line));
   world.print(line.json ? analysisText(analysis) : summaryText(analysis));
   world.warn(problemNote(season));

@@ -20,7 +20,7 @@ export interface ProblemJson {
 }
 
 /** A file as `check --json` shows it. */
-export interface FileJson extends Omit<SeasonFile, 'problems'> {
+export interface FileJson extends Omit<SeasonFile, 'problems' | 'columns'> {
   readonly problems: readonly ProblemJson[];
 }
 

@@ -58,13 +58,31 @@ function stopAt(refusal: Refusal | null, season: Season): void {
 }
 
 /**
- * Reads the files that a command line names.
+ * Stops where only the grower can answer, or where nothing at all could be read.
+ *
+ * @throws Failure where a question is open or no file gives a single row
+ */
+export function refuseUnusable(season: Season): void {
+  stopAt(unusable(season), season);
+}
+
+/**
+ * Reads the files that a command line names, whatever is wrong in them.
+ *
+ * @throws Failure where a file cannot be read
+ */
+export function readFiles(line: CommandLine, world: World): Season {
+  return readSeason(readSources(line, world), readOptions(line));
+}
+
+/**
+ * Reads the files that a command line names, as far as they can be used.
  *
  * @throws Failure where a file cannot be read, a question is open or no file gives a single row
  */
 export function openSeason(line: CommandLine, world: World): Season {
-  const season = readSeason(readSources(line, world), readOptions(line));
-  stopAt(unusable(season), season);
+  const season = readFiles(line, world);
+  refuseUnusable(season);
   return season;
 }
 

@@ -22,6 +22,8 @@ export interface CommandLine {
   readonly vials: readonly string[];
   readonly flowers: readonly string[];
   readonly json: boolean;
+  /** `check` only: its findings as CSV. */
+  readonly csv?: true;
   readonly useOn?: string;
   readonly asOf?: string;
   readonly dateOrder?: DateOrder;
@@ -52,6 +54,7 @@ export const OPTION_RULES: readonly OptionRule[] = [
   { name: 'vials', value: 'FILE', repeatable: true, help: 'the file of stored pollen lots' },
   { name: 'flowers', value: 'FILE', repeatable: true, help: 'the file of flowers expected next season' },
   { name: 'json', help: 'print the result as JSON' },
+  { name: 'csv', help: 'with `check`: print what was found as CSV, one row a finding' },
   { name: 'output', value: 'OUT', help: 'where `report` writes its page, `site` its folder (also -o)' },
   {
     name: 'use-on',
@@ -226,6 +229,14 @@ function checkLanguage(values: Values): void {
   fail('language', language, 'one-of', 'en');
 }
 
+function asCsv(values: Values, command: CommandName): true | undefined {
+  if (!values.has('csv')) return undefined;
+  if (command !== 'check')
+    throw new Failure('option-not-for-command', { option: '--csv', command, use: 'check' });
+  if (values.has('json')) throw new Failure('options-exclude', { option: '--csv', other: '--json' });
+  return true;
+}
+
 /** The keys of an object whose value is given, so that an absent option is an absent key. */
 function given<T extends object>(entries: T): { [K in keyof T]?: Exclude<T[K], undefined> } {
   const present = Object.entries(entries).filter(([, value]) => value !== undefined);
@@ -251,7 +262,7 @@ export function readCommandLine(argv: readonly string[]): CommandLine | 'help' |
   if (files.length === 0) throw new Failure('file-missing', { command });
   const output = one(values, 'output');
   if (output !== undefined && !WRITING.includes(command)) {
-    throw new Failure('option-not-for-command', { option: '-o', command });
+    throw new Failure('option-not-for-command', { option: '-o', command, use: 'report or site' });
   }
   if (output === undefined && WRITING.includes(command)) throw new Failure('output-missing', { command });
   if (output === '-') fail('output', output, 'file-name');
@@ -272,6 +283,7 @@ export function readCommandLine(argv: readonly string[]): CommandLine | 'help' |
       dateOrder: choice(values, 'date-order', ['dmy', 'mdy', 'ymd'] as const),
       ageScale: choice(values, 'age-scale', ['days', 'log1p-days'] as const),
       worth: share(values, 'worth'),
+      csv: asCsv(values, command),
       samePlants: values.has('same-plants') ? (true as const) : undefined,
       output,
     }),

@@ -14,11 +14,30 @@ function refuseOverwriting({ files, vials, flowers }: CommandLine, output: strin
   if (overwritten) throw new Failure('output-is-input', { file: output });
 }
 
+/** What stands at the path already, null where nothing does. */
+function standing(path: string, world: World): string | null {
+  try {
+    return new TextDecoder().decode(world.read(path));
+  } catch {
+    return null;
+  }
+}
+
+/** A page may be replaced; any other file could be somebody's only copy. */
+function refuseForeign(output: string, world: World): void {
+  const text = standing(output, world);
+  if (text === null || text.trim() === '' || /^\uFEFF?\s*<(!doctype html|html)/i.test(text)) return;
+  throw new Failure('output-not-ours', { file: output });
+}
+
 /** The command `report`: the season review of the files, written to one HTML file. */
 export async function report(line: CommandLine, world: World): Promise<0 | 1> {
   const output = line.output!;
   refuseOverwriting(line, output, world);
+  orFail('output-not-writable', output, () => world.refuseUnwritable(output));
+  refuseForeign(output, world);
   const season = openCountableSeason(line, world);
+  world.note('Working…\n');
   const page = await world.render(season, analyse(season, optionsOf(line)));
   orFail('output-not-writable', output, () => world.write(output, page));
   if (line.json) {

@@ -18,12 +18,16 @@ export interface World {
   readonly readInput: () => Uint8Array;
   /** Writes a whole file, so that at no moment half of it stands there. Throws where the system refuses. */
   readonly write: (path: string, text: string) => void;
+  /** Throws where `write` would be refused, as far as that can be told without writing. */
+  readonly refuseUnwritable: (path: string) => void;
   /** Whether two paths name the same file. */
   readonly same: (path: string, other: string) => boolean;
   /** Adds text to standard output. */
   readonly print: (text: string) => void;
   /** Adds text to standard error. */
   readonly warn: (text: string) => void;
+  /** Tells a person who watches standard error that it takes a while; nothing where nobody does. */
+  readonly note: (text: string) => void;
   /** The season review as one HTML file; it runs the compiled notebook, which lies beside the library. */
   readonly render: (season: Season, analysis: Analysis) => Promise<string>;
   /** All pages about a season; it runs the compiled notebooks. */

@@ -80,6 +80,10 @@ export function reportHeader(
   if (header.kind === 'unknown') {
     report('error', 'kind-unknown', { details: { headers: headers.map((text) => text.trim()).join(', ') } });
   }
+  if (header.otherKind !== null) {
+    report('error', 'kind-differs', { details: { said: header.kind, kind: header.otherKind } });
+    return;
+  }
   const likely = suggestions(header);
   reportMissing(header, likely, report);
   reportUnclear(header, report);

@@ -17,6 +17,8 @@ export interface Header {
   /** Columns of ours that two headers could mean. */
   readonly unclear: readonly { readonly column: string; readonly headers: readonly string[] }[];
   readonly missing: readonly string[];
+  /** The kind that the columns tell where the grower says another and they are not that one's; else null. */
+  readonly otherKind: KnownKind | null;
 }
 
 /** The grower's own word on what a header means: from the folded header to our column's name. */
@@ -66,6 +68,23 @@ function kindOf(headers: readonly string[], map: HeaderMap): KnownKind | 'unknow
   return best;
 }
 
+function requiredOf(kind: KnownKind): string[] {
+  return COLUMNS[kind].filter(({ required }) => required).map(({ name }) => name);
+}
+
+/** Another kind than the one said, where the columns are likelier its own: all of its needed ones, or more of them. */
+function otherKindOf(
+  headers: readonly string[],
+  map: HeaderMap,
+  said: KnownKind,
+  incomplete: boolean,
+): KnownKind | null {
+  const other = kindOf(headers, map);
+  if (other === 'unknown' || other === said) return null;
+  const names = new Set(claimsOf(headers, other, map).map(({ column }) => column.name));
+  return incomplete || requiredOf(other).every((name) => names.has(name)) ? other : null;
+}
+
 /** The claims on one column that are as strong as the strongest. */
 function strongest(claims: readonly Claim[]): readonly Claim[] {
   const highest = Math.max(...claims.map(({ strength }) => strength));
@@ -81,7 +100,8 @@ function strongest(claims: readonly Claim[]): readonly Claim[] {
 export function understandHeader(headers: readonly string[], map: HeaderMap, kind?: KnownKind): Header {
   const known = kind ?? kindOf(headers, map);
   if (known === 'unknown') {
-    return { kind: known, columns: new Map(), guessed: [], unknown: [], unclear: [], missing: [] };
+    const nothing = { guessed: [], unknown: [], unclear: [], missing: [], otherKind: null };
+    return { kind: known, columns: new Map(), ...nothing };
   }
   const claims = claimsOf(headers, known, map);
   const columns = new Map<string, PlacedColumn>();
@@ -99,9 +119,8 @@ export function understandHeader(headers: readonly string[], map: HeaderMap, kin
   const unknown = headers
     .map((header) => header.trim())
     .filter((header, index) => header !== '' && !taken.has(index));
-  const claimed = new Set([...columns.keys(), ...unclear.map(({ column }) => column)]);
-  const missing = COLUMNS[known]
-    .filter(({ name, required }) => required && !claimed.has(name))
-    .map(({ name }) => name);
-  return { kind: known, columns, guessed, unknown, unclear, missing };
+  const asked = new Set(unclear.map(({ column }) => column));
+  const missing = requiredOf(known).filter((name) => !columns.has(name) && !asked.has(name));
+  const otherKind = kind === undefined ? null : otherKindOf(headers, map, kind, missing.length > 0);
+  return { kind: known, columns, guessed, unknown, unclear, missing, otherKind };
 }

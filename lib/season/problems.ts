@@ -11,6 +11,7 @@ export type FileProblemCode =
   | 'not-text'
   | 'spreadsheet-file'
   | 'kind-unknown'
+  | 'kind-differs'
   | 'column-missing'
   | 'column-unclear'
   | 'column-unknown'
@@ -85,6 +86,7 @@ export interface ProblemParts {
   readonly column?: string | null;
   readonly value?: string | null;
   readonly details?: Readonly<Record<string, string | number>>;
+  readonly record?: string;
 }
 
 /** A problem at a place of a file. */
@@ -92,10 +94,10 @@ export function problemAt(
   place: Place,
   severity: Problem['severity'],
   code: ProblemCode,
-  { column = null, value = null, details = {} }: ProblemParts = {},
+  { column = null, value = null, details = {}, record }: ProblemParts = {},
 ): Problem {
   const { file, line, row } = place;
-  return { file, line, row, severity, column, value, code, details };
+  return { file, line, row, severity, column, value, code, details, ...(record ? { record } : {}) };
 }
 
 /** Adds a problem to those of a file, at its header. */

@@ -3,6 +3,7 @@
 import { tidyName } from './cell.ts';
 import { COLUMNS, foldHeader, KINDS } from './columns.ts';
 import { crossRows, type ReadCross } from './crosses.ts';
+import { asMeant } from './csv-text.ts';
 import type { DateSystem } from './date-cell.ts';
 import { isIsoDate, latestDate } from './dates.ts';
 import { flowerRows, type ReadFlowers } from './flowers.ts';
@@ -109,7 +110,9 @@ function registerOf(sheets: readonly Sheet[], vials: readonly Vial[]): VialRegis
   const files = sheets.filter(({ kind }) => kind === 'vials');
   const named = files.flatMap(({ rows, columns }) => {
     const placed = columns.get('vial');
-    return placed === undefined ? [] : rows.map(({ cells }) => tidyName(cells[placed.index] ?? ''));
+    return placed === undefined
+      ? []
+      : rows.map(({ cells }) => tidyName(asMeant((cells[placed.index] ?? '').trim())));
   });
   return { given: files.length > 0, named: new Set(named), vials: new Map(vials.map((v) => [v.vial, v])) };
 }
@@ -134,6 +137,12 @@ function flowersOf(sheets: readonly Sheet[]): ReadFlowers[] {
   return sheets.filter(({ kind, readable }) => kind === 'flowers' && readable).flatMap(flowerRows);
 }
 
+/** The file's columns from left to right, each with the column of ours that it is read as. */
+function columnsOf({ headers, columns }: Sheet): SeasonFile['columns'] {
+  const byIndex = new Map([...columns].map(([column, { index }]) => [index, column]));
+  return headers.map((header, index) => ({ header: header.trim(), column: byIndex.get(index) ?? null }));
+}
+
 function accountOf(sheet: Sheet, used: number): SeasonFile {
   const { file, kind, sha256, encoding, delimiter, rows } = sheet;
   const problems = [...sheet.problems].sort((a, b) => a.line - b.line);
@@ -143,6 +152,7 @@ function accountOf(sheet: Sheet, used: number): SeasonFile {
     sha256,
     encoding,
     delimiter,
+    columns: columnsOf(sheet),
     rows: rows.length,
     used,
     leftOut: rows.length - used,

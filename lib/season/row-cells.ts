@@ -1,6 +1,7 @@
 /** The cells of one row by our column names: each read as what it holds, each fault reported where it stands. */
 
 import { type Reading, readNumber, readWord, tidyName } from './cell.ts';
+import { asMeant } from './csv-text.ts';
 import { readDate, threeNumbers } from './date-cell.ts';
 import { type ProblemCode, type ProblemParts, problemAt } from './problems.ts';
 import type { Row } from './read.ts';
@@ -54,9 +55,9 @@ export class RowCells {
     const placed = column ? this.sheet.columns.get(column) : undefined;
     const value = parts.value ?? (column ? this.raw(column) : null);
     const details = { ...(column ? { name: column } : {}), ...parts.details };
-    this.sheet.problems.push(
-      problemAt(this.place, severity, code, { column: placed?.header ?? column ?? null, value, details }),
-    );
+    const record = this.raw(this.sheet.kind === 'vials' ? 'vial' : 'cross_id');
+    const where = { column: placed?.header ?? column ?? null, value, details, record };
+    this.sheet.problems.push(problemAt(this.place, severity, code, where));
     if (column && severity !== 'notice') this.#reported.add(column);
     if (severity === 'error') this.#leftOut = true;
   }
@@ -66,10 +67,10 @@ export class RowCells {
     return columns.some((column) => this.#reported.has(column));
   }
 
-  /** The cell as it stands in the file, without the space around it; blank where the file has no such column. */
+  /** The cell as it stands in the file, without the space around it and a mark against formulas; blank where the file has no such column. */
   raw(column: string): string {
     const placed = this.sheet.columns.get(column);
-    return placed === undefined ? '' : (this.#cells[placed.index] ?? '').trim();
+    return placed === undefined ? '' : asMeant((this.#cells[placed.index] ?? '').trim());
   }
 
   /** The value of a reading; a fault is reported, as an error where the column is required. */
@@ -164,7 +165,9 @@ export class RowCells {
 
   /** A guess about a cell is told at its first appearance in the file. */
   #noticeOnce(code: ProblemCode, column: string, meant: string): void {
-    const key = `${code}\n${column}\n${this.raw(column)}`;
+    // "Yes" and "yes" are one word; a name is told as it stands.
+    const word = code === 'word-guessed' ? foldWord(this.raw(column)) : this.raw(column);
+    const key = `${code}\n${column}\n${word}`;
     if (this.sheet.guessedWords.has(key)) return;
     this.sheet.guessedWords.add(key);
     this.report('notice', code, { column, details: { meant } });

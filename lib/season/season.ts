@@ -75,6 +75,14 @@ export interface Problem extends Place {
   readonly value: string | null;
   readonly code: string;
   readonly details: Readonly<Record<string, string | number>>;
+  /** What names the record: the flower's tag, the vial; absent where it has none or the whole file is meant. */
+  readonly record?: string;
+}
+
+/** A column of a file: its header as it stands there, and the column of ours it is read as, null where none. */
+export interface FileColumn {
+  readonly header: string;
+  readonly column: string | null;
 }
 
 /** What became of one file. Always `rows = used + leftOut`. */
@@ -84,6 +92,8 @@ export interface SeasonFile {
   readonly sha256: string;
   readonly encoding: string;
   readonly delimiter: string;
+  /** The file's columns from left to right, as they were understood. */
+  readonly columns: readonly FileColumn[];
   readonly rows: number;
   /** Rows that count: for crosses, those whose outcome is known at the endpoint. */
   readonly used: number;

@@ -67,6 +67,7 @@ const NO_HEADER: Header = {
   unknown: [],
   unclear: [],
   missing: [],
+  otherKind: null,
 };
 
 /** What the sentence on a file that is too large needs; no other reads it. */

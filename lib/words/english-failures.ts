@@ -76,9 +76,13 @@ const FAILURES = {
     message: `${option} is not available in this version.`,
     fix: `Leave it out. ${SEE_HELP}`,
   }),
-  'option-not-for-command': ({ option, command }) => ({
-    message: `The command ${command} takes no ${option}: it prints to standard output.`,
-    fix: `Leave ${option} out, or use report or site.`,
+  'option-not-for-command': ({ option, command, use }) => ({
+    message: `The command ${command} takes no ${option}.`,
+    fix: `Leave ${option} out, or use ${use}.`,
+  }),
+  'options-exclude': ({ option, other }) => ({
+    message: `${option} and ${other} can’t be had at once.`,
+    fix: 'Leave one of them out.',
   }),
   'option-needs-value': ({ option, placeholder }) => ({
     message: `The option ${option} needs a value.`,
@@ -96,8 +100,8 @@ const FAILURES = {
     message: `The option ${option} was given twice.`,
     fix: 'Give it once.',
   }),
-  'question-open': ({ cause, remedy }) => ({
-    message: `A question that only you can answer: ${cause}`,
+  'question-open': ({ cause, remedy, questions }) => ({
+    message: `${Number(questions ?? 1) > 1 ? `${questions} questions` : 'A question'} that only you can answer: ${cause}`,
     fix: String(remedy),
   }),
   'no-usable-row': ({ files, cause, remedy }) => ({
@@ -129,6 +133,10 @@ const FAILURES = {
       ? `${folder} also holds ${foreign}, which no site made before has written there; it would be lost.`
       : `${folder} is a file, and a site needs a folder.`,
     fix: 'Move it out of the way, or give a new folder after -o, for instance: -o my-season',
+  }),
+  'output-not-ours': ({ file }) => ({
+    message: `${file} is there already and is no report, so it is not overwritten.`,
+    fix: 'Give another name after -o, or move that file away.',
   }),
   'output-not-writable': ({ file, cause }) => ({
     message: `${file} can’t be written: ${causeOf(cause)}.`,

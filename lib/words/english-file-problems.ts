@@ -46,6 +46,12 @@ export const FILE_PROBLEMS: Readonly<Record<FileProblemCode, ProblemSentence>> =
     'Check that the first row holds the headers; a crosses file has cross_id, pollination_date, seed_parent, ' +
       'pollen_parent, storage and outcome. For other headers use --map "YOUR HEADER=column".',
   ],
+  'kind-differs': ({ details }) => [
+    `The file was given as the ${KINDS[details.said]}, but its columns are those of a ${KINDS[details.kind]}.`,
+    details.kind === 'crosses'
+      ? `Name it without --${details.said}, and give the ${KINDS[details.said]} there.`
+      : `Give it with --${details.kind}, or without any option: a file's kind is told by its columns.`,
+  ],
   'column-missing': ({ details }) => [
     `The ${KINDS[details.kind] ?? 'file'} has no column for ${details.column}, so none of its rows can be used.`,
     `Add a column ${details.column}, or say which of yours it is: ${mapOption(details.suggestion || 'YOUR HEADER', details.column)}.`,

@@ -1,8 +1,9 @@
 /** What was found in a file, in English: what is wrong and where, and what to do about it. */
 
-import type { Problem } from '../season/season.ts';
+import type { FileColumn, Problem } from '../season/season.ts';
 import { FILE_PROBLEMS } from './english-file-problems.ts';
 import { ROW_PROBLEMS } from './english-row-problems.ts';
+import { problemPlace } from './problem-place.ts';
 import type { ProblemSentence } from './problem-sentence.ts';
 
 const FILE_SENTENCES: ReadonlyMap<string, ProblemSentence> = new Map(Object.entries(FILE_PROBLEMS));
@@ -14,6 +15,17 @@ export interface ProblemWords {
   readonly fix: string;
 }
 
+/** The sentences of a problem, without its place; `whole` where they concern the whole file. */
+function sentencesOf(problem: Problem): ProblemWords & { readonly whole: boolean } {
+  const whole = FILE_SENTENCES.get(problem.code);
+  const sentence = whole ?? ROW_SENTENCES.get(problem.code);
+  if (sentence === undefined) {
+    throw new RangeError(`problemWords: problem must have a code of this project, got "${problem.code}"`);
+  }
+  const [message, fix] = sentence(problem);
+  return { message, fix, whole: whole !== undefined };
+}
+
 /**
  * The English sentences of a problem. A fault of one row begins with the row that a spreadsheet shows.
  *
@@ -22,11 +34,19 @@ export interface ProblemWords {
  * problemWords(problem).message // 'Row 14: the pollination date "2025-02-30" does not exist.'
  */
 export function problemWords(problem: Problem): ProblemWords {
-  const whole = FILE_SENTENCES.get(problem.code);
-  const sentence = whole ?? ROW_SENTENCES.get(problem.code);
-  if (sentence === undefined) {
-    throw new RangeError(`problemWords: problem must have a code of this project, got "${problem.code}"`);
-  }
-  const [message, fix] = sentence(problem);
+  const { message, fix, whole } = sentencesOf(problem);
   return { message: whole ? message : `Row ${problem.row}: ${message}`, fix };
+}
+
+/**
+ * The same with the row's tag, and the column as a spreadsheet shows it.
+ *
+ * @param columns the file's columns, from left to right
+ * @throws RangeError where the code is none of this project
+ * @example
+ * placedWords(problem, file.columns).message // 'Row 14 (tag 13), column B "Date": the pollination date …'
+ */
+export function placedWords(problem: Problem, columns: readonly FileColumn[]): ProblemWords {
+  const { message, fix, whole } = sentencesOf(problem);
+  return { message: whole ? message : `${problemPlace(problem, columns)}: ${message}`, fix };
 }

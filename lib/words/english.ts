@@ -79,6 +79,7 @@ const LEFT_OUT: Readonly<Record<string, string>> = {
   'date-order-unclear': 'The dates of the file can be read in two ways.',
   'date-order-mixed': 'The dates of the file are written in two orders.',
   'kind-unknown': 'The file’s columns are none that we know.',
+  'kind-differs': 'The file was given as another kind than its columns tell.',
 };
 
 const SENTENCES: ReadonlyMap<string, string> = new Map(

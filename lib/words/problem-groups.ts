@@ -7,12 +7,24 @@ import { wholeNumber } from './numbers.ts';
 const LISTED = 8;
 const SEVERITIES: readonly Problem['severity'][] = ['error', 'warning', 'notice'];
 
+/** Faults whose value tells what to write: another value is another fault. */
+const TOLD_BY_VALUE: ReadonlySet<string> = new Set([
+  'word-not-understood',
+  'storage-slip',
+  'name-spellings',
+  'vial-unknown',
+]);
+
+/** What makes two faults alike, as one text. */
+function kindOf({ code, column, details, value }: Problem): string {
+  return JSON.stringify([code, column, details.name ?? null, TOLD_BY_VALUE.has(code) ? value : null]);
+}
+
 /** Errors or warnings of one code and column together; each notice tells of another word or column, so stands alone. */
 function alike(problems: readonly Problem[]): Problem[][] {
   const groups = new Map<string, Problem[]>();
   problems.forEach((problem, index) => {
-    const { severity, code, column } = problem;
-    const key = severity === 'notice' ? String(index) : JSON.stringify([code, column]);
+    const key = problem.severity === 'notice' ? String(index) : kindOf(problem);
     const group = groups.get(key);
     if (group === undefined) groups.set(key, [problem]);
     else group.push(problem);
@@ -25,11 +37,11 @@ export function problemGroups(problems: readonly Problem[]): Problem[][] {
   return SEVERITIES.flatMap((severity) => alike(problems.filter((problem) => problem.severity === severity)));
 }
 
-/** Other rows with the same fault: "Also in rows 14, 15 and 3 more." Empty where there are none. */
+/** How many more have the same fault, and where: "And 10 more like it (rows 14, 15, …)." Empty where there are none. */
 export function alsoInRows(group: readonly Problem[]): string {
-  const rows = [...new Set(group.slice(1).map(({ row }) => row))].filter((row) => row !== group[0]!.row);
+  const [first, ...others] = group;
+  const rows = [...new Set(others.map(({ row }) => row))].filter((row) => row !== first!.row);
   if (rows.length === 0) return '';
-  const listed = rows.slice(0, LISTED).map(wholeNumber).join(', ');
-  const rest = rows.length > LISTED ? ` and ${wholeNumber(rows.length - LISTED)} more` : '';
-  return `Also in ${rows.length === 1 ? 'row' : 'rows'} ${listed}${rest}.`;
+  const listed = rows.slice(0, LISTED).join(', ') + (rows.length > LISTED ? ', …' : '');
+  return `And ${wholeNumber(others.length)} more like it (${rows.length === 1 ? 'row' : 'rows'} ${listed}).`;
 }

@@ -7,13 +7,14 @@ import { problemWords } from './english-problems.ts';
 import { joined } from './numbers.ts';
 
 /** The details that `failureWords` needs for a refusal of this season. */
-export function refusalDetails({ code, fault }: Refusal, season: Season): FailureDetails {
-  const words = fault === null ? { message: null, fix: null } : problemWords(fault);
+export function refusalDetails({ code, fault, others = [] }: Refusal, season: Season): FailureDetails {
+  const words = (fault === null ? [] : [fault, ...others]).map(problemWords);
   const listed = season.files.filter(({ kind }) => code !== 'no-usable-row' || kindConcerned(season, kind));
   return {
     files: joined(listed.map(({ file }) => file)),
-    cause: words.message,
-    remedy: words.fix,
+    cause: words.map(({ message }) => message).join(' ') || null,
+    remedy: [...new Set(words.map(({ fix }) => fix))].join(' ') || null,
+    questions: words.length,
     rows: season.crosses.length,
   };
 }

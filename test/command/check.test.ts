@@ -143,9 +143,37 @@ describe('check', () => {
     ]);
     const { out, err } = await run(['check', 'crosses.csv'], { files: { 'crosses.csv': crosses } });
     expect(out).toContain('crosses.csv: crosses, 3 rows, 1 used, 2 left out');
-    expect(out.match(/error /g)).toHaveLength(1);
-    expect(out).toContain('Also in row 3.');
+    expect(out.match(/does not exist/g)).toHaveLength(1);
+    expect(out).toContain('And 1 more like it (row 3).');
     expect(err).toBe('');
+  });
+
+  it('tells all problems at once, and every open question, before it asks', async () => {
+    const crosses = crossesCsv(
+      ['03/04/2025,Lantern Creek,Salt Moon,fresh,fruit,04/05/2025,x'],
+      'cross_id,pollination_date,seed_parent,pollen_parent,storage,outcome,checked_on,moon',
+    );
+    const { status, out, err } = await run(['check', 'crosses.csv'], { files: { 'crosses.csv': crosses } });
+    expect(status).toBe(2);
+    expect(out).toMatch(/"pollination_date" does not tell.*"checked_on" does not tell.*"moon"/s);
+    expect(err).toMatch(
+      /^fruitodds: 2 questions that only you can answer: .*"pollination_date".*"checked_on"/,
+    );
+    expect(err.match(/--date-order dmy/g)).toHaveLength(1);
+  });
+
+  it('says plainly that a crosses file was given as the vials', async () => {
+    const { status, out } = await run(['check', 'vials.csv', '--vials', 'crosses.csv'], {
+      files: {
+        'crosses.csv': CLEAN,
+        'vials.csv': 'vial,pollen_parent,collected,storage\nF,A,2025-01-01,frozen\n',
+      },
+    });
+    expect(status).toBe(1);
+    expect(out).toContain(
+      'The file was given as the vials file, but its columns are those of a crosses file.',
+    );
+    expect(out).not.toContain('no column for');
   });
 
   it('says that a file cannot be read without a trace of the program', async () => {

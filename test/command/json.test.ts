@@ -39,7 +39,7 @@ describe('filesJson', () => {
     const season = seasonOf([], {
       files: [
         {
-          ...{ file: 'a.csv', kind: 'crosses', sha256: '', encoding: 'utf-8', delimiter: ',' },
+          ...{ file: 'a.csv', kind: 'crosses', sha256: '', encoding: 'utf-8', delimiter: ',', columns: [] },
           ...{ rows: 1, used: 0, leftOut: 1 },
           problems: [
             {

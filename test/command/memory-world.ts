@@ -12,6 +12,8 @@ export interface Run {
   readonly err: string;
   /** What was written, by path. */
   readonly written: ReadonlyMap<string, string>;
+  /** What a person at the terminal was told meanwhile. */
+  readonly noted: readonly string[];
 }
 
 export interface MemoryFiles {
@@ -40,6 +42,7 @@ export async function run(
   }: MemoryFiles = {},
 ): Promise<Run> {
   const written = new Map<string, string>();
+  const noted: string[] = [];
   let out = '';
   let err = '';
   const bytes = (text: string | Uint8Array) =>
@@ -55,12 +58,18 @@ export async function run(
       if (refuses !== undefined) throw refusal(refuses);
       written.set(path, text);
     },
+    refuseUnwritable: () => {
+      if (refuses !== undefined) throw refusal(refuses);
+    },
     same: (path, other) => path === other,
     print: (text) => {
       out += text;
     },
     warn: (text) => {
       err += text;
+    },
+    note: (text) => {
+      noted.push(text);
     },
     render,
     renderSite,
@@ -72,7 +81,7 @@ export async function run(
     within: (path, folder) => path.startsWith(`${folder}/`),
   };
   const status = await runFruitodds(argv, world);
-  return { status, out, err, written };
+  return { status, out, err, written, noted };
 }
 
 const HEADER = 'cross_id,pollination_date,seed_parent,pollen_parent,storage,outcome';

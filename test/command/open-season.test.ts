@@ -61,6 +61,6 @@ describe('the files of a command line', () => {
       files: { 'a.csv': vials, 'b.csv': CLEAN },
     });
     expect(status).toBe(1);
-    expect(out).toContain('column-missing');
+    expect(out).toContain('kind-differs');
   });
 });

@@ -51,6 +51,25 @@ describe('report', () => {
     },
   );
 
+  it('tells before it works where it could not write', async () => {
+    const { noted, out } = await reported(['-o', 'no/out.html'], { refuses: 'ENOENT' });
+    expect([noted, out]).toEqual([[], '']);
+    expect((await reported(['-o', 'out.html'])).noted).toEqual(['Working…\n']);
+  });
+
+  it('replaces an older report, and no other file', async () => {
+    const onto = (text: string) =>
+      run(['report', 'crosses.csv', '-o', 'old'], {
+        files: { 'crosses.csv': CLEAN, old: text },
+        render: async () => PAGE,
+      });
+    expect((await onto('<!doctype html><title>Old</title>')).written.get('old')).toBe(PAGE);
+    expect((await onto('')).written.get('old')).toBe(PAGE);
+    const refused = await onto('vial,collected\n');
+    expect([refused.status, refused.written.size]).toEqual([2, 0]);
+    expect(refused.err).toContain('old is there already and is no report');
+  });
+
   it('does not overwrite a file that it reads', async () => {
     const { status, err, written } = await reported(['-o', 'crosses.csv']);
     expect([status, written.size]).toEqual([2, 0]);

@@ -50,6 +50,27 @@ describe('understandHeader', () => {
       'storage',
     ]);
   });
+
+  it('tells where the columns are those of another kind than is said', () => {
+    const crosses = [
+      ...[
+        'cross_id',
+        'pollination_date',
+        'seed_parent',
+        'pollen_parent',
+        'storage',
+        'outcome',
+        'vial',
+        'pollen_collected',
+      ],
+    ];
+    // A crosses file with dates of collection has all that a vials file needs: still it is the likelier.
+    expect(understandHeader(crosses, NO_MAP, 'vials')).toMatchObject({ missing: [], otherKind: 'crosses' });
+    expect(understandHeader(crosses, NO_MAP, 'flowers').otherKind).toBe('crosses');
+    expect(understandHeader(crosses, NO_MAP).otherKind).toBeNull();
+    const flowers = ['seed_parent', 'flowers', 'pollen_parent', 'storage'];
+    expect(understandHeader(flowers, NO_MAP, 'flowers').otherKind).toBeNull();
+  });
 });
 
 describe('headersRecognised', () => {

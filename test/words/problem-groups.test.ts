@@ -18,6 +18,12 @@ describe('problemGroups', () => {
     expect(groups.map((group) => group.map(({ row }) => row))).toEqual([[3, 5], [4], [2]]);
   });
 
+  it('keeps another word apart, since another may be meant by it', () => {
+    const word = (row: number, value: string) => problem(row, { code: 'word-not-understood', value });
+    const groups = problemGroups([word(2, 'fruti'), word(3, 'perhaps'), word(4, 'fruti')]);
+    expect(groups.map((group) => group.map(({ row }) => row))).toEqual([[2, 4], [3]]);
+  });
+
   it('leaves each notice alone, since each tells of another word', () => {
     const notices = [2, 3].map((row) => problem(row, { severity: 'notice', code: 'word-guessed' }));
     expect(problemGroups(notices)).toHaveLength(2);
@@ -30,10 +36,10 @@ describe('alsoInRows', () => {
     expect(alsoInRows([problem(3), problem(3)])).toBe('');
   });
 
-  it('names eight further rows and counts the rest', () => {
+  it('counts the others and names the rows of eight', () => {
     const rows = (count: number) => Array.from({ length: count }, (_, i) => problem(i + 2));
-    expect(alsoInRows(rows(2))).toBe('Also in row 3.');
-    expect(alsoInRows(rows(9))).toBe('Also in rows 3, 4, 5, 6, 7, 8, 9, 10.');
-    expect(alsoInRows(rows(12))).toBe('Also in rows 3, 4, 5, 6, 7, 8, 9, 10 and 3 more.');
+    expect(alsoInRows(rows(2))).toBe('And 1 more like it (row 3).');
+    expect(alsoInRows(rows(9))).toBe('And 8 more like it (rows 3, 4, 5, 6, 7, 8, 9, 10).');
+    expect(alsoInRows(rows(12))).toBe('And 11 more like it (rows 3, 4, 5, 6, 7, 8, 9, 10, …).');
   });
 });

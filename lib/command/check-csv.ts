@@ -1,0 +1,28 @@
+import { csvText } from '../season/csv-text.ts';
+import type { Problem, Season, SeasonFile } from '../season/season.ts';
+import { problemWords } from '../words/english-problems.ts';
+import { columnIndex, columnLetters } from '../words/problem-place.ts';
+
+const HEADERS = [
+  ...['file', 'severity', 'row', 'column', 'header', 'record', 'value', 'code', 'message', 'fix', 'line'],
+];
+
+function rowOf(problem: Problem, { columns }: SeasonFile): string[] {
+  const { file, severity, line, row, column, record, value, code } = problem;
+  const { message, fix } = problemWords(problem);
+  const index = column === null ? -1 : columnIndex(problem, columns);
+  const letters = index < 0 ? '' : columnLetters(index);
+  const found = [file, severity, String(row), letters, column ?? '', record ?? '', value ?? ''];
+  return [...found, code, message, fix, String(line)];
+}
+
+/** What was found as CSV for a spreadsheet: one row a finding, errors first in each file. */
+export function checkCsv(season: Season): string {
+  const severities: readonly Problem['severity'][] = ['error', 'warning', 'notice'];
+  const rows = season.files.flatMap((file) =>
+    severities.flatMap((severity) =>
+      file.problems.filter((problem) => problem.severity === severity).map((problem) => rowOf(problem, file)),
+    ),
+  );
+  return csvText([HEADERS, ...rows]);
+}
