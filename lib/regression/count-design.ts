@@ -1,5 +1,6 @@
 /** Counts with their columns: the input of regressions for seeds a fruit. */
 
+import { withColumns } from './column-source.ts';
 import { checkColumnCount, type Design, type DesignSpec, finiteNumbers, namedColumns } from './design.ts';
 
 /** What a caller writes: plain arrays, all of the same length (one entry a row). */
@@ -49,7 +50,7 @@ export function countDesignOf(spec: CountSpec, caller: string, least: number): C
   const counts = finiteNumbers(caller, 'counts', spec.counts, n, 'counts');
   checkCounts(caller, counts, least);
   const offset = spec.exposure ? logExposure(caller, spec.exposure, n) : new Float64Array(n);
-  const design = { n, counts, offset, ...namedColumns(caller, spec, n, 'counts') };
+  const design = withColumns({ n, counts, offset, ...namedColumns(caller, spec, n, 'counts') });
   checkColumnCount(caller, design);
   return design;
 }

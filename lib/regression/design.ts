@@ -1,7 +1,12 @@
 /** A binomial response with its columns and grouping factors: the input of every fit. */
 
+import { type ColumnSource, labelledColumns, withColumns } from './column-source.ts';
+
 /** Labels of a grouping factor, one a row; null for a row of no level, which only `mixedLogistic` has a meaning for. */
 export type GroupLabels = ArrayLike<string | number | null>;
+
+/** A covariate: n numbers, or n labels, which make treatment contrasts (see `DesignSpec.columns`). */
+export type ColumnValues = ArrayLike<number> | ArrayLike<string>;
 
 /** What a caller writes: plain arrays, all of the same length (one entry a row). */
 export interface DesignSpec {
@@ -9,8 +14,12 @@ export interface DesignSpec {
   readonly successes: ArrayLike<number>;
   /** Number of trials in each row, whole numbers of at least 1; all 1 where left out. */
   readonly trials?: ArrayLike<number>;
-  /** Covariates by name, in the order of the coefficients. */
-  readonly columns: Readonly<Record<string, ArrayLike<number>>> | ReadonlyMap<string, ArrayLike<number>>;
+  /**
+   * Covariates by name, in the order of the coefficients. A column of labels stands for an indicator of each of its
+   * levels but the first in sorted order, named as R names them (`motherJade` for level Jade of column mother); without
+   * an intercept the first such column has all its levels. However many the levels, a row costs one number.
+   */
+  readonly columns: Readonly<Record<string, ColumnValues>> | ReadonlyMap<string, ColumnValues>;
   /** Labels of grouping factors by name, for random effects, strata and clusters. */
   readonly groups?: Readonly<Record<string, GroupLabels>> | ReadonlyMap<string, GroupLabels>;
   /** Known part of the linear predictor in each row; 0 where left out. */
@@ -34,8 +43,10 @@ export interface Design {
   readonly offset: Float64Array;
   /** Names of the p columns; `(Intercept)` first where there is one. */
   readonly names: readonly string[];
-  /** p arrays of length n. */
+  /** p arrays of length n; written out of `sources` at the first use. */
   readonly columns: readonly Float64Array[];
+  /** The same columns as they were given; a design with other columns needs other sources. */
+  readonly sources: readonly ColumnSource[];
   readonly groups: readonly Factor[];
 }
 
@@ -57,33 +68,49 @@ export function finiteNumbers(
       `${caller}: ${name} must have ${n} entries as ${response} has, got ${values.length}`,
     );
   }
-  const copy = Float64Array.from(values);
+  // For plain arrays the constructor is many times faster than `from`.
+  const copy = new Float64Array(values);
   for (let i = 0; i < n; i += 1) {
-    if (!Number.isFinite(copy[i])) {
+    // Infinite and missing values alone differ from themselves after a subtraction.
+    if (copy[i]! - copy[i]! !== 0) {
       throw new RangeError(`${caller}: ${name} must hold finite numbers, got ${values[i]} in row ${i + 1}`);
     }
   }
   return copy;
 }
 
-/** Names and values of the columns, the intercept first where there is one. */
+function isLabelled(values: ColumnValues): values is ArrayLike<string> {
+  return typeof values[0] === 'string';
+}
+
+/** Names and sources of the columns, the intercept first where there is one. */
 export function namedColumns(
   caller: string,
   spec: Pick<DesignSpec, 'columns' | 'intercept'>,
   n: number,
   response = 'successes',
-): Pick<Design, 'names' | 'columns'> {
+): Pick<Design, 'names' | 'sources'> {
   const names: string[] = [];
-  const columns: Float64Array[] = [];
-  if (spec.intercept !== false) {
+  const sources: ColumnSource[] = [];
+  let everyLevel = spec.intercept === false;
+  if (!everyLevel) {
     names.push('(Intercept)');
-    columns.push(new Float64Array(n).fill(1));
+    sources.push({ values: new Float64Array(n).fill(1) });
   }
-  for (const [name, values] of entriesOf(spec.columns)) {
-    names.push(name);
-    columns.push(finiteNumbers(caller, `column ${name}`, values, n, response));
+  for (const [name, values] of entriesOf<ColumnValues>(spec.columns)) {
+    if (isLabelled(values) && values.length === n) {
+      const labelled = labelledColumns(caller, name, values, everyLevel);
+      everyLevel = false;
+      names.push(...labelled.names);
+      sources.push(labelled.source);
+    } else {
+      names.push(name);
+      sources.push({
+        values: finiteNumbers(caller, `column ${name}`, values as ArrayLike<number>, n, response),
+      });
+    }
   }
-  return { names, columns };
+  return { names, sources };
 }
 
 /** Throws unless there are columns, and no more than rows. */
@@ -99,6 +126,7 @@ function checkCounts(caller: string, successes: Float64Array, trials: Float64Arr
   for (let i = 0; i < trials.length; i += 1) {
     const m = trials[i]!;
     const y = successes[i]!;
+    if (m === 1 && (y === 0 || y === 1)) continue;
     if (!Number.isInteger(m) || m < 1) {
       throw new RangeError(`${caller}: trials must be whole numbers of at least 1, got ${m} in row ${i + 1}`);
     }
@@ -162,7 +190,7 @@ export function designOf(
   const successes = finiteNumbers(caller, 'successes', spec.successes, n);
   const trials = spec.trials ? finiteNumbers(caller, 'trials', spec.trials, n) : new Float64Array(n).fill(1);
   checkCounts(caller, successes, trials);
-  return {
+  return withColumns({
     n,
     successes,
     trials,
@@ -171,5 +199,5 @@ export function designOf(
     groups: entriesOf(spec.groups ?? {}).map(([name, labels]) =>
       factorOf(caller, name, labels, n, unlabelled),
     ),
-  };
+  });
 }

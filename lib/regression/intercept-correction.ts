@@ -56,7 +56,14 @@ export function correctIntercept(fit: Fit): Fit | null {
     );
   }
   const offset = linearPredictor(design, fit.coefficients, 1);
-  const alone: Design = { ...design, offset, names: ['(Intercept)'], columns: [design.columns[0]!] };
+  const [ones] = design.columns;
+  const alone: Design = {
+    ...design,
+    offset,
+    names: ['(Intercept)'],
+    columns: [ones!],
+    sources: [{ values: ones! }],
+  };
   const intercept = fitDesign(alone, 'maximum-likelihood', link);
   if (!intercept.convergence.settled) return null;
   const coefficients = fit.coefficients.slice();

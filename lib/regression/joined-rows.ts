@@ -1,6 +1,8 @@
 /** Rows that agree in every column: the binomial likelihood knows only their sums. */
 
+import { type ColumnSource, widthOf, withColumns } from './column-source.ts';
 import type { Design } from './design.ts';
+import { PairCodes } from './pair-codes.ts';
 
 /** A design with its equal rows joined: m ≤ n rows, in order of first appearance. */
 export interface JoinedRows {
@@ -10,62 +12,33 @@ export interface JoinedRows {
   readonly successes: Float64Array;
   readonly trials: Float64Array;
   readonly offset: Float64Array;
-  /** p arrays of length m, in the order of the design. */
+  /** p arrays of length m, in the order of the design; written out of `sources` at the first use. */
   readonly columns: readonly Float64Array[];
+  readonly sources: readonly ColumnSource[];
 }
 
-const float = new Float64Array(1);
-const bits = new Int32Array(float.buffer);
+/** What is joined: n rows of counts, an offset and columns. */
+export type RowsToJoin = Pick<Design, 'n' | 'successes' | 'trials' | 'offset' | 'sources'>;
 
-function hash(code: number, value: number): number {
-  float[0] = value;
-  let h = Math.imul(bits[0]!, 0x9e3779b1) ^ Math.imul(bits[1]!, 0x85ebca6b) ^ Math.imul(code, 0xc2b2ae35);
-  h = Math.imul(h ^ (h >>> 15), 0x2c1b3c6d);
-  return (h ^ (h >>> 13)) >>> 0;
+/** n whole numbers, `lowest` taken from each, are below `range`. */
+interface WholeNumbers {
+  readonly values: ArrayLike<number>;
+  readonly lowest: number;
+  readonly range: number;
 }
 
-/** Open addressing from (code, value) to a new code; grows, and never holds an object a key. */
-class PairCodes {
-  count = 0;
-  private slots = new Int32Array(1024);
-  private codes = new Int32Array(512);
-  private values = new Float64Array(512);
-
-  codeOf(code: number, value: number): number {
-    const mask = this.slots.length - 1;
-    for (let slot = hash(code, value) & mask; ; slot = (slot + 1) & mask) {
-      const found = this.slots[slot]! - 1;
-      if (found < 0) return this.add(slot, code, value);
-      if (this.codes[found] === code && this.values[found] === value) return found;
-    }
+/** Days, counts and indicators are whole numbers of a small range; null for any other column. */
+function wholeNumbers(values: Float64Array, mostRange: number): WholeNumbers | null {
+  let lowest = values[0]!;
+  let highest = lowest;
+  for (let i = 0; i < values.length; i += 1) {
+    const value = values[i]!;
+    if (value < lowest) lowest = value;
+    else if (value > highest) highest = value;
+    if (value !== Math.floor(value)) return null;
   }
-
-  private add(slot: number, code: number, value: number): number {
-    const added = this.count;
-    this.count += 1;
-    this.slots[slot] = this.count;
-    this.codes[added] = code;
-    this.values[added] = value;
-    if (this.count === this.codes.length) this.grow();
-    return added;
-  }
-
-  private grow(): void {
-    const codes = new Int32Array(2 * this.count);
-    const values = new Float64Array(2 * this.count);
-    codes.set(this.codes);
-    values.set(this.values);
-    const mask = 4 * this.count - 1;
-    const slots = new Int32Array(mask + 1);
-    for (let k = 0; k < this.count; k += 1) {
-      let slot = hash(codes[k]!, values[k]!) & mask;
-      while (slots[slot] !== 0) slot = (slot + 1) & mask;
-      slots[slot] = k + 1;
-    }
-    this.codes = codes;
-    this.values = values;
-    this.slots = slots;
-  }
+  const range = highest - lowest + 1;
+  return range <= mostRange ? { values, lowest, range } : null;
 }
 
 function isConstant(values: Float64Array): boolean {
@@ -74,44 +47,89 @@ function isConstant(values: Float64Array): boolean {
   return true;
 }
 
-/** Splits the codes by one more column; false where so many rows differ that joining no longer pays. */
-function refine(rowOf: Int32Array, values: Float64Array, codes: PairCodes): boolean {
-  const most = rowOf.length / 2 + 64;
+/** Splits `count` codes by whole numbers, through a table of all that can be; the new count, in order of appearance. */
+function splitByTable(
+  rowOf: Int32Array,
+  count: number,
+  { values, lowest, range }: WholeNumbers,
+  most: number,
+): number {
+  const table = new Int32Array(count * range);
+  let next = 0;
+  for (let i = 0; i < rowOf.length; i += 1) {
+    const place = rowOf[i]! * range + (values[i]! - lowest);
+    let code = table[place]!;
+    if (code === 0) {
+      next += 1;
+      code = next;
+      table[place] = code;
+      if (next > most) return next;
+    }
+    rowOf[i] = code - 1;
+  }
+  return next;
+}
+
+/** Splits the codes by any numbers; the new count. */
+function splitByHash(rowOf: Int32Array, values: ArrayLike<number>, most: number): number {
+  const codes = new PairCodes();
   for (let i = 0; i < rowOf.length; i += 1) {
     // Adding 0 makes -0 and 0 one value.
     rowOf[i] = codes.codeOf(rowOf[i]!, values[i]! + 0);
-    if (codes.count > most) return false;
+    if (codes.count > most) return codes.count;
   }
-  return true;
+  return codes.count;
 }
+
+/** Splits the codes by one more source; the new count, past `most` where that was too many to go on. */
+function split(rowOf: Int32Array, count: number, source: ColumnSource, most: number): number {
+  const room = Math.max(65_536, 2 * rowOf.length);
+  if (!('codes' in source) && isConstant(source.values)) return count;
+  const whole =
+    'codes' in source
+      ? { values: source.codes, lowest: 0, range: source.width + 1 }
+      : wholeNumbers(source.values, room);
+  if (whole !== null && count * whole.range <= room) return splitByTable(rowOf, count, whole, most);
+  return splitByHash(rowOf, 'codes' in source ? source.codes : source.values, most);
+}
+
+const joinedBefore = new WeakMap<RowsToJoin, JoinedRows>();
 
 /**
  * Joins the rows of a design that agree in all columns and in the offset.
  *
  * A season of storage methods and whole days has few distinct rows however many flowers, so fits cost the distinct
- * rows only. Where more than about half of the rows differ, every row is kept as it is.
+ * rows only. Where more than about half of the rows differ, every row is kept as it is. The answer to a design is kept
+ * as long as the design is, since everything asked of a fit asks for it again.
  *
  * @param design n rows, p columns
  */
-export function joinRows(design: Design): JoinedRows {
+export function joinRows(design: RowsToJoin): JoinedRows {
+  const known = joinedBefore.get(design);
+  if (known !== undefined) return known;
+  const joined = joinedAnew(design);
+  joinedBefore.set(design, joined);
+  return joined;
+}
+
+function joinedAnew(design: RowsToJoin): JoinedRows {
   const { n } = design;
   const rowOf = new Int32Array(n);
+  const most = n / 2 + 64;
   let m = 1;
-  for (const values of [...design.columns, design.offset]) {
-    if (isConstant(values)) continue;
-    const codes = new PairCodes();
-    if (!refine(rowOf, values, codes)) return unjoined(design);
-    m = codes.count;
+  for (const source of [...design.sources, { values: design.offset }]) {
+    m = split(rowOf, m, source, most);
+    if (m > most) return unjoined(design);
   }
   return gather(design, rowOf, m);
 }
 
-function unjoined(design: Design): JoinedRows {
-  const rowOf = Int32Array.from({ length: design.n }, (_, i) => i);
-  return { m: design.n, rowOf, ...design };
+function unjoined({ n, successes, trials, offset, sources }: RowsToJoin): JoinedRows {
+  const rowOf = Int32Array.from({ length: n }, (_, i) => i);
+  return withColumns({ m: n, rowOf, successes, trials, offset, sources });
 }
 
-function gather(design: Design, rowOf: Int32Array, m: number): JoinedRows {
+function gather(design: RowsToJoin, rowOf: Int32Array, m: number): JoinedRows {
   const first = new Int32Array(m).fill(-1);
   const successes = new Float64Array(m);
   const trials = new Float64Array(m);
@@ -122,5 +140,11 @@ function gather(design: Design, rowOf: Int32Array, m: number): JoinedRows {
     trials[row]! += design.trials[i]!;
   }
   const firsts = (values: Float64Array): Float64Array => Float64Array.from(first, (i) => values[i]!);
-  return { m, rowOf, successes, trials, offset: firsts(design.offset), columns: design.columns.map(firsts) };
+  const sources = design.sources.map(
+    (source): ColumnSource =>
+      'codes' in source
+        ? { codes: Int32Array.from(first, (i) => source.codes[i]!), width: widthOf(source) }
+        : { values: firsts(source.values) },
+  );
+  return withColumns({ m, rowOf, successes, trials, offset: firsts(design.offset), sources });
 }

@@ -1,5 +1,6 @@
 /** Mixed logistic regression: crossed random intercepts by Laplace's approximation. */
 
+import { columnsOf, type IndicatorSource } from './column-source.ts';
 import { type Design, type DesignSpec, designOf, type Factor } from './design.ts';
 import type { Convergence, Fit, Term } from './fit.ts';
 import { conditionalCovariance, type GroupEffect, groupEffects } from './given-variances.ts';
@@ -110,21 +111,25 @@ function joinedModel(
   design: Design,
   factors: readonly Factor[],
 ): { readonly model: MixedModel; readonly rowOf: Int32Array } {
-  const p = design.columns.length;
-  const codes = factors.map((factor) => Float64Array.from(factor.codes));
-  const { rowOf, columns, ...rows } = joinRows({ ...design, columns: [...design.columns, ...codes] });
+  // Code 0 is of no level here.
+  const labels = factors.map(({ codes, levels }) => ({
+    codes: codes.map((k) => k + 1),
+    width: levels.length,
+  }));
+  const { n, successes, trials, offset, sources } = design;
+  const joined = joinRows({ n, successes, trials, offset, sources: [...sources, ...labels] });
   const model = {
-    successes: rows.successes,
-    trials: rows.trials,
-    offset: rows.offset,
-    columns: columns.slice(0, p),
+    successes: joined.successes,
+    trials: joined.trials,
+    offset: joined.offset,
+    columns: columnsOf(joined.sources.slice(0, sources.length)),
     factors: factors.map(({ name, levels }, g) => ({
       name,
-      codes: Int32Array.from(columns[p + g]!),
+      codes: (joined.sources[sources.length + g] as IndicatorSource).codes.map((k) => k - 1),
       size: levels.length,
     })),
   };
-  return { model, rowOf };
+  return { model, rowOf: joined.rowOf };
 }
 
 function withGroups(design: Design, names: readonly string[] | undefined): Design {

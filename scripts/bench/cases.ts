@@ -64,21 +64,9 @@ function firth(data: BenchData) {
   );
 }
 
-/** A factor's levels but the first as columns of 0 and 1: R's treatment contrasts. */
-function indicators(data: BenchData, name: string): [string, Float64Array][] {
-  const labels = data.labels[name]!;
-  const [, ...others] = [...new Set(labels)].sort();
-  return others.map((level) => [level, Float64Array.from(labels, (label) => (label === level ? 1 : 0))]);
-}
-
-const indicatorsOf = new WeakMap<BenchData, ReadonlyMap<string, Float64Array>>();
-
-function twoFactors(data: BenchData): number {
-  // The columns are the user's own: they are made once, before the clock runs.
-  const columns =
-    indicatorsOf.get(data) ?? new Map([...indicators(data, 'mother'), ...indicators(data, 'father')]);
-  indicatorsOf.set(data, columns);
-  return logistic({ successes: data.numbers.fruit!, columns }).logLik;
+function twoFactors({ numbers, labels }: BenchData): number {
+  const { mother, father } = labels;
+  return logistic({ successes: numbers.fruit!, columns: { mother: mother!, father: father! } }).logLik;
 }
 
 const noData: BenchData = { numbers: {}, labels: {} };

@@ -14,7 +14,7 @@ const logistic01 = (eta: number): number => 1 / (1 + Math.exp(-eta));
  * Flowers with fresh or frozen pollen, its age in whole days, and parents with effects of their own.
  *
  * @param n rows
- * @param parents seed parents, and as many pollen parents
+ * @param parents seed parents, and as many pollen parents; with one of each there are no labels
  * @param pairSd standard deviation of what each pair adds
  */
 export function season(n: number, parents: number, pairSd = 0, seed = 1): BenchData {
@@ -41,11 +41,12 @@ export function season(n: number, parents: number, pairSd = 0, seed = 1): BenchD
     numbers.fruit!.push(random.uniform() < logistic01(eta) ? 1 : 0);
     numbers.frozen!.push(frozen);
     numbers.age!.push(age);
+    if (parents === 1) continue;
     labels.mother!.push(`Mother ${mother}`);
     labels.father!.push(`Father ${father}`);
     labels.pair!.push(`Mother ${mother} × Father ${father}`);
   }
-  return { numbers, labels };
+  return { numbers, labels: parents === 1 ? {} : labels };
 }
 
 /** Flowers with measurements of any value, so that no two rows are alike: temperature, moisture, weight, age. */

@@ -93,4 +93,20 @@ describe('the checks that designs of other responses share', () => {
     );
     expect(() => checkColumnCount('seeds', { names: ['a', 'b'], n: 2 })).not.toThrow();
   });
+
+  it('takes columns of labels as treatment contrasts, and reads their columns out when asked', () => {
+    const spec = { successes: [1, 0, 1], columns: { age: [3, 4, 5], storage: ['room', 'fresh', 'room'] } };
+    const design = designOf(spec);
+    expect(design.names).toEqual(['(Intercept)', 'age', 'storageroom']);
+    expect(design.columns.map((column) => [...column])).toEqual([
+      [1, 1, 1],
+      [3, 4, 5],
+      [1, 0, 1],
+    ]);
+    // Without an intercept the first factor has all its levels: R 4.2.2, model.matrix(~ 0 + age + storage).
+    expect(designOf({ ...spec, intercept: false }).names).toEqual(['age', 'storagefresh', 'storageroom']);
+    expect(() => designOf({ successes: [1, 0], columns: { storage: ['room'] } }, 'fit')).toThrow(
+      'fit: column storage must have 2 entries as successes has, got 1',
+    );
+  });
 });

@@ -58,4 +58,30 @@ describe('joinRows', () => {
     expect(twice.m).toBe(3000);
     expect(twice.successes.every((y) => y === 3 || y === 4)).toBe(true);
   });
+
+  it('joins whole numbers and labels through a table as it joins other numbers', () => {
+    const row = fc.tuple(fc.integer({ min: -3, max: 3 }), fc.constantFrom('Jade', 'Pearl', 'Onyx'));
+    fc.assert(
+      fc.property(fc.array(row, { minLength: 200, maxLength: 300 }), (drawn) => {
+        fc.pre(new Set(drawn.map(([, plant]) => plant)).size > 1);
+        const trials = drawn.map((_, i) => 1 + (i % 3));
+        const joined = (x: number[], plants: (string | number)[]) =>
+          joinRows(
+            designOf({ successes: trials.map(() => 1), trials, columns: { x, p: plants as string[] } }),
+          );
+        const labelled = joined(
+          drawn.map(([x]) => x),
+          drawn.map(([, plant]) => plant),
+        );
+        const coded = joined(
+          drawn.map(([x]) => x + 0.25),
+          drawn.map(([, plant]) => plant.charCodeAt(0) / 7),
+        );
+        expect([...labelled.rowOf]).toEqual([...coded.rowOf]);
+        expect([...labelled.trials]).toEqual([...coded.trials]);
+        expect(labelled.columns).toHaveLength(new Set(drawn.map(([, plant]) => plant)).size + 1);
+      }),
+      { numRuns: 30, seed: 2 },
+    );
+  });
 });
