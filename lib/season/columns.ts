@@ -128,6 +128,11 @@ export const COLUMNS: Readonly<Record<KnownKind, readonly Column[]>> = {
       'count',
       'doses, doses remaining, flowers left, Dosen übrig, restliche Dosen, dosis restantes, doses restantes',
     ),
+    may(
+      'doses_filled',
+      'count',
+      'doses made, doses total, total doses, doses at start, Dosen gesamt, Dosen abgefüllt, dosis totales, doses au total',
+    ),
     may('thaws', 'count', 'times thawed, number of thaws, aufgetaut, descongelaciones, décongélations'),
     may('note', 'text', NOTE),
   ],

@@ -62,6 +62,7 @@ export type RowProblemCode =
   | 'age-over-ten-years'
   | 'vial-unknown'
   | 'vial-before-collected'
+  | 'vial-beyond-doses'
   | 'vial-father-differs'
   | 'vial-storage-differs'
   | 'own-pollen'

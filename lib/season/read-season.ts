@@ -25,6 +25,7 @@ import {
 } from './season.ts';
 import { sensible } from './sense.ts';
 import { foldedMap, layOut, type SeasonSource, type Sheet } from './sheet.ts';
+import { reportOverdrawn } from './vial-doses.ts';
 import { type ReadVial, vialRows } from './vials.ts';
 
 /** How files are read. */
@@ -211,6 +212,7 @@ export function readSeason(sources: readonly SeasonSource[], options: ReadOption
     ...cross,
     ageDays: pollenAge(cross, register, cells),
   }));
+  reportOverdrawn(readCrosses, vials);
   reportNames({ crosses: readCrosses, vials: readVials, flowers: readFlowers });
   reportUnmetNames(sheets, same);
 

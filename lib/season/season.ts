@@ -51,6 +51,8 @@ export interface Vial extends Place {
   readonly storage: string;
   /** Flowers it can still serve; null where the file leaves it blank. */
   readonly dosesLeft: number | null;
+  /** Flowers it could serve when it was filled; absent where the file does not say. */
+  readonly dosesFilled?: number;
   readonly thaws: number | null;
   readonly note: string | null;
 }

@@ -5,8 +5,11 @@ import { daysBetween } from './dates.ts';
 import type { RowCells } from './row-cells.ts';
 import type { Cross } from './season.ts';
 
-/** A fruit cannot be told from a fading flower before this (common practice, no source: the check is at two weeks). */
-const EARLIEST_CHECK_DAYS = 5;
+/**
+ * A fruit cannot be told from a fading flower before this (common practice, no source: the check is at two weeks). A
+ * flower that took nothing may fall after a few days already.
+ */
+const EARLIEST_CHECK_DAYS = 7;
 
 /** What a check takes back of a flower's record; null where it stands. */
 type Check = (cross: Cross, cells: RowCells) => Partial<Cross> | null;
@@ -21,7 +24,7 @@ const checkedOn: Check = ({ pollinationDate, checkedOn, outcome }, cells) => {
     });
     return { checkedOn: null };
   }
-  if (days < EARLIEST_CHECK_DAYS && outcome === 'fruit') {
+  if (days < EARLIEST_CHECK_DAYS && (outcome === 'fruit' || outcome === 'dropped')) {
     cells.report('warning', 'checked-too-early', {
       column: 'checked_on',
       details: { days, pollinationDate },

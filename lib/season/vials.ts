@@ -14,6 +14,7 @@ function vialOf(cells: RowCells): Vial | null {
   const collected = cells.date('collected', true);
   const storage = cells.storage(true);
   const dosesLeft = cells.number('doses_left', { highest: MOST_DOSES, whole: true });
+  const dosesFilled = cells.number('doses_filled', { highest: MOST_DOSES, whole: true });
   const thaws = cells.number('thaws', { highest: MOST_THAWS, whole: true });
   if (cells.leftOut || vial === null || pollenParent === null || collected === null || storage === null)
     return null;
@@ -24,6 +25,7 @@ function vialOf(cells: RowCells): Vial | null {
     collected,
     storage,
     dosesLeft,
+    ...(dosesFilled === null ? {} : { dosesFilled }),
     thaws,
     note: cells.text('note'),
   };

@@ -21,6 +21,7 @@ const NAMES: Readonly<Record<string, string>> = {
   fruit_weight_g: 'fruit weight',
   collected: 'collection date',
   doses_left: 'number of doses left',
+  doses_filled: 'number of doses filled',
   thaws: 'number of thaws',
   flowers: 'number of flowers',
   seeds: 'number of seeds',
@@ -187,6 +188,10 @@ const SENSE_PROBLEMS: Readonly<Record<Exclude<RowProblemCode, CellCode>, Problem
   'vial-before-collected': ({ details, value }) => [
     `the vial ${cited(value)} was used on ${details.pollinationDate}, before its pollen was collected on ${details.collected}.`,
     'Correct the vial or one of the dates.',
+  ],
+  'vial-beyond-doses': ({ details }) => [
+    `vial ${cited(details.vial)} was filled with ${details.doses} doses, but ${details.uses} flowers name it, the last of them from here on.`,
+    'Correct the vial of some flowers, or doses_filled in the file of vials.',
   ],
   'vial-father-differs': ({ details }) => [
     `the pollen parent is ${cited(details.cross)}, but vial ${cited(details.vial)} holds pollen of ${cited(details.register)}; the row is believed.`,

@@ -61,7 +61,11 @@ describe('sensible', () => {
   });
 
   it('warns of a fruit seen too early, but not of a flower that has fallen', () => {
+    // Common practice, no source: the outcome shows after about two weeks, never in the first.
     expect(flower({ checked_on: '2025-06-03' }).codes).toEqual(['checked-too-early']);
+    expect(flower({ checked_on: '2025-06-07' }).codes).toEqual(['checked-too-early']);
+    expect(flower({ checked_on: '2025-06-07', outcome: 'dropped' }).codes).toEqual(['checked-too-early']);
+    expect(flower({ checked_on: '2025-06-08' }).codes).toEqual([]);
     expect(flower({ checked_on: '2025-06-03', outcome: 'none' }).codes).toEqual([]);
   });
 
