@@ -1,8 +1,11 @@
 /** Marginal standardisation: what the fitted probability would be over the same rows, were columns set to values. */
 
+import { checkChoice } from '../numerics/arguments.ts';
 import { checkLevel, type Estimate, type LevelOption, unknown } from '../proportions/interval.ts';
+import { type Curve, curveOf, type EffectsInAverage } from './effects-in-average.ts';
 import type { Fit } from './fit.ts';
-import { linkInverse, linkSlope } from './response.ts';
+import type { MixedFit } from './mixed-logistic.ts';
+import { linkInverse } from './response.ts';
 import { twoSidedP, twoSidedQuantile, unsettledBecause } from './terms.ts';
 
 /** Values of columns in one scenario: one number for all rows, or one a row (an interaction's column, say). */
@@ -16,6 +19,8 @@ export interface StandardiseOptions extends LevelOption {
   readonly set: readonly Scenario[];
   /** Weight of each row in the average; its trials where left out. 0 leaves a row out. */
   readonly weights?: ArrayLike<number>;
+  /** Random effects of a mixed fit: conditional `modes` (default), `zero` or `averaged`; others have none. */
+  readonly effects?: EffectsInAverage;
 }
 
 /** An estimate with its delta-method standard error. */
@@ -54,7 +59,7 @@ function settingsOf(scenario: Scenario): ReadonlyMap<string, Setting> {
 }
 
 /** The design's columns with those of a scenario in their place. */
-function scenarioColumns({ design }: Fit, scenario: Scenario): readonly Float64Array[] {
+function scenarioColumns({ design }: Fit | MixedFit, scenario: Scenario): readonly Float64Array[] {
   const columns = [...design.columns];
   for (const [name, setting] of settingsOf(scenario)) {
     const j = design.names.indexOf(name);
@@ -75,7 +80,7 @@ function scenarioColumns({ design }: Fit, scenario: Scenario): readonly Float64A
   return columns;
 }
 
-function checkWeights({ design }: Fit, weights: ArrayLike<number>): number {
+function checkWeights({ design }: Fit | MixedFit, weights: ArrayLike<number>): number {
   if (weights.length !== design.n) {
     throw new RangeError(`standardise: weights must have ${design.n} entries, got ${weights.length}`);
   }
@@ -93,7 +98,8 @@ function checkWeights({ design }: Fit, weights: ArrayLike<number>): number {
 }
 
 function meanProbability(
-  { design, coefficients, link }: Fit,
+  { design, coefficients }: Fit | MixedFit,
+  { probability, slope, offset }: Curve,
   columns: readonly Float64Array[],
   weights: ArrayLike<number>,
   total: number,
@@ -104,11 +110,11 @@ function meanProbability(
   for (let i = 0; i < design.n; i += 1) {
     const share = weights[i]! / total;
     if (share === 0) continue;
-    let eta = design.offset[i]!;
+    let eta = offset[i]!;
     for (let j = 0; j < p; j += 1) eta += columns[j]![i]! * coefficients[j]!;
-    sum += share * linkInverse(link, eta);
-    const slope = share * linkSlope(link, eta);
-    for (let j = 0; j < p; j += 1) gradient[j]! += slope * columns[j]![i]!;
+    sum += share * probability(eta);
+    const slopeHere = share * slope(eta);
+    for (let j = 0; j < p; j += 1) gradient[j]! += slopeHere * columns[j]![i]!;
   }
   return { value: sum, gradient };
 }
@@ -194,22 +200,26 @@ function unknownStandardisation(count: number, because: string): Standardisation
  * Standard errors by the delta method from the full covariance of the coefficients, the rows held fixed. The range of
  * a difference is estimate ± z · se and may pass 1; that of a ratio is made on the log scale.
  *
- * @param fit a fit; where it has not settled every estimate is null, because `separated` or `not-settled`
- * @param options `set`, scenarios; `weights`, n numbers of at least 0; `level`
+ * In a mixed fit plants keep their conditional modes, held fixed like the variances, unless `effects` says otherwise.
+ *
+ * @param fit a fit of `logistic` or `mixedLogistic`; where it has not settled every estimate is null, because `separated` or `not-settled`
+ * @param options `set`, scenarios; `weights`, n numbers of at least 0; `effects` of a mixed fit; `level`
  * @throws RangeError when `set` is empty or names a column that the fit does not have, when values or weights have
  *   another length than the rows or are not finite, or `level` is not between 0 and 1
  * @source Lane & Nelder (1982) Biometrics 38, 613–621; delta method as in Oehlert (1992) American Statistician 46, 27
  * @example standardise(fit, { set: [{ stored: 0 }, { stored: 1 }] })
  */
-export function standardise(fit: Fit, options: StandardiseOptions): Standardisation {
-  const { set, level = 0.95, weights = fit.design.trials } = options;
+export function standardise(fit: Fit | MixedFit, options: StandardiseOptions): Standardisation {
+  const { set, level = 0.95, weights = fit.design.trials, effects = 'modes' } = options;
+  checkChoice('standardise', 'effects', effects, ['modes', 'zero', 'averaged']);
   checkLevel('standardise', level);
   if (set.length === 0) throw new RangeError('standardise: set must hold at least one scenario, got none');
   const total = checkWeights(fit, weights);
   const scenarios = set.map((scenario) => scenarioColumns(fit, scenario));
   const because = unsettledBecause(fit);
   if (because !== null) return unknownStandardisation(set.length, because);
-  const means = scenarios.map((columns) => meanProbability(fit, columns, weights, total));
+  const curve = curveOf(fit, effects);
+  const means = scenarios.map((columns) => meanProbability(fit, curve, columns, weights, total));
   const z = twoSidedQuantile(level);
   const covariance = Float64Array.from(
     means.flatMap((a) => means.map((b) => bilinear(a.gradient, fit.covariance, b.gradient))),

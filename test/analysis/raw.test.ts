@@ -9,6 +9,7 @@ interface Groups {
   readonly group: readonly string[];
   readonly fruit: readonly number[];
   readonly n: readonly number[];
+  readonly rate: readonly number[];
   readonly wilson_lower: readonly number[];
   readonly wilson_upper: readonly number[];
 }
@@ -49,6 +50,7 @@ function expectRates(
   expected.group.forEach((group, i) => {
     const rate = actual.get(name(group))!;
     expect([rate.fruits, rate.flowers]).toEqual([expected.fruit[i], expected.n[i]]);
+    expect(rate.estimate).toBeCloseTo(expected.rate[i]!, 13);
     expect(rate.lower).toBeCloseTo(expected.wilson_lower[i]!, 11);
     expect(rate.upper).toBeCloseTo(expected.wilson_upper[i]!, 11);
   });

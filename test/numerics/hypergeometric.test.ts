@@ -5,6 +5,7 @@ import {
   hypergeometricDensity,
   hypergeometricQuantile,
 } from '../../lib/numerics/hypergeometric.ts';
+import { pairCases, pairOf } from '../proportions/two-proportion-cases.ts';
 import { checkReference } from './distribution-cases.ts';
 
 describe('hypergeometric distribution', () => {
@@ -63,5 +64,19 @@ describe('hypergeometric distribution', () => {
     );
     expect(() => hypergeometricDensity(1, -2, 3, 1)).toThrow('hypergeometricDensity: marked');
     expect(() => hypergeometricQuantile(3, 2, 3, 1)).toThrow('hypergeometricQuantile: p');
+  });
+});
+
+describe('hypergeometricDensity of the observed table', () => {
+  it('is the probability that the cases of two proportions state', () => {
+    // test/reference/b_two_proportions.json: exact rational arithmetic.
+    for (const reference of pairCases) {
+      const { x1, n1, x2, n2 } = pairOf(reference);
+      const { prob_observed } = reference.expected.fisher as { prob_observed: number };
+      const density = hypergeometricDensity(x1, x1 + x2, n1 + n2 - x1 - x2, n1);
+      expect(Math.abs(density / prob_observed - 1)).toBeLessThan(1e-12);
+      const { p1, p2 } = reference.expected;
+      expect([x1 / n1, x2 / n2]).toEqual([p1, p2]);
+    }
   });
 });

@@ -1,8 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { fisherExact } from '../../lib/proportions/fisher-exact.ts';
 import { breslowDay, mantelHaenszel, type Table } from '../../lib/proportions/stratified.ts';
 import { pearsonChiSquare } from '../../lib/proportions/two-by-two.ts';
-import { expectReference, type ReferenceCase } from '../regression/reference-cases.ts';
+import {
+  expectReference,
+  type Json,
+  type ReferenceCase,
+  readCases,
+  readTable,
+  texts,
+} from '../regression/reference-cases.ts';
 import { expectPublished, stratifiedCases } from './two-proportion-cases.ts';
 
 function tablesOf({ input }: ReferenceCase): Table[] {
@@ -185,4 +193,57 @@ describe('breslowDay', () => {
   it('refuses what is no list of 2 × 2 tables', () => {
     expect(() => breslowDay([])).toThrow('breslowDay: tables');
   });
+});
+
+describe('mantelHaenszel over the parents of whole seasons', () => {
+  // test/reference/k_seasons.json: freezer against fresh, all rows with a known outcome; R 4.2.2.
+  const cases = readCases('k_seasons.json').filter(({ id }) => id.endsWith('-crude-vs-stratified'));
+  it.each(cases.map((reference) => [reference.id, reference] as const))(
+    'agrees with R on %s',
+    (_, reference) => {
+      const { expected } = reference;
+      const table = readTable(`${reference.id.replace('-crude-vs-stratified', '')}.csv`);
+      const [outcome, storage, mother, father] = ['outcome', 'storage', 'mother', 'father'].map((name) =>
+        texts(table, name),
+      );
+      const rows = [...outcome!.keys()].filter(
+        (i) => ['fruit', 'failed'].includes(outcome![i]!) && ['fresh', 'freezer'].includes(storage![i]!),
+      );
+      const tablesBy = (stratum: (i: number) => string): Table[] => {
+        const strata = new Map<string, [[number, number], [number, number]]>();
+        for (const i of rows) {
+          const counts = strata.get(stratum(i)) ?? [
+            [0, 0],
+            [0, 0],
+          ];
+          counts[storage![i] === 'freezer' ? 0 : 1][outcome![i] === 'fruit' ? 0 : 1] += 1;
+          strata.set(stratum(i), counts);
+        }
+        return [...strata.values()];
+      };
+      const crude = tablesBy(() => 'all')[0]!;
+      const [frozen, fresh] = crude.map(([fruits, failed]) => [fruits, fruits + failed]);
+      expect([frozen, fresh]).toEqual([expected.freezer, expected.fresh]);
+      const { p } = fisherExact(frozen![0]!, frozen![1]!, fresh![0]!, fresh![1]!);
+      expectReference(reference, 'fisher_p', p, expected.fisher_p);
+      for (const [key, stratum] of [
+        ['by_pair', (i: number) => `${mother![i]} × ${father![i]}`],
+        ['by_mother', (i: number) => mother![i]!],
+      ] as const) {
+        const { oddsRatio, riskDifference, test, strataUsed } = mantelHaenszel(tablesBy(stratum));
+        const wanted = expected[key] as Record<string, Json>;
+        const actual = {
+          mh_odds_ratio: oddsRatio.estimate,
+          mh_log_or_se: oddsRatio.logSe,
+          mh_or_ci: [oddsRatio.lower, oddsRatio.upper],
+          mh_risk_difference: riskDifference.estimate,
+          cmh_statistic: test.statistic,
+          cmh_p: test.p,
+        };
+        const { strata_with_both, ...numbers } = wanted;
+        expectReference(reference, key, actual, numbers);
+        expect(strataUsed).toBeLessThanOrEqual(strata_with_both as number);
+      }
+    },
+  );
 });

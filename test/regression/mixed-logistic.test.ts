@@ -3,9 +3,11 @@ import { aic } from '../../lib/regression/aic.ts';
 import type { DesignSpec } from '../../lib/regression/design.ts';
 import { logistic } from '../../lib/regression/logistic.ts';
 import { type MixedFit, mixedLogistic } from '../../lib/regression/mixed-logistic.ts';
+import { waldIntervals } from '../../lib/regression/terms.ts';
 import { climb } from './full-matrix-laplace.ts';
 import {
   byTerm,
+  expectCovariance,
   expectReference,
   formulaDesign,
   type Levels,
@@ -131,6 +133,41 @@ describe('mixedLogistic', () => {
       expectFit(reference, fit);
       const sdSe = new Map(fit.variances.map((variance) => [variance.group, variance.sdSe]));
       expectReference(reference, 'random_sd_se_delta', sdSe, reference.expected.random_sd_se_delta);
+    });
+
+    it(`agrees with R on tests, covariance and shares of variance of ${reference.id}`, () => {
+      const { expected } = reference;
+      const design = mixedDesign(reference);
+      const fit = mixedLogistic(design);
+      const check = (key: string, actual: unknown) => expectReference(reference, key, actual, expected[key]);
+      const wald = waldIntervals(fit);
+      check(
+        'z',
+        byTerm(wald, (t) => t.estimate! / t.se!),
+      );
+      check(
+        'p_wald',
+        byTerm(wald, (t) => t.p),
+      );
+      expectCovariance(fit.covariance, expected.vcov_fixef);
+      check('random_variance', new Map(fit.variances.map(({ group, variance }) => [group, variance])));
+      check('n_random', new Map(fit.variances.map(({ group, levels }) => [group, levels])));
+      check('deviance_minus2ll', -2 * fit.logLik);
+      check('singular', fit.singular.length > 0);
+      // Share of each group in the variance of the latent response, whose logistic error has variance π² / 3.
+      const whole = fit.variances.reduce((sum, { variance }) => sum + variance, Math.PI ** 2 / 3);
+      check('icc_latent', new Map(fit.variances.map(({ group, variance }) => [group, variance / whole])));
+      const names = fit.variances.map(({ group }) => group);
+      const without = (dropped: string) => {
+        const groups = names.filter((name) => name !== dropped);
+        return groups.length === 0 ? logistic(design).logLik : mixedLogistic(design, { groups }).logLik;
+      };
+      for (const [group, { loglik_without, lr }] of Object.entries(
+        expected.drop_random as Record<string, { loglik_without: number; lr: number }>,
+      )) {
+        expectReference(reference, 'drop_random', without(group), loglik_without);
+        expect(Math.abs(2 * (fit.logLik - without(group)) - lr)).toBeLessThan(1e-5 + 1e-3 * lr);
+      }
     });
   }
 

@@ -165,3 +165,20 @@ export function termNames(
     second === undefined ? first! : second.flatMap((right) => first!.map((left) => `${left}:${right}`));
   return names.filter((name) => wanted.includes(name));
 }
+
+/**
+ * Checks a covariance in units of its standard errors: those of the references are from a finite-difference Hessian,
+ * good to 1e-3. Where a reference holds the diagonal only, only that is compared.
+ */
+export function expectCovariance(actual: Float64Array, wanted: Json | undefined): void {
+  const rows = wanted as readonly (readonly number[])[];
+  const p = rows.length;
+  const diagonal = rows.every((row, j) => row.every((value, k) => j === k || value === 0));
+  rows.forEach((row, j) => {
+    row.forEach((value, k) => {
+      if (diagonal && j !== k) return;
+      const scale = Math.sqrt(rows[j]![j]! * rows[k]![k]!);
+      expect(Math.abs(actual[j * p + k]! - value) / scale, `${j}, ${k}`).toBeLessThanOrEqual(2e-3);
+    });
+  });
+}
