@@ -1,5 +1,5 @@
+import { ageAnswers } from './analysis/age-answers.ts';
 import type { AgePoint, HalfAge } from './analysis/age-curve.ts';
-import { ageCurve, ageRates, halfAge, oldestAge } from './analysis/age-curve.ts';
 import { medianAge } from './analysis/age-scale.ts';
 import type { Compatibility } from './analysis/compatibility.ts';
 import { compatibility } from './analysis/compatibility.ts';
@@ -12,7 +12,7 @@ import type { FreshVersusStored } from './analysis/fresh-versus-stored.ts';
 import { freshVersusStored } from './analysis/fresh-versus-stored.ts';
 import type { FruitSet } from './analysis/fruit-set.ts';
 import { fruitSet } from './analysis/fruit-set.ts';
-import type { GrowerModel, GrowerModelRecord } from './analysis/grower-model.ts';
+import type { GrowerModelRecord } from './analysis/grower-model.ts';
 import { growerModel } from './analysis/grower-model.ts';
 import { likeForLike } from './analysis/like-for-like.ts';
 import type { AgeScale, FixedModel, ParentsModel } from './analysis/models.ts';
@@ -43,6 +43,9 @@ import { waves } from './analysis/waves.ts';
 import { agedFlowers } from './analysis/within-between.ts';
 import type { Worth } from './analysis/worth.ts';
 import { worthOf } from './analysis/worth.ts';
+import type { NextSeason } from './decisions/next-season.ts';
+import { planned } from './decisions/next-season.ts';
+import type { Ceiling, Must } from './decisions/plan-problem.ts';
 import type { VialAdvice, VialQuestion } from './decisions/vials.ts';
 import { vialAdvice } from './decisions/vials.ts';
 import { checkLevel } from './proportions/interval.ts';
@@ -62,6 +65,10 @@ export interface AnalyseOptions {
   readonly worth?: number;
   /** Whether plants of different growers that have the same name are one plant; false by default. */
   readonly samePlants?: boolean;
+  /** Crosses that every mix of the plan must try, with the fewest flowers of each. */
+  readonly must?: readonly Must[];
+  /** Most flowers of the plan for a pollen parent, on one seed parent or on all together. */
+  readonly atMost?: readonly Ceiling[];
 }
 
 /** The options as used, the season's own among them; null where a default could not be worked out. */
@@ -72,6 +79,8 @@ export interface OptionsUsed {
   readonly useOn: string | null;
   readonly ageScale: AgeScale | null;
   readonly worth: number | null;
+  readonly must: readonly Must[];
+  readonly atMost: readonly Ceiling[];
 }
 
 /** Where the result came from. */
@@ -114,6 +123,10 @@ export interface Analysis {
   readonly worth: Worth;
   readonly vials: readonly VialAdvice[];
   readonly settle: Settle;
+  /** Null without a flowers file. */
+  readonly plan: NextSeason | null;
+  /** Why there is no plan; left out where there is one. */
+  readonly planBecause?: string;
 }
 
 /**
@@ -165,7 +178,7 @@ export function analyse(
   const compared = compare(season, flowers, textbookScale, level);
   begins('rest');
   return {
-    provenance: provenance(season, { level, useOn, ageScale: options.ageScale ?? null, worth: worth.value }),
+    provenance: provenance(season, options, { level, useOn, worth: worth.value }),
     rows: rowCounts(season),
     raw,
     ...seasonPart(season, flowers, growers, level),
@@ -176,7 +189,7 @@ export function analyse(
       parents: parentsModel(flowers, { ageScale: textbookScale, level }),
       grower: fitted.record,
     },
-    ...agePart(flowers, model, predict, level, because),
+    ...ageAnswers(flowers, model, predict, { level, because }),
     pairs,
     reciprocal: reciprocalCrosses(flowers, { level }),
     compatibility: compatibility(season, flowers, pairs, { level }),
@@ -184,6 +197,7 @@ export function analyse(
     worth,
     vials,
     settle: settle(season, flowers, { level, worth: worth.value, model, vials, pairs }),
+    ...planned(season, flowers, { predict, because, useOn, incompatible }, options),
   };
 }
 
@@ -203,10 +217,15 @@ function defaultUse(season: Season): string | null {
   return last && addYear(last);
 }
 
-function provenance(season: Season, used: Omit<OptionsUsed, 'endpoint' | 'asOf'>): Provenance {
+function provenance(
+  season: Season,
+  { ageScale, must = [], atMost = [] }: AnalyseOptions,
+  used: Pick<OptionsUsed, 'level' | 'useOn' | 'worth'>,
+): Provenance {
+  const { endpoint, asOf } = season;
   return {
     version: VERSION,
-    options: { ...used, endpoint: season.endpoint, asOf: season.asOf },
+    options: { ...used, ageScale: ageScale ?? null, must, atMost, endpoint, asOf },
     files: season.files.map(({ file, kind, sha256, rows }) => ({ file, kind, sha256, rows })),
   };
 }
@@ -231,31 +250,6 @@ function seasonPart(
     pending: pending(season),
     fruitSet: fruitSet(season, { level }),
   };
-}
-
-function agePart(
-  flowers: readonly Flower[],
-  model: GrowerModel | null,
-  predict: Predictor | null,
-  level: number,
-  because: string,
-): Pick<Analysis, 'ageCurve' | 'halfAge'> {
-  const aged = agedFlowers(flowers);
-  const curve: AgePoint[] = [];
-  const halves: HalfAge[] = [];
-  for (const storage of storageOrder(flowers)) {
-    if (storage === 'fresh') continue;
-    const oldest = oldestAge(aged, storage);
-    const rates = model && predict && ageRates(predict, model.models[0]!.pairs, storage);
-    if (oldest === null || rates === null) {
-      const why = oldest === null ? 'no-aged-flowers' : because;
-      halves.push({ storage, oldestAgeDays: oldest, estimate: null, lower: null, upper: null, because: why });
-      continue;
-    }
-    curve.push(...ageCurve(storage, rates, oldest, level));
-    halves.push(halfAge(aged, storage, rates, oldest, level));
-  }
-  return { ageCurve: curve, halfAge: halves };
 }
 
 /** The advice on each vial; none without a day of use. */

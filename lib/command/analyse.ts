@@ -5,16 +5,19 @@ import { openCountableSeason, statusOf } from './open-season.ts';
 import type { CommandLine } from './options.ts';
 import { analysisText } from './site-downloads.ts';
 import { summaryText } from './summary-text.ts';
+import { limitsOf } from './wishes.ts';
 import type { World } from './world.ts';
 
 /** The options of the analysis that the command line gives; defaults stay with the library. */
-export function optionsOf({ level, useOn, ageScale, worth, samePlants }: CommandLine): AnalyseOptions {
+export function optionsOf(line: CommandLine, season: Season): AnalyseOptions {
+  const { level, useOn, ageScale, worth, samePlants } = line;
   return {
     level,
     ...(useOn === undefined ? {} : { useOn }),
     ...(ageScale === undefined ? {} : { ageScale }),
     ...(worth === undefined ? {} : { worth }),
     ...(samePlants === undefined ? {} : { samePlants }),
+    ...limitsOf(line, season),
   };
 }
 
@@ -36,7 +39,7 @@ export function problemNote(season: Season): string {
 export function analyseFiles(line: CommandLine, world: World): 0 | 1 {
   const season = openCountableSeason(line, world);
   world.note('Working…\n');
-  const analysis = analyse(season, optionsOf(line));
+  const analysis = analyse(season, optionsOf(line, season));
   world.print(line.json ? analysisText(analysis) : summaryText(analysis));
   world.warn(problemNote(season));
   return statusOf(season);

@@ -43,7 +43,7 @@ export function filesJson(season: Season): FileJson[] {
 
 /** The entries of an object, with the sentence of each code that it carries beside it. */
 function worded(key: string, value: unknown): [string, Json][] {
-  if ((key === 'because' || key === 'reason') && typeof value === 'string') {
+  if (/^(because|reason|.+Because)$/.test(key) && typeof value === 'string') {
     return [
       [key, reasonSentence(value)],
       [`${key}Code`, value],
@@ -52,7 +52,7 @@ function worded(key: string, value: unknown): [string, Json][] {
   return [[key, wordedJson(value)]];
 }
 
-/** A copy of plain data in which every `because` is a sentence beside its code. Fails on what JSON can't hold. */
+/** A copy of plain data in which every `because` (`planBecause`, `reason`) is a sentence beside its code. Fails on what JSON can't hold. */
 function wordedJson(value: unknown): Json {
   if (value === null || typeof value === 'string' || typeof value === 'boolean') return value;
   if (typeof value === 'number' && Number.isFinite(value)) return value;

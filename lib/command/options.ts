@@ -6,6 +6,7 @@ import { isIsoDate } from '../season/dates.ts';
 import type { DateOrder, Endpoint } from '../season/season.ts';
 import { Failure } from './failure.ts';
 import { nearest } from './nearest.ts';
+import { type Wishes, wishOf } from './wishes.ts';
 
 export type CommandName = 'check' | 'analyse' | 'report' | 'site';
 
@@ -16,7 +17,7 @@ export interface HeaderMap {
 }
 
 /** The command line, read and checked. What is left out is undefined, so that defaults stay with the library. */
-export interface CommandLine {
+export interface CommandLine extends Wishes {
   readonly command: CommandName;
   readonly files: readonly string[];
   readonly vials: readonly string[];
@@ -35,7 +36,6 @@ export interface CommandLine {
   readonly endpoint: Endpoint;
   readonly ageScale?: AgeScale;
   readonly worth?: number;
-  readonly samePlants?: true;
   readonly output?: string;
 }
 
@@ -99,6 +99,18 @@ export const OPTION_RULES: readonly OptionRule[] = [
   {
     name: 'same-plants',
     help: 'plants of different growers that have the same name are one plant',
+  },
+  {
+    name: 'must',
+    value: '"A x B=2"',
+    repeatable: true,
+    help: 'plan: the cross A × B gets at least 2 flowers',
+  },
+  {
+    name: 'at-most',
+    value: '"A=5"',
+    repeatable: true,
+    help: 'plan: at most 5 flowers get pollen of A; "A x B=5": of B on A',
   },
   { name: 'language', value: 'LANGUAGE', help: 'language of the sentences: en (en)' },
   { name: 'anonymous', help: 'a coded copy for sharing', later: true },
@@ -285,6 +297,8 @@ export function readCommandLine(argv: readonly string[]): CommandLine | 'help' |
       worth: share(values, 'worth'),
       csv: asCsv(values, command),
       samePlants: values.has('same-plants') ? (true as const) : undefined,
+      must: values.get('must')?.map((text) => wishOf('--must', text)),
+      atMost: values.get('at-most')?.map((text) => wishOf('--at-most', text)),
       output,
     }),
   };

@@ -38,7 +38,7 @@ export async function report(line: CommandLine, world: World): Promise<0 | 1> {
   refuseForeign(output, world);
   const season = openCountableSeason(line, world);
   world.note('Working…\n');
-  const page = await world.render(season, analyse(season, optionsOf(line)));
+  const page = await world.render(season, analyse(season, optionsOf(line, season)));
   orFail('output-not-writable', output, () => world.write(output, page));
   if (line.json) {
     const bytes = new TextEncoder().encode(page);

@@ -38,7 +38,7 @@ export async function site(line: CommandLine, world: World): Promise<0 | 1> {
   const folder = line.output!;
   refuseFolder(line, folder, world);
   const season = openCountableSeason(line, world);
-  const analysis = analyse(season, optionsOf(line));
+  const analysis = analyse(season, optionsOf(line, season));
   const rendered = await world.renderSite(season, analysis, {
     downloads: siteDownloads(analysis),
     otherPages: [],

@@ -7,7 +7,7 @@ import type { Mix } from './mix.ts';
 import { mixTeller } from './mix.ts';
 import type { Limits, Must, PairCode } from './plan-problem.ts';
 import { problemOf } from './plan-problem.ts';
-import type { LeftOutVial, PlanQuestion } from './plan-sources.ts';
+import type { LeftOutVial, PlannedPollen, PlannedSource, PlanQuestion } from './plan-sources.ts';
 import { freshPollens, plannedSources, storedPollens } from './plan-sources.ts';
 
 /** Key `plan`. */
@@ -18,10 +18,16 @@ export interface Plan {
   /** Vials without a number of doses, planned as one dose each. */
   readonly blankDoses: readonly string[];
   readonly leftOutVials: readonly LeftOutVial[];
-  /** Must-have crosses that cannot have all their flowers, with those they get. */
-  readonly unmet: readonly (Must & { readonly planned: number })[];
+  /** Must-have crosses that cannot have all their flowers. */
+  readonly unmet: readonly Unmet[];
   /** Why there is no mix; left out where there is one. */
   readonly because?: string;
+}
+
+/** A must-have cross that cannot have all its flowers, with those it gets. */
+export interface Unmet extends Must {
+  readonly planned: number;
+  readonly because: string;
 }
 
 export interface PlanOptions extends Limits {
@@ -72,7 +78,10 @@ export function plan(
     flowers: offers.reduce((sum, { flowers }) => sum + flowers, 0),
     blankDoses: stored.flatMap(({ vial }) => (vial!.dosesLeft === null ? [vial!.vial] : [])),
     leftOutVials: leftOut,
-    unmet: unmetOf(options.must ?? [], last?.counts ?? new Int32Array(0), problem, pairs),
+    unmet: unmetOf(options.must ?? [], last?.counts ?? new Int32Array(0), problem, pairs).map((wanted) => ({
+      ...wanted,
+      because: whyUnmet(wanted, open, stored, sources, question),
+    })),
     ...(points.length === 0
       ? { because: open.length === 0 ? 'no-expected-flowers' : 'no-pollen-for-flowers' }
       : {}),
@@ -101,6 +110,25 @@ function unmetOf(
     const planned = counts.reduce((sum, count, s) => sum + (sources[s]!.pair === code ? count : 0), 0);
     return planned < wanted.flowers ? [{ ...wanted, planned }] : [];
   });
+}
+
+/** What stands in the way of a must-have cross, the plainest first. */
+function whyUnmet(
+  { seedParent, pollenParent }: Must,
+  open: readonly ExpectedFlowers[],
+  stored: readonly PlannedPollen[],
+  sources: readonly PlannedSource[],
+  { incompatible }: PlanQuestion,
+): string {
+  const flowersOn = (plant: string) => open.some((offer) => offer.seedParent === plant);
+  if (!flowersOn(seedParent)) return 'mother-not-in-flower';
+  if (seedParent === pollenParent) return 'own-pollen';
+  if (incompatible(seedParent, pollenParent)) return 'named-incompatible';
+  const isWanted = ({ offer, pollen }: PlannedSource) =>
+    offer.seedParent === seedParent && pollen.pollenParent === pollenParent;
+  if (sources.some(isWanted)) return 'too-few-flowers-or-doses';
+  const hasVial = stored.some((pollen) => pollen.pollenParent === pollenParent);
+  return flowersOn(pollenParent) && !hasVial ? 'no-common-morning' : 'no-pollen-of-father';
 }
 
 /** Mixes that no other beats in both: the search sees fewer draws than are shown, so two may have changed places. */

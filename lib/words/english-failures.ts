@@ -24,6 +24,10 @@ const RULES: Readonly<Record<string, (allowed: string | number | null | undefine
   'file-name': () => 'Give the name of a file, such as report.html.',
   'header-map': () => 'Write it as "YOUR HEADER=column", such as --map "Mutter=seed_parent".',
   'same-names': () => 'Write it as "A=B", such as --same "Nocturna=nocturna"; the first name is kept.',
+  must: () =>
+    'Write the cross, seed parent first, and the fewest flowers, such as --must "Salt Moon x Copper Tide=2".',
+  'at-most': () =>
+    'Write a plant or a cross and the most flowers, such as --at-most "Copper Tide=5" or --at-most "Salt Moon x Copper Tide=1".',
   column: (allowed) => `${meant(allowed)}What stands after the = must be the name of one of the columns.`,
 };
 
@@ -99,6 +103,18 @@ const FAILURES = {
   'option-twice': ({ option }) => ({
     message: `The option ${option} was given twice.`,
     fix: 'Give it once.',
+  }),
+  'plant-unknown': ({ option, plant, nearest }) => ({
+    message: `${option} names ${plant}, which is a plant in none of the files.`,
+    fix: `${meant(nearest)}Write the name as it stands in the files.`,
+  }),
+  'wish-unclear': ({ option, value }) => ({
+    message: `${option} "${value}" can be read as two crosses, for there are plants of both pairs of names.`,
+    fix: 'Give one of the plants another name in the files.',
+  }),
+  'wish-without-flowers': ({ option }) => ({
+    message: `${option} is about the plan, and there is no plan without a flowers file.`,
+    fix: 'Add --flowers and a file with the columns seed_parent and flowers, or leave the option out.',
   }),
   'question-open': ({ cause, remedy, questions }) => ({
     message: `${Number(questions ?? 1) > 1 ? `${questions} questions` : 'A question'} that only you can answer: ${cause}`,

@@ -48,6 +48,19 @@ const BECAUSE: Readonly<Record<string, string>> = {
   'no-worth': 'It was not said what fruit set is worth a flower.',
   'no-average-pair': 'There are no two pairs with an estimate, so there is no average to compare with.',
   'no-model': 'There is no model of this season to work it out from.',
+  'no-flowers-file': 'No file of the flowers expected next season was given.',
+  'no-expected-flowers': 'No flower is expected next season: every row of the flowers file says 0.',
+  'no-pollen-for-flowers':
+    'No pollen is left for the expected flowers: no vial with a dose, and no two plants that can cross flower on the same morning.',
+  'no-doses-left': 'No dose is left in it.',
+  'mother-not-in-flower': 'The flowers file expects no flower on this seed parent.',
+  'own-pollen': 'A plant’s own pollen is not planned.',
+  'named-incompatible': 'The pair is named incompatible.',
+  'no-common-morning': 'The two plants never flower on the same morning, and no vial holds this pollen.',
+  'no-pollen-of-father':
+    'There is no pollen of this plant: no flower is expected on it, and no vial can be used.',
+  'too-few-flowers-or-doses':
+    'There are too few flowers or doses for it, or another wish or ceiling stands in the way.',
   'not-settled': 'The calculation did not settle on an answer.',
   'model-not-settled': 'The calculation did not settle on an answer.',
 };

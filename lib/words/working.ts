@@ -4,8 +4,9 @@ import type { OptionsUsed } from '../analyse.ts';
 import type { GrowerModelRecord } from '../analysis/grower-model.ts';
 import type { ParentsModel } from '../analysis/models.ts';
 import type { AgeBand } from '../analysis/raw.ts';
+import { pairName } from './choice-figures.ts';
 import { reasonSentence } from './english.ts';
-import { decimal, inTen, percent, rateWithRange, wholeNumber } from './numbers.ts';
+import { counted, decimal, inTen, percent, rateWithRange, wholeNumber } from './numbers.ts';
 import { ageBandLabel } from './rate-figures.ts';
 import { storageLabel } from './storage.ts';
 
@@ -54,7 +55,7 @@ export const OPTION_COLUMNS = ['option', 'value'] as const;
 
 /** Rows of the table of options, by the names that the command gives them. */
 export function optionRows(options: OptionsUsed): readonly (readonly string[])[] {
-  const { level, endpoint, asOf, useOn, ageScale, worth } = options;
+  const { level, endpoint, asOf, useOn, ageScale, worth, must, atMost } = options;
   return [
     ['level', percent(level)],
     ['endpoint', endpoint === 'initial' ? 'initial: fruit set at the check' : 'final: fruits harvested'],
@@ -62,5 +63,10 @@ export function optionRows(options: OptionsUsed): readonly (readonly string[])[]
     ['use-on', useOn ?? 'none'],
     ['age-scale', ageScale ?? 'both, averaged'],
     ['worth', worth === null ? 'none' : inTen(worth)],
+    ...must.map((wanted) => ['must', `${pairName(wanted)}: ${counted(wanted.flowers, 'flower')}`]),
+    ...atMost.map(({ seedParent, pollenParent, flowers }) => [
+      'at-most',
+      `${seedParent === undefined ? pollenParent : pairName({ seedParent, pollenParent })}: ${counted(flowers, 'flower')}`,
+    ]),
   ];
 }

@@ -63,6 +63,64 @@ describe('analyse of the demo season', () => {
   });
 });
 
+describe('analyse with a flowers file', () => {
+  const files = { ...DEMO, 'flowers.csv': demo('flowers.csv') };
+  const planned = [...ASKED, '--flowers', 'flowers.csv', '--json'];
+
+  it('prints a plan as the schema describes it, with every wish kept', async () => {
+    const wishes = [
+      '--must',
+      'Salt Moon x Pale Otter=2',
+      '--must',
+      'Salt Moon x Old Ferry=2',
+      '--at-most',
+      'Lantern Creek=3',
+    ];
+    const { status, out, err } = await run([...planned, ...wishes], { files });
+    expect([status, err]).toEqual([0, '']);
+    const json = JSON.parse(out);
+    expect(schemaFaults('analyse', json)).toEqual([]);
+    type Line = { seedParent: string; pollenParent: string; flowers: number };
+    const { plan } = json as { plan: { frontier: { allocation: Line[] }[]; unmet: unknown[] } };
+    for (const { allocation } of plan.frontier) {
+      const total = (of: (line: Line) => boolean) =>
+        allocation.filter(of).reduce((sum, { flowers }) => sum + flowers, 0);
+      expect(total(({ pollenParent }) => pollenParent === 'Lantern Creek')).toBeLessThanOrEqual(3);
+      expect(
+        total(({ seedParent, pollenParent }) => seedParent === 'Salt Moon' && pollenParent === 'Old Ferry'),
+      ).toBeGreaterThanOrEqual(2);
+    }
+    // The flowers of Pale Otter end on 5 July, those of Salt Moon begin on the 15th; no vial is of Pale Otter's pollen.
+    expect(plan.unmet).toMatchObject([
+      { seedParent: 'Salt Moon', pollenParent: 'Pale Otter', planned: 0, becauseCode: 'no-common-morning' },
+    ]);
+  });
+
+  it('says why there is no plan without one', async () => {
+    const json = JSON.parse((await run([...ASKED, '--json'], { files: DEMO })).out);
+    expect(json).toMatchObject({ plan: null, planBecauseCode: 'no-flowers-file' });
+  });
+
+  it('exits with 2 and the nearest name, where a wish names no plant of the files', async () => {
+    const { status, out } = await run([...planned, '--must', 'Salt Mon x Copper Tide'], { files });
+    expect(status).toBe(2);
+    const { error } = JSON.parse(out) as { error: { code: string; fix: string } };
+    expect(error.code).toBe('plant-unknown');
+    expect(error.fix).toContain('Did you mean Salt Moon?');
+  });
+
+  it.each([
+    ['no flower at all', 'seed_parent,flowers\nSalt Moon,0\n', 'no-expected-flowers'],
+    ['one plant alone', 'seed_parent,flowers\nSalt Moon,5\n', 'no-pollen-for-flowers'],
+  ])('has no mix, because: %s', async (_, flowers, code) => {
+    const asked = ['analyse', 'crosses.csv', '--flowers', 'flowers.csv', '--json'];
+    const { out } = await run(asked, { files: { ...DEMO, 'flowers.csv': flowers } });
+    const json = JSON.parse(out);
+    expect(schemaFaults('analyse', json)).toEqual([]);
+    expect(json).toMatchObject({ plan: { frontier: [], becauseCode: code } });
+  });
+});
+
 describe('analyse of the simulated seasons', () => {
   it.each(['40', '150', '600', '5000'])(
     'keeps to the schema with %s flowers',

@@ -26,6 +26,8 @@ it('names every command and option of this version, and none that is not availab
       '--age-scale',
       '--worth',
       '--same-plants',
+      '--must',
+      '--at-most',
       '--language',
       '-o',
       '--help',

@@ -71,6 +71,18 @@ describe('readCommandLine', () => {
     });
   });
 
+  it('reads wishes for the plan, as often as they are given', () => {
+    const argv = ['analyse', 'a.csv', '--must', 'A x B=2', '--must', 'A × C', '--at-most', 'B=5'];
+    expect(readCommandLine(argv)).toMatchObject({
+      must: [
+        { names: 'A x B', flowers: 2 },
+        { names: 'A × C', flowers: 1 },
+      ],
+      atMost: [{ names: 'B', flowers: 5 }],
+    });
+    expect(failureOf('analyse', 'a.csv', '--at-most', 'B')).toMatchObject({ code: 'option-value' });
+  });
+
   it('reads what follows -- as files, however they are called', () => {
     expect(readCommandLine(['check', '--', '--odd.csv'])).toMatchObject({ files: ['--odd.csv'] });
   });

@@ -112,7 +112,13 @@ describe('plan', () => {
       expect(flowersOf('Dusk Anchor')).toBe(0);
     }
     expect(unmet).toEqual([
-      { seedParent: 'Ash Lantern', pollenParent: 'Elder Moth', flowers: 2, planned: 0 },
+      {
+        seedParent: 'Ash Lantern',
+        pollenParent: 'Elder Moth',
+        flowers: 2,
+        planned: 0,
+        because: 'no-pollen-of-father',
+      },
     ]);
   });
 

@@ -39,6 +39,8 @@ describe('the words about the working', () => {
       useOn: null,
       ageScale: null,
       worth: null,
+      must: [],
+      atMost: [],
     } as const;
     const said = optionRows(none);
     expect(said.map(([option]) => option)).toEqual([
@@ -54,6 +56,16 @@ describe('the words about the working', () => {
     expect(optionRows({ ...none, worth: 0.3, ageScale: 'days' }).slice(4)).toEqual([
       ['age-scale', 'days'],
       ['worth', 'about 3 in 10'],
+    ]);
+    const must = [{ seedParent: 'Salt Moon', pollenParent: '__proto__', flowers: 2 }];
+    const atMost = [
+      { pollenParent: 'Salt Moon', flowers: 1 },
+      { seedParent: 'A', pollenParent: 'B', flowers: 0 },
+    ];
+    expect(optionRows({ ...none, must, atMost }).slice(6)).toEqual([
+      ['must', 'Salt Moon × __proto__: 2 flowers'],
+      ['at-most', 'Salt Moon: 1 flower'],
+      ['at-most', 'A × B: 0 flowers'],
     ]);
   });
 });
