@@ -1,4 +1,4 @@
-import { OPTION_RULES, type OptionRule } from './options.ts';
+import { OPTION_RULES, type OptionRule } from './option-rules.ts';
 
 const WIDTH = 24;
 
