@@ -11,6 +11,8 @@ export interface ClimbPoint {
   readonly score: Float64Array;
   /** Matrix of the step, p × p, positive definite; only its lower triangle is read. */
   readonly curvature: Float64Array;
+  /** Its Cholesky factor, where it is known already. */
+  readonly curvatureFactor?: Float64Array;
 }
 
 /** Where a climb ended, and how. */
@@ -23,8 +25,9 @@ export interface ClimbEnd<Point extends ClimbPoint> {
 export type Evaluate<Point extends ClimbPoint> = (gamma: Float64Array) => Point | null;
 
 /** Leading `free` × `free` block of the step's matrix, factored. */
-function leadingFactor({ curvature, gamma }: ClimbPoint, free: number): Float64Array | null {
+function leadingFactor({ curvature, curvatureFactor, gamma }: ClimbPoint, free: number): Float64Array | null {
   const p = gamma.length;
+  if (curvatureFactor && free === p) return curvatureFactor;
   const block = new Float64Array(free * free);
   for (let j = 0; j < free; j += 1) block.set(curvature.subarray(j * p, j * p + free), j * free);
   return cholesky(block, free, block);

@@ -126,7 +126,8 @@ function recombined(
   const start = order.map((j) => fit.coefficients[j]!);
   start[order.length - 1] = shifts.reduce((sum, shift, k) => sum + shift * start[k]!, start.at(-1)!);
   const names = order.map((j) => fit.design.names[j]!);
-  const problem = scoringProblem('doseAt', { ...joined, columns }, names, fit.link, fit.method === 'firth');
+  const again = { ...joined, columns, sources: columns.map((values) => ({ values })) };
+  const problem = scoringProblem('doseAt', again, names, fit.link, fit.method === 'firth');
   return { problem, gamma: basisCoefficients(problem.basis, start) };
 }
 

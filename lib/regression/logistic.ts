@@ -1,7 +1,8 @@
 /** Binomial regression by maximum likelihood or with Firth's penalty. */
 
 import { checkChoice } from '../numerics/arguments.ts';
-import { invertCholesky } from '../numerics/linear-algebra.ts';
+import { invertCholesky, solveLower } from '../numerics/linear-algebra.ts';
+import { predictRows, scoreOf, squaredLengths } from './basis-products.ts';
 import { checkColumnCount, type Design, type DesignSpec, designOf } from './design.ts';
 import type { Fit, FitMethod, Link } from './fit.ts';
 import { type JoinedRows, joinRows } from './joined-rows.ts';
@@ -15,6 +16,7 @@ import {
 import { linkInverse, logBinomialCoefficients, saturatedLogLik } from './response.ts';
 import { maximise, type ScoringEnd, type ScoringProblem } from './scoring.ts';
 import { separatingColumns } from './separation.ts';
+import { sparseBasis } from './sparse-basis.ts';
 
 /** Options of `logistic`. */
 export interface LogisticOptions {
@@ -36,8 +38,10 @@ function checkOptions(method: FitMethod, link: Link): void {
 }
 
 /**
- * Sets up a binomial problem on the joined rows, on an orthogonal basis of the columns in the given order.
+ * Sets up a binomial problem on the joined rows, on an orthogonal basis of the columns, or a sparse one where they are
+ * many and mostly zeros.
  *
+ * @param order indices of the columns in the order wanted; their own where left out
  * @throws RangeError naming the columns where one is a linear combination of others
  */
 export function scoringProblem(
@@ -46,8 +50,16 @@ export function scoringProblem(
   names: readonly string[],
   link: Link,
   penalised: boolean,
+  order: readonly number[] = [...names.keys()],
 ): ScoringProblem {
-  const basis = independentBasis(caller, names, joined.columns, joined.trials);
+  const basis =
+    sparseBasis(joined.sources, joined.trials, order) ??
+    independentBasis(
+      caller,
+      order.map((j) => names[j]!),
+      order.map((j) => joined.columns[j]!),
+      joined.trials,
+    );
   return { basis, counts: joined, offset: joined.offset, link, penalised };
 }
 
@@ -69,22 +81,35 @@ export function collinearColumns(spec: DesignSpec): readonly string[] {
 }
 
 /**
- * Whether a settled maximum-likelihood fit of the logit proves by itself that the estimate exists: the loss is
- * self-concordant with a constant of at most 1 on the basis, so a score this small over this much curvature leaves
- * a minimum nearby (Bach 2010, Electronic Journal of Statistics 4, 384–414, proposition 2).
+ * Whether a settled fit of the logit proves by itself that the maximum-likelihood estimate exists: the loss is
+ * self-concordant, so a score this small over this much curvature leaves a minimum nearby. With nu the length of the
+ * score and r the longest row, both under the information at the point, nu r up to 1/2 is enough.
+ *
+ * @source Bach (2010) Electronic Journal of Statistics 4, 384–414, proposition 2, in coordinates where the information
+ *   is the identity
  */
-function provesOverlap(problem: ScoringProblem, { convergence }: ScoringEnd, means: Float64Array): boolean {
-  if (!convergence.settled || problem.link !== 'logit' || problem.penalised) return false;
-  return means.every((mean) => mean * (1 - mean) > 1e-10);
+function provesOverlap(
+  problem: ScoringProblem,
+  { convergence, point }: ScoringEnd,
+  means: Float64Array,
+): boolean {
+  if (!convergence.settled || problem.link !== 'logit') return false;
+  // Where the score is zero to rounding, r alone could spoil it, and r² is at most 1 over the least weight.
+  if (!problem.penalised) return means.every((mean) => mean * (1 - mean) > 1e-10);
+  const { basis, counts } = problem;
+  const rowScore = means.map((mean, i) => counts.successes[i]! - counts.trials[i]! * mean);
+  const score = scoreOf(basis, rowScore);
+  solveLower(point.factor, basis.p, score);
+  squaredLengths(basis, point.factor, rowScore);
+  const longest = rowScore.reduce((most, length) => Math.max(most, length), 0);
+  return longest * score.reduce((sum, value) => sum + value * value, 0) <= 0.25;
 }
 
 function joinedMeans({ basis, offset, link }: ScoringProblem, gamma: Float64Array): Float64Array {
-  const { p, rows } = basis;
-  return Float64Array.from(offset, (start, i) => {
-    let eta = start;
-    for (let k = 0; k < p; k += 1) eta += rows[i * p + k]! * gamma[k]!;
-    return linkInverse(link, eta);
-  });
+  const means = new Float64Array(basis.m);
+  predictRows(basis, offset, gamma, means);
+  for (let i = 0; i < means.length; i += 1) means[i] = linkInverse(link, means[i]!);
+  return means;
 }
 
 /** The value of its joined row for each row; a loop, since a million calls would cost more than the fit. */

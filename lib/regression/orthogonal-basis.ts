@@ -4,10 +4,19 @@
 export interface OrthogonalBasis {
   readonly m: number;
   readonly p: number;
-  /** Q, m × p, row by row. */
+  /** Q, m × p, row by row; written out at the first use. */
   readonly rows: Float64Array;
+  /** Q as p columns, or by its entries that are not zero. */
+  readonly entries: readonly Float64Array[] | SparseRows;
   /** R, p × p upper triangular, row by row, its diagonal positive. */
   readonly triangle: Float64Array;
+}
+
+/** Entries that are not zero: row i has those from `start[i]` to `start[i + 1]`, in columns `index`. */
+export interface SparseRows {
+  readonly start: Int32Array;
+  readonly index: Int32Array;
+  readonly value: Float64Array;
 }
 
 /** A column that is a linear combination of columns before it. */
@@ -80,11 +89,25 @@ export function orthogonalBasis(
     for (let i = 0; i < m; i += 1) vector[i]! /= own;
     directions.push(vector);
   }
-  const rows = new Float64Array(m * p);
-  directions.forEach((direction, j) => {
-    for (let i = 0; i < m; i += 1) rows[i * p + j] = direction[i]!;
+  return withRows({ m, p, triangle, entries: directions }, () => {
+    const rows = new Float64Array(m * p);
+    directions.forEach((direction, j) => {
+      for (let i = 0; i < m; i += 1) rows[i * p + j] = direction[i]!;
+    });
+    return rows;
   });
-  return { m, p, rows, triangle };
+}
+
+/** A basis whose rows are written out at the first use. */
+export function withRows(basis: Omit<OrthogonalBasis, 'rows'>, write: () => Float64Array): OrthogonalBasis {
+  let rows: Float64Array | null = null;
+  return {
+    ...basis,
+    get rows() {
+      rows ??= write();
+      return rows;
+    },
+  };
 }
 
 /**
@@ -107,19 +130,24 @@ export function independentBasis(
   );
 }
 
+type Triangle = Pick<OrthogonalBasis, 'p' | 'triangle'>;
+
 /** Coefficients of the columns from those of the basis: solves R beta = gamma. */
-export function columnCoefficients(basis: OrthogonalBasis, gamma: Float64Array): Float64Array {
-  const { p, triangle } = basis;
-  const beta = gamma.slice();
+export function columnCoefficients(basis: Triangle, gamma: Float64Array): Float64Array {
+  return backSubstituted(basis, gamma.slice());
+}
+
+function backSubstituted({ p, triangle }: Triangle, beta: Float64Array): Float64Array {
   for (let j = p - 1; j >= 0; j -= 1) {
-    for (let k = j + 1; k < p; k += 1) beta[j]! -= triangle[j * p + k]! * beta[k]!;
-    beta[j]! /= triangle[j * p + j]!;
+    let sum = beta[j]!;
+    for (let k = j + 1; k < p; k += 1) sum -= triangle[j * p + k]! * beta[k]!;
+    beta[j] = sum / triangle[j * p + j]!;
   }
   return beta;
 }
 
 /** Coefficients of the basis from those of the columns: gamma = R beta. */
-export function basisCoefficients(basis: OrthogonalBasis, beta: ArrayLike<number>): Float64Array {
+export function basisCoefficients(basis: Triangle, beta: ArrayLike<number>): Float64Array {
   const { p, triangle } = basis;
   const gamma = new Float64Array(p);
   for (let j = 0; j < p; j += 1) {
@@ -129,23 +157,24 @@ export function basisCoefficients(basis: OrthogonalBasis, beta: ArrayLike<number
 }
 
 /** Covariance of the columns' coefficients, R⁻¹ C R⁻ᵀ, from the p × p covariance of the basis' coefficients. */
-export function columnCovariance(basis: OrthogonalBasis, covariance: Float64Array): Float64Array {
+export function columnCovariance(basis: Triangle, covariance: Float64Array): Float64Array {
   const { p } = basis;
   const half = new Float64Array(p * p);
+  const column = new Float64Array(p);
   for (let j = 0; j < p; j += 1) {
     // Row j of C is column j, C being symmetric.
-    half.set(columnCoefficients(basis, covariance.slice(j * p, (j + 1) * p)), j * p);
+    half.set(backSubstituted(basis, covariance.slice(j * p, (j + 1) * p)), j * p);
   }
   const whole = new Float64Array(p * p);
   for (let k = 0; k < p; k += 1) {
-    const column = Float64Array.from({ length: p }, (_, j) => half[j * p + k]!);
-    whole.set(columnCoefficients(basis, column), k * p);
+    for (let j = 0; j < p; j += 1) column[j] = half[j * p + k]!;
+    whole.set(backSubstituted(basis, column), k * p);
   }
   return whole;
 }
 
 /** Logarithm of |R|². */
-export function logSquaredDeterminant(basis: OrthogonalBasis): number {
+export function logSquaredDeterminant(basis: Triangle): number {
   let sum = 0;
   for (let j = 0; j < basis.p; j += 1) sum += Math.log(basis.triangle[j * basis.p + j]!);
   return 2 * sum;

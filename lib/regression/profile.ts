@@ -109,9 +109,7 @@ export function lastColumnProfile(problem: ScoringProblem, highest: number, gamm
 /** The fit's problem with its columns in another order. */
 export function reorderedProblem(caller: string, fit: Fit, order: readonly number[]): ScoringProblem {
   const joined = joinRows(fit.design);
-  const columns = order.map((j) => joined.columns[j]!);
-  const names = order.map((j) => fit.design.names[j]!);
-  return scoringProblem(caller, { ...joined, columns }, names, fit.link, fit.method === 'firth');
+  return scoringProblem(caller, joined, fit.design.names, fit.link, fit.method === 'firth', order);
 }
 
 /** Highest objective. Where separation has made the information singular at `gamma`, the search starts afresh. */

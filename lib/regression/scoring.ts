@@ -1,6 +1,7 @@
 /** The one scoring loop: maximum likelihood, or Firth's penalty as an adjustment of the score. */
 
-import { cholesky, logDeterminant, solveLower } from '../numerics/linear-algebra.ts';
+import { cholesky, logDeterminant } from '../numerics/linear-algebra.ts';
+import { addProducts, predictRows, squaredLengths } from './basis-products.ts';
 import { type ClimbEnd, type ClimbPoint, climb } from './climb.ts';
 import type { Link } from './fit.ts';
 import type { OrthogonalBasis } from './orthogonal-basis.ts';
@@ -34,53 +35,17 @@ interface Scratch {
   readonly response: RowResponse;
 }
 
-function linearPredictor({ basis, offset }: ScoringProblem, gamma: Float64Array, eta: Float64Array): void {
-  const { m, p, rows } = basis;
-  for (let i = 0, at = 0; i < m; i += 1, at += p) {
-    let sum = offset[i]!;
-    for (let k = 0; k < p; k += 1) sum += rows[at + k]! * gamma[k]!;
-    eta[i] = sum;
-  }
-}
-
-/** Adds the weighted cross products of the rows to the lower triangle of `matrix`, and the scores to `score`. */
-function accumulate(
-  { m, p, rows }: OrthogonalBasis,
-  weight: Float64Array,
-  rowScore: Float64Array,
-  matrix: Float64Array,
-  score: Float64Array,
-): void {
-  for (let i = 0, at = 0; i < m; i += 1, at += p) {
-    const w = weight[i]!;
-    const s = rowScore[i]!;
-    for (let j = 0; j < p; j += 1) {
-      const x = rows[at + j]!;
-      if (x === 0) continue;
-      score[j]! += s * x;
-      const wx = w * x;
-      const row = j * p;
-      for (let k = 0; k <= j; k += 1) matrix[row + k]! += wx * rows[at + k]!;
-    }
-  }
-}
-
 /**
  * Firth's adjustment: each row gains h/2 successes and h/2 failures, h its leverage. Overwrites `weight` and `score`
  * of the response by what is to be added.
  */
 function leverageAdjustment(basis: OrthogonalBasis, factor: Float64Array, response: RowResponse): void {
-  const { m, p, rows } = basis;
-  const row = new Float64Array(p);
-  for (let i = 0, at = 0; i < m; i += 1, at += p) {
-    for (let k = 0; k < p; k += 1) row[k] = rows[at + k]!;
-    solveLower(factor, p, row);
-    let length = 0;
-    for (let k = 0; k < p; k += 1) length += row[k]! * row[k]!;
-    const leverage = response.weight[i]! * length;
-    const mean = response.mean[i]!;
-    response.score[i] = leverage * (0.5 - mean);
-    response.weight[i] = leverage * mean * (1 - mean);
+  const { mean, weight, score } = response;
+  squaredLengths(basis, factor, score);
+  for (let i = 0; i < basis.m; i += 1) {
+    const leverage = weight[i]! * score[i]!;
+    score[i] = leverage * (0.5 - mean[i]!);
+    weight[i] = leverage * mean[i]! * (1 - mean[i]!);
   }
 }
 
@@ -89,16 +54,19 @@ function evaluate(problem: ScoringProblem, gamma: Float64Array, scratch: Scratch
   const { basis, counts, link, penalised } = problem;
   const { p } = basis;
   const { eta, response } = scratch;
-  linearPredictor(problem, gamma, eta);
+  predictRows(basis, problem.offset, gamma, eta);
   const kernel = respond(link, eta, counts, response);
   const information = new Float64Array(p * p);
   const score = new Float64Array(p);
-  accumulate(basis, response.weight, response.score, information, score);
+  addProducts(basis, response, information, score);
   const factor = Number.isFinite(kernel) ? cholesky(information, p) : null;
   if (factor === null) return null;
-  if (!penalised) return { gamma, kernel, objective: kernel, score, factor, curvature: information };
+  if (!penalised) {
+    const curvature = { curvature: information, curvatureFactor: factor };
+    return { gamma, kernel, objective: kernel, score, factor, ...curvature };
+  }
   leverageAdjustment(basis, factor, response);
-  accumulate(basis, response.weight, response.score, information, score);
+  addProducts(basis, response, information, score);
   const objective = kernel + 0.5 * logDeterminant(factor, p);
   return { gamma, kernel, objective, score, factor, curvature: information };
 }

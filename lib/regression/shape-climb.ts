@@ -164,9 +164,9 @@ export function observedCovariance(
 }
 
 /** The basis with the shape as one more column, which stands for itself. */
-function withShape({ m, p, rows, triangle }: OrthogonalBasis): OrthogonalBasis {
+function withShape({ p, triangle }: OrthogonalBasis): Pick<OrthogonalBasis, 'p' | 'triangle'> {
   const larger = new Float64Array((p + 1) * (p + 1));
   for (let j = 0; j < p; j += 1) larger.set(triangle.subarray(j * p, (j + 1) * p), j * (p + 1));
   larger[larger.length - 1] = 1;
-  return { m, p: p + 1, rows, triangle: larger };
+  return { p: p + 1, triangle: larger };
 }
