@@ -13,7 +13,7 @@ const numbers = (next: () => number) => Float64Array.from({ length: m }, next);
 const sources: ColumnSource[] = [
   { values: numbers(() => 1) },
   { codes: Int32Array.from({ length: m }, (_, i) => i % 7), width: 6 },
-  { codes: Int32Array.from({ length: m }, (_, i) => (i * 3 + Math.floor(i / 7)) % 11), width: 10 },
+  { codes: Int32Array.from({ length: m }, () => Math.floor(11 * random.uniform())), width: 10 },
   { values: numbers(random.normal) },
 ];
 const weights = numbers(random.uniform);
