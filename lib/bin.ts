@@ -11,6 +11,7 @@ import {
   writeFileSync,
 } from 'node:fs';
 import { dirname, relative, resolve, sep } from 'node:path';
+import { writeNewFolder } from './command/new-folder.ts';
 import type { World } from './command/world.ts';
 import { runFruitodds } from './command.ts';
 import { disk, replaceFile } from './notebook/output.ts';
@@ -58,6 +59,7 @@ const world: World = {
   readInput: () => readFileSync(0),
   write,
   refuseUnwritable,
+  writeNewFolder: (folder, files) => writeNewFolder(disk, resolve(folder), files),
   same: (path, other) => realPath(path) === realPath(other),
   print: (text) => void process.stdout.write(text),
   warn: (text) => void process.stderr.write(text),

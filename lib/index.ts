@@ -8,6 +8,9 @@ export { questions } from './season/problems.ts';
 export type { ReadOptions } from './season/read-season.ts';
 export { readSeason } from './season/read-season.ts';
 export type { Season } from './season/season.ts';
+export type { DataPackageWords } from './season/data-package.ts';
+export type { SeasonText } from './season/write-season.ts';
+export { writeSeason } from './season/write-season.ts';
 
 // Proportions: one sample
 export type { Estimate, Interval, Proportion, Test } from './proportions/interval.ts';

@@ -18,6 +18,8 @@ export function helpText(): string {
   fruitodds analyse FILE…               the numbers: fruit set, fresh against stored, vials
   fruitodds report FILE… -o OUT.html    the report, one page to read, print or mail
   fruitodds site FILE… -o FOLDER        all pages about the season, with downloads
+  fruitodds clean FILE… -o FOLDER       the files as they were understood, clean, with a description
+  fruitodds template -o FOLDER          empty files to fill, the columns explained, an example
 
 Files are CSV; what a file holds is told by its columns. - reads standard input. For instance:
 

@@ -20,6 +20,7 @@ export function orFail<T>(code: 'file-unreadable' | 'output-not-writable', file:
   try {
     return run();
   } catch (error) {
+    if (error instanceof Failure) throw error;
     throw new Failure(code, { file, cause: systemCode(error) });
   }
 }

@@ -16,7 +16,7 @@ export const OPTION_RULES: readonly OptionRule[] = [
   { name: 'flowers', value: 'FILE', repeatable: true, help: 'the file of flowers expected next season' },
   { name: 'json', help: 'print the result as JSON' },
   { name: 'csv', help: 'with `check`: print what was found as CSV, one row a finding' },
-  { name: 'output', value: 'OUT', help: 'where `report` writes its page, `site` its folder (also -o)' },
+  { name: 'output', value: 'OUT', help: 'where to write: a page for `report`, else a folder (also -o)' },
   {
     name: 'use-on',
     value: 'DATE',
@@ -73,7 +73,11 @@ export const OPTION_RULES: readonly OptionRule[] = [
     repeatable: true,
     help: 'plan: at most 5 flowers get pollen of A; "A x B=5": of B on A',
   },
-  { name: 'language', value: 'LANGUAGE', help: 'language of the sentences: en (en)' },
+  {
+    name: 'language',
+    value: 'LANGUAGE',
+    help: 'language of the headers of `template`: en, de, es or fr (en)',
+  },
   { name: 'anonymous', help: 'a coded copy for sharing', later: true },
   { name: 'help', help: 'show this text (also -h)' },
   { name: 'version', help: 'show the version' },

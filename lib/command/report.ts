@@ -6,21 +6,13 @@ import { filesJson } from './json.ts';
 import { openCountableSeason, orFail, statusOf } from './open-season.ts';
 import type { CommandLine } from './options.ts';
 import type { World } from './world.ts';
+import { standing } from './write-out.ts';
 
 function refuseOverwriting({ files, vials, flowers }: CommandLine, output: string, world: World): void {
   const overwritten = [...files, ...vials, ...flowers].some(
     (path) => path !== '-' && world.same(path, output),
   );
   if (overwritten) throw new Failure('output-is-input', { file: output });
-}
-
-/** What stands at the path already, null where nothing does. */
-function standing(path: string, world: World): string | null {
-  try {
-    return new TextDecoder().decode(world.read(path));
-  } catch {
-    return null;
-  }
 }
 
 /** A page may be replaced; any other file could be somebody's only copy. */

@@ -3,6 +3,7 @@ import type { FoundNotebooks } from '../notebook/compiled-notebooks.ts';
 import type { SiteFile, SiteObstacle } from '../notebook/site.ts';
 import type { SiteParts } from '../notebook/site-pages.ts';
 import type { Season } from '../season/season.ts';
+import type { SeasonText } from '../season/write-season.ts';
 
 /** A site ready to be written, and the pages that were left out since an optional package is not installed. */
 export interface RenderedSite {
@@ -20,6 +21,8 @@ export interface World {
   readonly write: (path: string, text: string) => void;
   /** Throws where `write` would be refused, as far as that can be told without writing. */
   readonly refuseUnwritable: (path: string) => void;
+  /** Writes files into a folder that is not there yet or is empty. Throws where it is not, or the system refuses. */
+  readonly writeNewFolder: (folder: string, files: readonly SeasonText[]) => void;
   /** Whether two paths name the same file. */
   readonly same: (path: string, other: string) => boolean;
   /** Adds text to standard output. */

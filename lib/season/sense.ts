@@ -47,18 +47,22 @@ const harvestedOn: Check = ({ pollinationDate, harvestedOn, outcome }, cells) =>
   return { harvestedOn: null };
 };
 
-const seeds: Check = ({ outcome, seeds, sown, germinated }, cells) => {
-  if (outcome !== 'fruit' && seeds !== null && seeds > 0) {
-    cells.report('warning', 'seeds-without-fruit', { column: 'seeds', details: { outcome } });
-    return { seeds: null };
-  }
-  if (sown !== null && germinated !== null && germinated > sown) {
-    cells.report('warning', 'more-germinated-than-sown', { column: 'germinated', details: { sown } });
-    return { germinated: null };
-  }
+const seedsOfFruit: Check = ({ outcome, seeds }, cells) => {
+  if (outcome === 'fruit' || seeds === null || seeds === 0) return null;
+  cells.report('warning', 'seeds-without-fruit', { column: 'seeds', details: { outcome } });
+  return { seeds: null };
+};
+
+const sownOfSeeds: Check = ({ seeds, sown }, cells) => {
   if (seeds === null || sown === null || sown <= seeds) return null;
   cells.report('warning', 'more-sown-than-seeds', { column: 'sown', details: { seeds } });
   return { sown: null };
+};
+
+const germinatedOfSown: Check = ({ sown, germinated }, cells) => {
+  if (sown === null || germinated === null || germinated <= sown) return null;
+  cells.report('warning', 'more-germinated-than-sown', { column: 'germinated', details: { sown } });
+  return { germinated: null };
 };
 
 const ownPollen: Check = ({ seedParent, pollenParent, control }, cells) => {
@@ -68,7 +72,14 @@ const ownPollen: Check = ({ seedParent, pollenParent, control }, cells) => {
   return null;
 };
 
-const CHECKS: readonly Check[] = [checkedOn, harvestedOn, seeds, ownPollen];
+const CHECKS: readonly Check[] = [
+  checkedOn,
+  harvestedOn,
+  seedsOfFruit,
+  sownOfSeeds,
+  germinatedOfSown,
+  ownPollen,
+];
 
 /** What lies past a day that the grower names had not happened then. */
 function asSeenOn(asOf: string): Check {

@@ -50,15 +50,15 @@ function causeOf(cause: string | number | null | undefined): string {
 const FAILURES = {
   'command-missing': () => ({
     message: 'Nothing was asked for.',
-    fix: 'Name one of check, analyse, report and site, for instance: fruitodds check crosses.csv',
+    fix: 'Name one of check, analyse, report, site, clean and template, for instance: fruitodds check crosses.csv',
   }),
   'command-unknown': ({ command, nearest }) => ({
     message: `There is no command "${command}".`,
-    fix: `${meant(nearest)}The commands are check, analyse, report and site.`,
+    fix: `${meant(nearest)}The commands are check, analyse, report, site, clean and template.`,
   }),
-  'command-not-available': ({ command }) => ({
-    message: `The command "${command}" is not available in this version.`,
-    fix: 'Available are check, analyse, report and site.',
+  'file-not-expected': ({ file }) => ({
+    message: `A template is made from nothing, but ${file} was named.`,
+    fix: `To say where to write it, use -o: fruitodds template -o ${file}`,
   }),
   'file-missing': ({ command }) => ({
     message: `No file was named for ${command}.`,
@@ -133,8 +133,8 @@ const FAILURES = {
     fix: 'Fill the column outcome with fruit, dropped or none once the flowers have been looked at.',
   }),
   'output-missing': ({ command }) => ({
-    message: `It was not said where to write the ${command}.`,
-    fix: `Add -o and a name, for instance: -o ${command === 'site' ? 'my-season' : 'report.html'}`,
+    message: `It was not said where to write ${command === 'clean' ? 'the clean files' : `the ${command}`}.`,
+    fix: `Add -o and a name, for instance: -o ${command === 'report' ? 'report.html' : 'my-season'}`,
   }),
   'output-is-input': ({ file }) => ({
     message: `${file} is one of the files to be read; the report would overwrite it.`,
@@ -153,6 +153,14 @@ const FAILURES = {
   'output-not-ours': ({ file }) => ({
     message: `${file} is there already and is no report, so it is not overwritten.`,
     fix: 'Give another name after -o, or move that file away.',
+  }),
+  'output-exists': ({ file }) => ({
+    message: `${file} is there already, and nothing is overwritten.`,
+    fix: 'Give another name after -o.',
+  }),
+  'folder-not-empty': ({ folder }) => ({
+    message: `${folder} holds something already, and nothing is overwritten.`,
+    fix: 'Give a new folder after -o, for instance: -o new-season',
   }),
   'output-not-writable': ({ file, cause }) => ({
     message: `${file} can’t be written: ${causeOf(cause)}.`,

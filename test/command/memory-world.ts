@@ -61,6 +61,10 @@ export async function run(
     refuseUnwritable: () => {
       if (refuses !== undefined) throw refusal(refuses);
     },
+    writeNewFolder: (folder, texts) => {
+      if (refuses !== undefined) throw refusal(refuses);
+      for (const { name, text } of texts) written.set(`${folder}/${name}`, text);
+    },
     same: (path, other) => path === other,
     print: (text) => {
       out += text;

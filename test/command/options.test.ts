@@ -57,6 +57,14 @@ describe('readCommandLine', () => {
     });
   });
 
+  it('reads the language of a template, which needs no file', () => {
+    expect(readCommandLine(['template', '--language', 'de', '-o', 'new'])).toMatchObject({
+      ...{ command: 'template', files: [], output: 'new', language: 'de' },
+    });
+    expect(readCommandLine(['template', '--language', 'en'])).not.toHaveProperty('language');
+    expect(failureOf('clean', 'a.csv').code).toBe('output-missing');
+  });
+
   it('leaves out what is not given, with a level of 0.95 and the initial fruit set', () => {
     expect(readCommandLine(['check', '-'])).toEqual({
       command: 'check',
@@ -107,7 +115,7 @@ describe('readCommandLine', () => {
   });
 
   it('refuses what is not available yet by name', () => {
-    expect(failureOf('template')).toMatchObject({ code: 'command-not-available' });
+    expect(failureOf('template', 'a.csv')).toMatchObject({ code: 'file-not-expected' });
     expect(failureOf('check', 'a.csv', '--anonymous')).toMatchObject({ code: 'option-not-available' });
     expect(failureOf('check', 'a.csv', '--language', 'de')).toMatchObject({ code: 'option-not-available' });
   });

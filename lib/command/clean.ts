@@ -1,0 +1,43 @@
+import type { Season } from '../season/season.ts';
+import { writeSeason } from '../season/write-season.ts';
+import { columnMeaning, PACKAGE_MEANING } from '../words/column-words.ts';
+import { counted, joined, wholeNumber } from '../words/numbers.ts';
+import { checkCsv } from './check-csv.ts';
+import { filesJson } from './json.ts';
+import { openSeason, statusOf } from './open-season.ts';
+import type { CommandLine } from './options.ts';
+import type { World } from './world.ts';
+import { writeFolder } from './write-out.ts';
+
+/** What the cleaned files do not hold, so that nothing goes missing unsaid. */
+function notWritten({ files, crosses, vials, flowers }: Season): string {
+  const read = files.reduce((sum, { rows }) => sum + rows, 0);
+  const left = read - crosses.length - vials.length - flowers.length;
+  const unknown = files.flatMap(({ columns, kind }) =>
+    kind === 'unknown' ? [] : columns.filter(({ column, header }) => column === null && header !== ''),
+  ).length;
+  const parts = [
+    ...(left > 0 ? [`${counted(left, 'row')} with errors`] : []),
+    ...(unknown > 0 ? [`${counted(unknown, 'column')} of your own`] : []),
+  ];
+  return parts.length === 0 ? '' : `Not in them: ${joined(parts)}; problems.csv names each.\n`;
+}
+
+/** The command `clean`: the season as it was understood, in clean files with a description, beside what was found. */
+export function clean(line: CommandLine, world: World): 0 | 1 {
+  const folder = line.output!;
+  const season = openSeason(line, world);
+  const texts = writeSeason(season, { description: PACKAGE_MEANING, column: columnMeaning });
+  const written = [...texts, { name: 'problems.csv', text: checkCsv(season) }];
+  writeFolder(folder, written, world);
+  const rows = season.crosses.length + season.vials.length + season.flowers.length;
+  if (line.json) {
+    const names = written.map(({ name }) => name);
+    world.print(`${JSON.stringify({ folder, written: names, files: filesJson(season) }, null, 2)}\n`);
+  } else {
+    world.print(
+      `Wrote ${wholeNumber(rows)} rows to ${folder}: ${joined(written.map(({ name }) => name))}.\n${notWritten(season)}`,
+    );
+  }
+  return statusOf(season);
+}
