@@ -88,11 +88,11 @@ export const EXAMPLE: Readonly<Record<KnownKind, readonly Row[]>> = {
   vials: [
     {
       ...{ vial: 'F-01', pollen_parent: 'Owl Hour', collected: '2025-07-02', storage: 'frozen' },
-      ...{ doses_left: '4', thaws: '1' },
+      ...{ doses_left: '4', doses_filled: '5', thaws: '1' },
     },
     {
       ...{ vial: 'F-02', pollen_parent: 'Salt Moon', collected: '2026-06-19', storage: 'frozen' },
-      ...{ doses_left: '6', thaws: '1', note: 'over silica gel' },
+      ...{ doses_left: '6', doses_filled: '7', thaws: '1', note: 'over silica gel' },
     },
   ],
   flowers: [

@@ -45,6 +45,7 @@ const VIAL: Cells<Vial> = {
   collected: ({ collected }) => collected,
   storage: ({ storage }) => storage,
   doses_left: ({ dosesLeft }) => dosesLeft,
+  doses_filled: ({ dosesFilled }) => dosesFilled ?? null,
   thaws: ({ thaws }) => thaws,
   note: ({ note }) => note,
 };

@@ -29,6 +29,7 @@ const HEADERS: Headers = [
   ['identified_by', 'Bestimmt von', 'Identificado por', 'Identifié par'],
   ['note', 'Bemerkung', 'Observaciones', 'Remarque'],
   ['doses_left', 'Dosen übrig', 'Dosis restantes', 'Doses restantes'],
+  ['doses_filled', 'Dosen gesamt', 'Dosis totales', 'Doses au total'],
   ['thaws', 'Aufgetaut', 'Descongelaciones', 'Décongélations'],
   ['flowers', 'Blütenzahl', 'Número de flores', 'Nombre de fleurs'],
   ['opens_from', 'Erste Blüte', 'Primera flor', 'Première fleur'],

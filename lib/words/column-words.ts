@@ -81,6 +81,7 @@ const VIALS: Explained = [
   ['collected', 'The day on which its pollen was collected.', DAY, '2025-07-02'],
   ['storage', 'How it is kept.', STORAGE, 'frozen'],
   ['doses_left', 'How many flowers it can still serve.', WHOLE, '4'],
+  ['doses_filled', 'How many flowers it could serve when it was filled.', WHOLE, '10'],
   ['thaws', 'How often it was thawed.', WHOLE, '1'],
   ['note', 'Anything else.', '', ''],
 ];

@@ -76,7 +76,7 @@ const HEADERS = {
   crosses:
     'cross_id,pollination_date,seed_parent,pollen_parent,storage,pollen_collected,pollen_age_days,vial,outcome,season,' +
     'grower,wave,checked_on,harvested_on,bagged,control,seeds,sown,germinated,fruit_weight_g,identified_by,note',
-  vials: 'vial,pollen_parent,collected,storage,doses_left,thaws,note',
+  vials: 'vial,pollen_parent,collected,storage,doses_left,doses_filled,thaws,note',
   flowers: 'seed_parent,flowers,opens_from,opens_to',
 };
 const rows = {
@@ -86,6 +86,7 @@ const rows = {
     name,
     day,
     fc.constantFrom('frozen', 'room', 'silica'),
+    blank(count),
     blank(count),
     blank(count),
     blank(note),
