@@ -12,6 +12,20 @@ export type { DataPackageWords } from './season/data-package.ts';
 export type { SeasonText } from './season/write-season.ts';
 export { writeSeason } from './season/write-season.ts';
 
+// Distributions
+export { betaCdf, betaDensity, betaQuantile } from './numerics/beta.ts';
+export { binomialCdf, binomialDensity, binomialQuantile } from './numerics/binomial.ts';
+export { chiSquareCdf, chiSquareDensity, chiSquareQuantile } from './numerics/gamma.ts';
+export { gammaCdf, gammaDensity, gammaQuantile } from './numerics/gamma.ts';
+export {
+  hypergeometricCdf,
+  hypergeometricDensity,
+  hypergeometricQuantile,
+} from './numerics/hypergeometric.ts';
+export { normalCdf, normalDensity, normalLogCdf, normalQuantile } from './numerics/normal.ts';
+export { normalRangeTail } from './numerics/normal-range.ts';
+export { studentCdf, studentDensity, studentQuantile } from './numerics/student.ts';
+
 // Proportions: one sample
 export type { Estimate, Interval, Proportion, Test } from './proportions/interval.ts';
 export { agrestiCoull, clopperPearson, jeffreys, midP, wilson } from './proportions/one-sample.ts';

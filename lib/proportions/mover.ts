@@ -54,13 +54,15 @@ export function moverRatio(first: Interval, second: Interval): Estimate {
  * Answers what several rates come to together (fruit set × seeds × germination), from the interval of each: the distances of
  * the log ends from the log estimates are added as squares, for each side apart. Not for estimates that share trials.
  *
- * @param parts intervals of the same level, not negative
+ * @param parts at least one interval, all of the same level, not negative
  * @returns the product; null because `zero-count` where an estimate is 0; the lower end is 0 where one of the parts' is
  * @throws RangeError naming the argument
  * @source Zou & Donner (2008) Statistics in Medicine 27, 1693–1702, for sums of any estimates, here of logarithms
  * @example moverProduct([{ estimate: 0.5, lower: 0.25, upper: 1 }]) // { estimate: 0.5, lower: 0.25, upper: 1 }
  */
 export function moverProduct(parts: readonly Interval[]): Estimate {
+  if (parts.length === 0)
+    throw new RangeError('moverProduct: parts must hold at least one interval, got none');
   parts.forEach((part, i) => {
     checkPart('moverProduct', `parts[${i}]`, part);
   });

@@ -4,11 +4,10 @@ import { checkInside } from '../numerics/arguments.ts';
 import { checkLevel, type Estimate, type LevelOption, unknown } from '../proportions/interval.ts';
 import type { Fit } from './fit.ts';
 import { type JoinedRows, joinRows } from './joined-rows.ts';
-import { scoringProblem } from './logistic.ts';
-import { basisCoefficients, columnCoefficients } from './orthogonal-basis.ts';
+import { basisCoefficients, columnCoefficients, orthogonalBasis } from './orthogonal-basis.ts';
 import { crossing, type Profile, profileEnd } from './profile.ts';
 import { linkFunction } from './response.ts';
-import { maximise } from './scoring.ts';
+import { maximise, type ScoringProblem } from './scoring.ts';
 import { bilinear } from './standardise.ts';
 import { twoSidedQuantile, unsettledBecause } from './terms.ts';
 
@@ -108,7 +107,10 @@ function fiellerRange(q: Quotient, z: number): Dose['fieller'] {
   return estimate >= roots[1]! ? { lower: roots[1]!, upper: null, g } : { lower: null, upper: roots[0]!, g };
 }
 
-/** The columns recombined so that the last coefficient is (c·beta + slope x) / c_k; `start` is the fit in them. */
+/**
+ * The columns recombined so that the last coefficient is (c·beta + slope x) / c_k, with the fit's coefficients in them;
+ * null for an x so far away that the recombined columns can no longer be told apart.
+ */
 function recombined(
   fit: Fit,
   joined: JoinedRows,
@@ -125,10 +127,11 @@ function recombined(
   });
   const start = order.map((j) => fit.coefficients[j]!);
   start[order.length - 1] = shifts.reduce((sum, shift, k) => sum + shift * start[k]!, start.at(-1)!);
-  const names = order.map((j) => fit.design.names[j]!);
-  const again = { ...joined, columns, sources: columns.map((values) => ({ values })) };
-  const problem = scoringProblem('doseAt', again, names, fit.link, fit.method === 'firth');
-  return { problem, gamma: basisCoefficients(problem.basis, start) };
+  const basis = orthogonalBasis(columns, joined.trials);
+  if ('column' in basis) return null;
+  const penalised = fit.method === 'firth';
+  const problem: ScoringProblem = { basis, counts: joined, offset: joined.offset, link: fit.link, penalised };
+  return { problem, gamma: basisCoefficients(basis, start) };
 }
 
 /**
@@ -146,11 +149,14 @@ function doseProfile(fit: Fit, line: Line): Profile {
   const order = [...constant.keys()].filter((j) => j !== held).concat(held);
   const p = order.length;
   const share = constant[held]!;
-  const { problem: whole, gamma: top } = recombined(fit, joined, line, order, 0);
-  const highest = maximise(whole, top, p)?.point.objective ?? Number.NEGATIVE_INFINITY;
+  const whole = recombined(fit, joined, line, order, 0);
+  const top = whole === null ? null : maximise(whole.problem, whole.gamma, p);
+  const highest = top?.point.objective ?? Number.NEGATIVE_INFINITY;
   let warm: Float64Array | null = null;
   return (x) => {
-    const { problem, gamma } = recombined(fit, joined, line, order, x);
+    const there = recombined(fit, joined, line, order, x);
+    if (there === null) return null;
+    const { problem, gamma } = there;
     const { basis } = problem;
     const scale = basis.triangle[p * p - 1]!;
     const start = Float64Array.from(warm ?? gamma).fill((target / share) * scale, p - 1);

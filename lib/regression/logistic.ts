@@ -192,15 +192,15 @@ export function logistic(spec: DesignSpec, options: LogisticOptions = {}): Fit {
 }
 
 /** `logistic` on a design that is checked already; of use to functions that fit variations of one design. */
-export function fitDesign(design: Design, method: FitMethod, link: Link): Fit {
+export function fitDesign(design: Design, method: FitMethod, link: Link, caller = 'logistic'): Fit {
   const p = design.names.length;
-  checkColumnCount('logistic', design);
+  checkColumnCount(caller, design);
   const joined = joinRows(design);
-  const problem = scoringProblem('logistic', joined, design.names, link, method === 'firth');
+  const problem = scoringProblem(caller, joined, design.names, link, method === 'firth');
   const end = maximise(problem, new Float64Array(p), p);
   if (end === null) {
     throw new RangeError(
-      'logistic: offset must leave some information about the columns, got one that does not',
+      `${caller}: offset must leave some information about the columns, got one that does not`,
     );
   }
   return assemble(design, joined, problem, end, method);

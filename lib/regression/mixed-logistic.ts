@@ -92,10 +92,7 @@ export interface MixedFit {
  */
 export function mixedLogistic(spec: DesignSpec, options: MixedLogisticOptions = {}): MixedFit {
   const design = withGroups(designOf(spec, 'mixedLogistic', 'keep'), options.groups);
-  if (design.names.length === 0) {
-    throw new RangeError('mixedLogistic: columns must hold at least one column or the intercept, got none');
-  }
-  const fixed = fitDesign(design, 'maximum-likelihood', 'logit');
+  const fixed = fitDesign(design, 'maximum-likelihood', 'logit', 'mixedLogistic');
   if (!fixed.convergence.settled) return unsettled(design, fixed);
   const unidentified = design.groups.filter(
     (group, g) => !identified(group, design.trials) || repeats(group, design.groups.slice(0, g)),

@@ -112,3 +112,15 @@ describe('doseAt', () => {
     expect(() => doseAt(flat, 0.5, { column: 'ageDays', level: 2 })).toThrow(RangeError);
   });
 });
+
+describe('doseAt where the slope is hardly known', () => {
+  it('has an open end instead of calling far doses collinear', () => {
+    // At doses of 1e9 the recombined columns became one: "columns must not be linear combinations, got (Intercept)".
+    const fit = logistic({ successes: [1, 0, 1, 0, 1, 0], columns: { age: [0, 1, 2, 3, 4, 5] } });
+    const { estimate, lower, upper, fieller } = doseAt(fit, 0.5, { column: 'age' });
+    expect(Number.isFinite(estimate)).toBe(true);
+    expect([lower, upper]).toContain(null);
+    // Fieller agrees that the range is unbounded: g is above 1.
+    expect(fieller.g).toBeGreaterThan(1);
+  });
+});
