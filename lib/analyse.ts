@@ -50,7 +50,7 @@ import type { VialAdvice, VialQuestion } from './decisions/vials.ts';
 import { vialAdvice } from './decisions/vials.ts';
 import { checkLevel } from './proportions/interval.ts';
 import { addYear, isIsoDate, latestDate } from './season/dates.ts';
-import type { Endpoint, FileKind, Season } from './season/season.ts';
+import type { DateOrder, Endpoint, FileKind, ReadingAnswers, Season } from './season/season.ts';
 import { VERSION } from './version.ts';
 
 /** Options of `analyse`; everything left out gets the default named here. */
@@ -81,6 +81,12 @@ export interface OptionsUsed {
   readonly worth: number | null;
   readonly must: readonly Must[];
   readonly atMost: readonly Ceiling[];
+  readonly samePlants: boolean;
+  /** What was said about reading the files. */
+  readonly dateOrder: DateOrder | null;
+  readonly dateSystem: 1900 | 1904 | null;
+  readonly map: ReadingAnswers['map'];
+  readonly same: ReadingAnswers['same'];
 }
 
 /** Where the result came from. */
@@ -93,6 +99,8 @@ export interface Provenance {
     readonly sha256: string;
     readonly rows: number;
   }[];
+  /** The file of settings that options were taken from, null where there was none. */
+  readonly settings: ReadingAnswers['settings'];
 }
 
 /** What `analyse` is about to work out, in the order in which it does. */
@@ -217,16 +225,20 @@ function defaultUse(season: Season): string | null {
   return last && addYear(last);
 }
 
+const NOTHING_SAID: ReadingAnswers = { dateOrder: null, dateSystem: null, map: [], same: [], settings: null };
+
 function provenance(
   season: Season,
-  { ageScale, must = [], atMost = [] }: AnalyseOptions,
+  { ageScale, must = [], atMost = [], samePlants = false }: AnalyseOptions,
   used: Pick<OptionsUsed, 'level' | 'useOn' | 'worth'>,
 ): Provenance {
-  const { endpoint, asOf } = season;
+  const { endpoint, asOf, answers = NOTHING_SAID } = season;
+  const { settings, ...reading } = answers;
   return {
     version: VERSION,
-    options: { ...used, ageScale: ageScale ?? null, must, atMost, endpoint, asOf },
+    options: { ...used, ageScale: ageScale ?? null, must, atMost, samePlants, endpoint, asOf, ...reading },
     files: season.files.map(({ file, kind, sha256, rows }) => ({ file, kind, sha256, rows })),
+    settings,
   };
 }
 

@@ -2,7 +2,9 @@
 
 import { Failure } from './command/failure.ts';
 import { helpText } from './command/help.ts';
+import { orFail, refuseOverwriting } from './command/open-season.ts';
 import { type CommandLine, readCommandLine } from './command/options.ts';
+import { openSettings, refuseOverSettings } from './command/settings-file.ts';
 import type { World } from './command/world.ts';
 import { VERSION } from './version.ts';
 import { failureWords } from './words/english-failures.ts';
@@ -26,6 +28,19 @@ async function runCommand(line: CommandLine, world: World): Promise<ExitStatus> 
     case 'template':
       return (await import('./command/template.ts')).template(line, world);
   }
+}
+
+/** Settings are saved once the command is done: what it refused is not worth keeping. */
+async function runAndSave(line: CommandLine, world: World): Promise<ExitStatus> {
+  const { saveSettings } = line;
+  if (saveSettings === undefined) return runCommand(line, world);
+  const { name, text } = saveSettings;
+  refuseOverwriting(line, name, world);
+  refuseOverSettings(name, world);
+  const status = await runCommand(line, world);
+  orFail('output-not-writable', name, () => world.write(name, text));
+  world.warn(`fruitodds: saved the settings to ${name}; next time give --settings ${name}\n`);
+  return status;
 }
 
 function failureOf(error: unknown): Failure {
@@ -52,10 +67,10 @@ function tell({ code, details, files }: Failure, json: boolean, world: World): E
  */
 export async function runFruitodds(argv: readonly string[], world: World): Promise<ExitStatus> {
   try {
-    const line = readCommandLine(argv);
+    const line = readCommandLine(argv, (file) => openSettings(file, world));
     if (line === 'help') world.print(helpText());
     else if (line === 'version') world.print(`${VERSION}\n`);
-    else return await runCommand(line, world);
+    else return await runAndSave(line, world);
     return 0;
   } catch (error) {
     return tell(failureOf(error), argv.includes('--json'), world);

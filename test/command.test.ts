@@ -7,7 +7,7 @@ describe('runFruitodds', () => {
   it.each([
     ['command-missing', []],
     ['command-unknown', ['chekc', 'a.csv']],
-    ['command-not-available', ['template', 'a.csv']],
+    ['file-not-expected', ['template', 'a.csv']],
     ['option-unknown', ['check', 'a.csv', '--levle', '0.9']],
     ['option-not-available', ['check', 'a.csv', '--anonymous']],
     ['option-value', ['check', 'a.csv', '--level', '95']],

@@ -41,7 +41,31 @@ function readSources({ files, vials, flowers }: CommandLine, world: World): Seas
   ];
 }
 
-function readOptions({ asOf, endpoint, dateOrder, dateSystem, map, same }: CommandLine): ReadOptions {
+/**
+ * Never writes over what is read.
+ *
+ * @throws Failure where the output is one of the files of the command line
+ */
+export function refuseOverwriting(
+  { files, vials, flowers }: CommandLine,
+  output: string,
+  world: World,
+): void {
+  const overwritten = [...files, ...vials, ...flowers].some(
+    (path) => path !== '-' && world.same(path, output),
+  );
+  if (overwritten) throw new Failure('output-is-input', { file: output });
+}
+
+function readOptions({
+  asOf,
+  endpoint,
+  dateOrder,
+  dateSystem,
+  map,
+  same,
+  settings,
+}: CommandLine): ReadOptions {
   return {
     endpoint,
     map: new Map(map.map(({ header, column }) => [header, column])),
@@ -49,6 +73,7 @@ function readOptions({ asOf, endpoint, dateOrder, dateSystem, map, same }: Comma
     ...(asOf === undefined ? {} : { asOf }),
     ...(dateOrder === undefined ? {} : { dateOrder }),
     ...(dateSystem === undefined ? {} : { dateSystem }),
+    ...(settings === undefined ? {} : { settings }),
   };
 }
 

@@ -73,6 +73,8 @@ export const OPTION_RULES: readonly OptionRule[] = [
     repeatable: true,
     help: 'plan: at most 5 flowers get pollen of A; "A x B=5": of B on A',
   },
+  { name: 'settings', value: 'FILE', help: 'take options from a file that was saved; those given here win' },
+  { name: 'save-settings', value: 'FILE', help: 'save what was said about the files, for next year' },
   {
     name: 'language',
     value: 'LANGUAGE',

@@ -1,6 +1,7 @@
 import type { AgeScale } from '../analysis/models.ts';
 import type { DateSystem } from '../season/date-cell.ts';
 import type { DateOrder, Endpoint } from '../season/season.ts';
+import type { SeasonText } from '../season/write-season.ts';
 import { Failure } from './failure.ts';
 import { nearest } from './nearest.ts';
 import { OPTION_RULES } from './option-rules.ts';
@@ -18,6 +19,7 @@ import {
   type Values,
   valuesOf,
 } from './option-values.ts';
+import { overSettings, type Settings, settingsText } from './settings.ts';
 import { type Wishes, wishOf } from './wishes.ts';
 
 export type CommandName = 'check' | 'analyse' | 'report' | 'site' | 'clean' | 'template';
@@ -43,6 +45,10 @@ export interface CommandLine extends Wishes {
   readonly ageScale?: AgeScale;
   readonly worth?: number;
   readonly output?: string;
+  /** The file of settings that options were taken from. */
+  readonly settings?: Pick<Settings, 'file' | 'sha256'>;
+  /** Where to save settings, and their text. */
+  readonly saveSettings?: SeasonText;
   /** `template` only: the language of its headers, English where left out. */
   readonly language?: 'de' | 'es' | 'fr';
 }
@@ -91,22 +97,63 @@ function asCsv(values: Values, command: CommandName): true | undefined {
   return true;
 }
 
+/** Where to save what was said, once the command is done. */
+function saving(values: Values): SeasonText | undefined {
+  const name = one(values, 'save-settings');
+  return name === undefined ? undefined : { name, text: settingsText(values) };
+}
+
+/** A value that cannot be meant is told with the file of settings where it stands there and not on the command line. */
+function told(error: unknown, typed: Values, settings: Settings | null): unknown {
+  if (settings === null || !(error instanceof Failure) || error.code !== 'option-value') return error;
+  const name = String(error.details.option).replace(/^--/, '');
+  return typed.has(name) ? error : new Failure(error.code, { ...error.details, file: settings.file });
+}
+
+function noSettings(file: string): never {
+  throw new Failure('file-unreadable', { file, cause: 'ENOENT' });
+}
+
 /**
  * Reads and checks the command line.
  *
  * @param argv the words after `fruitodds`
+ * @param openSettings reads the file that `--settings` names
  * @returns the command with its options, or `help` or `version` where that is asked for, whatever else stands there
  * @throws Failure where a word, an option or its value cannot be meant
  * @example
  * readCommandLine(['check', 'crosses.csv', '--json']); // { command: 'check', files: ['crosses.csv'], json: true, … }
  */
-export function readCommandLine(argv: readonly string[]): CommandLine | 'help' | 'version' {
+export function readCommandLine(
+  argv: readonly string[],
+  openSettings: (file: string) => Settings = noSettings,
+): CommandLine | 'help' | 'version' {
   const { values, words } = valuesOf(argv, OPTION_RULES);
   if (values.has('help') || words[0] === 'help') return 'help';
   if (values.has('version')) return 'version';
   const [word, ...files] = words;
   const command = commandOf(word);
   checkFiles(files, command);
+  const file = one(values, 'settings');
+  const settings = file === undefined ? null : openSettings(file);
+  try {
+    return lineOf(
+      command,
+      files,
+      settings === null ? values : overSettings(settings.values, values),
+      settings,
+    );
+  } catch (error) {
+    throw told(error, values, settings);
+  }
+}
+
+function lineOf(
+  command: CommandName,
+  files: readonly string[],
+  values: Values,
+  settings: Settings | null,
+): CommandLine {
   const output = outputOf(values, command);
   return {
     command,
@@ -130,6 +177,8 @@ export function readCommandLine(argv: readonly string[]): CommandLine | 'help' |
       samePlants: values.has('same-plants') ? (true as const) : undefined,
       must: values.get('must')?.map((text) => wishOf('--must', text)),
       atMost: values.get('at-most')?.map((text) => wishOf('--at-most', text)),
+      settings: settings === null ? undefined : { file: settings.file, sha256: settings.sha256 },
+      saveSettings: saving(values),
       output,
     }),
   };

@@ -3,17 +3,10 @@ import { sha256 } from '../season/sha256.ts';
 import { optionsOf, problemNote } from './analyse.ts';
 import { Failure } from './failure.ts';
 import { filesJson } from './json.ts';
-import { openCountableSeason, orFail, statusOf } from './open-season.ts';
+import { openCountableSeason, orFail, refuseOverwriting, statusOf } from './open-season.ts';
 import type { CommandLine } from './options.ts';
 import type { World } from './world.ts';
 import { standing } from './write-out.ts';
-
-function refuseOverwriting({ files, vials, flowers }: CommandLine, output: string, world: World): void {
-  const overwritten = [...files, ...vials, ...flowers].some(
-    (path) => path !== '-' && world.same(path, output),
-  );
-  if (overwritten) throw new Failure('output-is-input', { file: output });
-}
 
 /** A page may be replaced; any other file could be somebody's only copy. */
 function refuseForeign(output: string, world: World): void {

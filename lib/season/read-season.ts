@@ -18,6 +18,7 @@ import {
   type DateOrder,
   type Endpoint,
   fruitAt,
+  type ReadingAnswers,
   recordsHarvests,
   type Season,
   type SeasonFile,
@@ -42,6 +43,8 @@ export interface ReadOptions {
   readonly map?: ReadonlyMap<string, string>;
   /** Lists of names of one plant, as the grower says; the first of each is kept. */
   readonly same?: readonly (readonly string[])[];
+  /** The file of settings that these options were taken from, to be named in the result's provenance. */
+  readonly settings?: { readonly file: string; readonly sha256: string };
 }
 
 function checkOptions({ asOf, map, same = [] }: ReadOptions): void {
@@ -56,6 +59,22 @@ function checkOptions({ asOf, map, same = [] }: ReadOptions): void {
     if (!names.has(column))
       throw new RangeError(`readSeason: map must lead to a column of a season's files, got "${column}"`);
   }
+}
+
+function answersOf({
+  dateOrder,
+  dateSystem,
+  map = new Map(),
+  same = [],
+  settings,
+}: ReadOptions): ReadingAnswers {
+  return {
+    dateOrder: dateOrder ?? null,
+    dateSystem: dateSystem ?? null,
+    map: [...map].map(([header, column]) => ({ header, column })),
+    same,
+    settings: settings ?? null,
+  };
 }
 
 /** A file given twice is read once. */
@@ -226,5 +245,6 @@ export function readSeason(sources: readonly SeasonSource[], options: ReadOption
     files: sheets.map((sheet) => accountOf(sheet, used.get(sheet) ?? 0)),
     asOf: asOf ?? latestDate(datesPast(crosses, vials)),
     endpoint,
+    answers: answersOf(options),
   };
 }

@@ -104,6 +104,17 @@ export interface SeasonFile {
   readonly problems: readonly Problem[];
 }
 
+/** What the grower said about reading the files; null or empty where nothing was said. */
+export interface ReadingAnswers {
+  readonly dateOrder: DateOrder | null;
+  readonly dateSystem: 1900 | 1904 | null;
+  readonly map: readonly { readonly header: string; readonly column: string }[];
+  /** Lists of names of one plant. */
+  readonly same: readonly (readonly string[])[];
+  /** The file of settings that answers were taken from. */
+  readonly settings: { readonly file: string; readonly sha256: string } | null;
+}
+
 /** A season as read: nothing in it is computed from a model. */
 export interface Season {
   readonly crosses: readonly Cross[];
@@ -113,6 +124,8 @@ export interface Season {
   /** ISO date up to which things have happened: the option, or the latest date in the files. */
   readonly asOf: string | null;
   readonly endpoint: Endpoint;
+  /** Absent where the season was not read from files. */
+  readonly answers?: ReadingAnswers;
 }
 
 /**

@@ -31,6 +31,13 @@ const RULES: Readonly<Record<string, (allowed: string | number | null | undefine
   column: (allowed) => `${meant(allowed)}What stands after the = must be the name of one of the columns.`,
 };
 
+/** What a setting must be, by its form. */
+const FORMS: Readonly<Record<string, string>> = {
+  list: 'a list of texts, such as ["Mutter=seed_parent"]',
+  flag: 'true, or leave it out',
+  text: 'a text in quotation marks or a number, as on the command line',
+};
+
 /** Why the system refused to read or write, by its own code. */
 const CAUSES: Readonly<Record<string, string>> = {
   ENOENT: 'there is no such file or folder',
@@ -96,8 +103,8 @@ const FAILURES = {
     message: `The option ${option} takes no value, got "${value}".`,
     fix: `Write ${option} alone.`,
   }),
-  'option-value': ({ option, value, rule, allowed }) => ({
-    message: `The option ${option} can’t be "${value}".`,
+  'option-value': ({ option, value, rule, allowed, file }) => ({
+    message: `The option ${option} can’t be "${value}"${file ? `, as ${file} has it` : ''}.`,
     fix: RULES[String(rule)]!(allowed),
   }),
   'option-twice': ({ option }) => ({
@@ -137,8 +144,8 @@ const FAILURES = {
     fix: `Add -o and a name, for instance: -o ${command === 'report' ? 'report.html' : 'my-season'}`,
   }),
   'output-is-input': ({ file }) => ({
-    message: `${file} is one of the files to be read; the report would overwrite it.`,
-    fix: 'Give another name after -o, for instance: -o report.html',
+    message: `${file} is one of the files to be read, and would be overwritten.`,
+    fix: 'Give another name to write to, for instance: -o report.html',
   }),
   'input-in-site': ({ file, folder }) => ({
     message: `${file} is to be read and stands in ${folder}, which the site would replace.`,
@@ -153,6 +160,26 @@ const FAILURES = {
   'output-not-ours': ({ file }) => ({
     message: `${file} is there already and is no report, so it is not overwritten.`,
     fix: 'Give another name after -o, or move that file away.',
+  }),
+  'settings-not-json': ({ file, cause }) => ({
+    message: `${file} holds no settings: it is not JSON${cause ? ` (${cause})` : ''}.`,
+    fix: 'Save settings with --save-settings, and give that file.',
+  }),
+  'settings-version': ({ file, version }) => ({
+    message: `${file} is not of the form of settings that this version reads: its "version" is ${version}, not 1.`,
+    fix: 'Save settings again with --save-settings, or write "version": 1 into the file.',
+  }),
+  'settings-key-unknown': ({ file, key, nearest }) => ({
+    message: `${file} sets "${key}", which is no setting.`,
+    fix: `${meant(nearest)}Take it out, or correct it.`,
+  }),
+  'settings-value': ({ file, key, form }) => ({
+    message: `${file} sets "${key}" to something that it can’t be.`,
+    fix: `Write ${FORMS[String(form)]}.`,
+  }),
+  'settings-not-ours': ({ file }) => ({
+    message: `${file} is there already and holds no settings, so it is not overwritten.`,
+    fix: 'Give another name after --save-settings, or move that file away.',
   }),
   'output-exists': ({ file }) => ({
     message: `${file} is there already, and nothing is overwritten.`,

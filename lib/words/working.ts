@@ -53,6 +53,17 @@ export function drawsSaid(
 /** Headings of the table of options. */
 export const OPTION_COLUMNS = ['option', 'value'] as const;
 
+/** What was said about reading the files, where anything was. */
+function readingRows({ samePlants, dateOrder, dateSystem, map, same }: OptionsUsed): string[][] {
+  return [
+    ...(samePlants ? [['same-plants', 'yes']] : []),
+    ...(dateOrder === null ? [] : [['date-order', dateOrder]]),
+    ...(dateSystem === null ? [] : [['date-system', String(dateSystem)]]),
+    ...map.map(({ header, column }) => ['map', `${header}=${column}`]),
+    ...same.map((names) => ['same', names.join('=')]),
+  ];
+}
+
 /** Rows of the table of options, by the names that the command gives them. */
 export function optionRows(options: OptionsUsed): readonly (readonly string[])[] {
   const { level, endpoint, asOf, useOn, ageScale, worth, must, atMost } = options;
@@ -68,5 +79,6 @@ export function optionRows(options: OptionsUsed): readonly (readonly string[])[]
       'at-most',
       `${seedParent === undefined ? pollenParent : pairName({ seedParent, pollenParent })}: ${counted(flowers, 'flower')}`,
     ]),
+    ...readingRows(options),
   ];
 }

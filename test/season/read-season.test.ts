@@ -177,6 +177,21 @@ describe('readSeason', () => {
       files: [],
       asOf: null,
       endpoint: 'initial',
+      answers: { dateOrder: null, dateSystem: null, map: [], same: [], settings: null },
+    });
+  });
+
+  it('tells what it was told', () => {
+    const settings = { file: 'mine.json', sha256: 'ab' };
+    const map = new Map([['Mutter', 'seed_parent']]);
+    expect(
+      readSeason([], { dateOrder: 'dmy', dateSystem: 1904, map, same: [['A', 'B']], settings }).answers,
+    ).toEqual({
+      dateOrder: 'dmy',
+      dateSystem: 1904,
+      map: [{ header: 'Mutter', column: 'seed_parent' }],
+      same: [['A', 'B']],
+      settings,
     });
   });
 });

@@ -41,6 +41,11 @@ describe('the words about the working', () => {
       worth: null,
       must: [],
       atMost: [],
+      samePlants: false,
+      dateOrder: null,
+      dateSystem: null,
+      map: [],
+      same: [],
     } as const;
     const said = optionRows(none);
     expect(said.map(([option]) => option)).toEqual([
@@ -66,6 +71,22 @@ describe('the words about the working', () => {
       ['must', 'Salt Moon × __proto__: 2 flowers'],
       ['at-most', 'Salt Moon: 1 flower'],
       ['at-most', 'A × B: 0 flowers'],
+    ]);
+    const reading = {
+      samePlants: true,
+      dateOrder: 'dmy',
+      dateSystem: 1904,
+      map: [],
+      same: [['A', 'a']],
+    } as const;
+    expect(
+      optionRows({ ...none, ...reading, map: [{ header: 'Mutter', column: 'seed_parent' }] }).slice(6),
+    ).toEqual([
+      ['same-plants', 'yes'],
+      ['date-order', 'dmy'],
+      ['date-system', '1904'],
+      ['map', 'Mutter=seed_parent'],
+      ['same', 'A=a'],
     ]);
   });
 });
