@@ -43,6 +43,14 @@ function growersByName(crosses: readonly Cross[], namesOf: (cross: Cross) => rea
   return growers;
 }
 
+/** Plant names that stand in the rows of several growers, in code-point order; none where fewer than two are named. */
+export function sharedNames(crosses: readonly Cross[]): string[] {
+  if (namedGrowers(crosses).length < 2) return [];
+  const growers = growersByName(crosses, ({ seedParent, pollenParent }) => [seedParent, pollenParent]);
+  const shared = [...growers].filter(([, owners]) => owners.size > 1);
+  return shared.map(([name]) => name).sort(byCodePoint);
+}
+
 /** A name that no other has: further strokes are added until it is. */
 function unlike(taken: ReadonlySet<string>, wanted: string): string {
   return taken.has(wanted) ? unlike(taken, `${wanted}′`) : wanted;

@@ -92,14 +92,10 @@ ${sections}</main>
 `;
 }
 
-/** Nothing may be loaded or run; the one stylesheet is allowed by its digest. */
-const policy = `default-src 'none'; style-src 'sha256-${base64(
-  sha256(new TextEncoder().encode(pageStyle)),
-)}'; base-uri 'none'; form-action 'none'`;
-
-function base64(hexadecimal: string): string {
-  const bytes = hexadecimal.match(/../g)!.map((pair) => Number.parseInt(pair, 16));
-  return btoa(String.fromCharCode(...bytes));
+/** What a policy allows a script or stylesheet by: the digest of its text. */
+export function policyDigest(text: string): string {
+  const bytes = sha256(new TextEncoder().encode(text)).match(/../g)!;
+  return `'sha256-${btoa(String.fromCharCode(...bytes.map((pair) => Number.parseInt(pair, 16))))}'`;
 }
 
 /** The other pages of the site, folded: on a telephone they would push the answer out of sight. */
@@ -122,6 +118,9 @@ ${entries}</ul>
 </nav>
 `.markup;
 }
+
+/** Nothing may be loaded or run; the one stylesheet is allowed by its digest. */
+const policy = `default-src 'none'; style-src ${policyDigest(pageStyle)}; base-uri 'none'; form-action 'none'`;
 
 function contentsMarkup({ sections }: FilledNotebook): string {
   const headed = sections.filter(({ heading }) => heading !== null);
@@ -146,7 +145,8 @@ function workingMarkup(working: readonly string[]): Html {
 `;
 }
 
-function figureMarkup(figure: Figure, document: Document, id: string): string {
+/** A figure with its caption and its folded table, drawn under ids that begin with `id`. */
+export function figureMarkup(figure: Figure, document: Document, id: string): string {
   return `<figure id="${id}">
 <figcaption>${escapeHtml(figure.finding)}</figcaption>
 ${namedDrawing(figure, document, id)}

@@ -1,0 +1,40 @@
+/** The page on which growers try a file of their own: one file, with its Worker inside. */
+
+import { pageStyle } from '../../notebook/style.ts';
+import { OWN_SEASON } from '../../words/own-season.ts';
+import { skeleton } from '../skeleton.ts';
+import { scriptedStyle } from '../style.ts';
+import { bundle, packed } from './bundle.ts';
+import { scriptedPage } from './scripted-page.ts';
+
+/** The page's text, and how many bytes of it are the charts' library. */
+export interface BuiltPage {
+  readonly text: string;
+  readonly chartLibraryBytes: number;
+}
+
+/**
+ * Builds the page from the compiled library and notebook.
+ *
+ * @param folder absolute path of dist/
+ */
+export function ownSeasonPage(folder: string): BuiltPage {
+  const worker = bundle(
+    `import { serveJobs } from './lib/browser/worker.js'; serveJobs(globalThis);`,
+    folder,
+  );
+  const page = bundle(
+    `import { notebook } from './reports/season-review.js';
+import { startPage } from './lib/browser/page.js';
+startPage(notebook, ${JSON.stringify(packed(worker.code))});`,
+    folder,
+  );
+  const text = scriptedPage({
+    title: OWN_SEASON.title,
+    description: OWN_SEASON.description,
+    body: skeleton,
+    style: `${pageStyle}\n${scriptedStyle}`,
+    script: page.code,
+  });
+  return { text, chartLibraryBytes: page.bytesFrom('charts/plot.js') };
+}

@@ -1,0 +1,93 @@
+/** The page's buttons, fields and window, tied to its flow. The only file of the page that knows the browser's window. */
+
+import type { CompiledNotebook } from '../notebook/run.ts';
+import { OWN_SEASON } from '../words/own-season.ts';
+import type { FileLike } from './chosen-files.ts';
+import { type OwnSeason, ownSeason } from './own-season.ts';
+import { type Places, placesOf } from './places.ts';
+import { unpacked } from './unpacked.ts';
+import { type WorkerLike, workbench } from './workbench.ts';
+
+const pause = (): Promise<void> => new Promise((resolve) => void setTimeout(resolve));
+
+function save(name: string, text: string, type: string): void {
+  const link = document.createElement('a');
+  link.href = URL.createObjectURL(new Blob([text], { type }));
+  link.download = name;
+  link.click();
+  // The browser has taken the text by then; the address would keep it in memory.
+  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+}
+
+function tieButtons(own: OwnSeason, { at }: Places): void {
+  const press = (id: string, act: () => void) => at(id).addEventListener('click', act);
+  press('own-work', own.work);
+  press('own-cancel', own.cancel);
+  press('own-save-report', own.saveReport);
+  press('own-save-settings', own.saveSettings);
+  press('own-save-flowers', own.saveFlowers);
+  at('own-chosen').addEventListener('click', ({ target }) => {
+    const name = target instanceof HTMLElement ? target.dataset.remove : undefined;
+    if (name !== undefined) own.removeFile(name);
+  });
+  const submit = (id: string, act: () => void) =>
+    at(id).addEventListener('submit', (event) => {
+      event.preventDefault();
+      act();
+    });
+  submit('own-questions', own.answer);
+  submit('own-settings', own.workAgain);
+  at('own-settings').addEventListener('input', own.settingsChanged);
+}
+
+/** Files and text come by the field, by dropping, or by pasting. */
+function tieFiles(own: OwnSeason, { at, say }: Places): void {
+  const add = (files: Iterable<FileLike> | null | undefined) => {
+    const list = [...(files ?? [])];
+    if (list.length > 0) void own.addFiles(list);
+  };
+  const input = at<HTMLInputElement>('own-files');
+  const take = () => {
+    add(input.files);
+    // So that the same file, mended, can be chosen again.
+    input.value = '';
+  };
+  input.addEventListener('change', take);
+  const root = document.documentElement;
+  document.addEventListener('dragover', (event) => {
+    event.preventDefault();
+    root.classList.add('dropping');
+  });
+  document.addEventListener('dragleave', () => root.classList.remove('dropping'));
+  document.addEventListener('drop', (event) => {
+    event.preventDefault();
+    root.classList.remove('dropping');
+    add(event.dataTransfer?.files);
+  });
+  document.addEventListener('paste', (event) => add(event.clipboardData?.files));
+  at('own-paste').addEventListener('click', () => {
+    const { value } = at<HTMLTextAreaElement>('own-pasted');
+    if (value.trim() === '') say('own-status', OWN_SEASON.nothingPasted);
+    else add([new File([value], OWN_SEASON.pastedName)]);
+  });
+  take();
+}
+
+/**
+ * Starts the page.
+ *
+ * @param notebook the compiled season review
+ * @param packedWorker the Worker's program, as `packed` made it
+ */
+export async function startPage(notebook: CompiledNotebook, packedWorker: string): Promise<void> {
+  const places = placesOf(document);
+  const program = new Blob([await unpacked(packedWorker)], { type: 'text/javascript' });
+  const address = URL.createObjectURL(program);
+  const bench = workbench(() => new Worker(address) as unknown as WorkerLike);
+  const own = ownSeason({ document, bench, notebook, pause, save });
+  tieButtons(own, places);
+  tieFiles(own, places);
+  addEventListener('beforeunload', (event) => {
+    if (own.unsaved()) event.preventDefault();
+  });
+}

@@ -1,0 +1,66 @@
+import { sharedNames } from '../analysis/plants-apart.ts';
+import { uncountable } from '../analysis/refusal.ts';
+import { understandHeader } from '../season/header.ts';
+import { questions } from '../season/problems.ts';
+import type { Problem, Season, SeasonFile } from '../season/season.ts';
+import { foldedMap } from '../season/sheet.ts';
+import type { FailureCode, FailureDetails } from '../words/english-failures.ts';
+import { alsoInRows, problemGroups } from '../words/problem-groups.ts';
+import { refusalDetails } from '../words/refusals.ts';
+
+/** Like problems of a file: the first, and which other rows have it. */
+export interface ProblemGroup {
+  readonly problem: Problem;
+  readonly also: string;
+}
+
+/** What became of one file, and what only its grower can say about its columns. */
+export interface FileReading extends Omit<SeasonFile, 'problems'> {
+  readonly groups: readonly ProblemGroup[];
+  /** Columns that are needed and stand under none of the headers. */
+  readonly missing: readonly string[];
+  /** Columns that several headers, of different spelling, could mean. */
+  readonly unclear: readonly { readonly column: string; readonly headers: readonly string[] }[];
+}
+
+/** What was read, as the grower is asked to confirm it. */
+export interface Reading {
+  readonly files: readonly FileReading[];
+  /** The first date column whose order only the grower can tell. */
+  readonly dateQuestion: Problem | null;
+  /** Why nothing could be counted; null where it can. */
+  readonly refusal: { readonly code: FailureCode; readonly details: FailureDetails } | null;
+  /** Seed parents in the order of their first flower. */
+  readonly seedParents: readonly string[];
+  /** Plant names that stand in the rows of several growers. */
+  readonly sameNames: readonly string[];
+  /** Whether a file of expected flowers was among them. */
+  readonly flowersGiven: boolean;
+}
+
+/**
+ * What a season's reading is shown as.
+ *
+ * @param season as `readSeason` gives it
+ * @param map what the grower said that headers mean
+ */
+export function readingOf(season: Season, map: ReadonlyMap<string, string>): Reading {
+  const refusal = uncountable(season);
+  return {
+    files: season.files.map((file) => fileReading(file, map)),
+    dateQuestion: questions(season).find(({ code }) => code.startsWith('date-order')) ?? null,
+    refusal: refusal && { code: refusal.code, details: refusalDetails(refusal, season) },
+    seedParents: [...new Set(season.crosses.map(({ seedParent }) => seedParent))],
+    sameNames: sharedNames(season.crosses),
+    flowersGiven: season.files.some(({ kind }) => kind === 'flowers'),
+  };
+}
+
+function fileReading({ problems, ...file }: SeasonFile, map: ReadonlyMap<string, string>): FileReading {
+  const groups = problemGroups(problems).map((group) => ({ problem: group[0]!, also: alsoInRows(group) }));
+  if (file.kind === 'unknown') return { ...file, groups, missing: [], unclear: [] };
+  const headers = file.columns.map(({ header }) => header);
+  const { missing, unclear } = understandHeader(headers, foldedMap(map), file.kind);
+  const askable = unclear.filter((each) => new Set(each.headers).size > 1);
+  return { ...file, groups, missing: headers.length === 0 ? [] : missing, unclear: askable };
+}

@@ -1,0 +1,86 @@
+/** What the page shows in each state of its flow. */
+
+import { loadPlot } from '../charts/sheet.ts';
+import { html } from '../notebook/html.ts';
+import { figureMarkup } from '../notebook/page.ts';
+import { OWN_SEASON, STAGES, type Stage, stageSaid } from '../words/own-season.ts';
+import type { ChosenFile } from './chosen-files.ts';
+import type { FirstCounts } from './first-counts.ts';
+import type { Places } from './places.ts';
+import type { Reading } from './reading.ts';
+import type { Answers, Settings } from './settings.ts';
+import { countsFigure, countsSaid, flowerFields, flowersFromFile } from './shown-answer.ts';
+import { chosenList, questionsAsked, readFiles, refusalSaid } from './shown-reading.ts';
+
+/** The list of files, and nothing of what an earlier reading showed. */
+export function showFiles(places: Places, files: readonly ChosenFile[]): void {
+  places.fill('own-chosen', chosenList(files));
+  for (const id of ['own-reading', 'own-working', 'own-counts', 'own-answer']) places.show(id, false);
+  places.at('own-report').replaceChildren();
+}
+
+/** What was read, with its questions; the button to go on only where something can be counted. */
+export function showReading(places: Places, reading: Reading, answers: Answers): void {
+  const questions = questionsAsked(reading, answers);
+  places.fill('own-read-files', html`${refusalSaid(reading)}${readFiles(reading)}`);
+  places.fill('own-asked', html`${questions}`);
+  places.show('own-questions', questions.length > 0);
+  places.show('own-confirm', reading.refusal === null);
+  places.show('own-working', false);
+  places.show('own-reading', true);
+  places.at<HTMLDetailsElement>('own-read-fold').open = true;
+}
+
+/** One field a plant; a file of expected flowers stands in place of them. */
+export function showFlowerFields(places: Places, reading: Reading, settings: Settings): void {
+  const fields = reading.flowersGiven ? flowersFromFile : flowerFields(reading.seedParents, settings);
+  places.fill('own-flowers', fields);
+}
+
+/** That work is being done, and what. */
+export function showStage(places: Places, stage: Stage): void {
+  places.say('own-stage', stageSaid(stage));
+  places.at<HTMLProgressElement>('own-progress').value = STAGES.findIndex(([name]) => name === stage);
+  places.show('own-working', true);
+  places.show('own-confirm', false);
+}
+
+/** The first answer: sentences at once, the chart a moment later. */
+export async function showCounts(
+  places: Places,
+  counts: FirstCounts,
+  document: Document,
+  pause: () => Promise<void>,
+): Promise<void> {
+  places.fill('own-counts-said', countsSaid(counts));
+  places.fill('own-counts-chart', '');
+  places.show('own-counts', true);
+  await pause();
+  await loadPlot();
+  await pause();
+  const figure = countsFigure(counts);
+  if (figure === null) return;
+  const chart = document.createElement('div');
+  chart.innerHTML = figureMarkup(figure, document, 'own-figure');
+  places.at('own-counts-chart').replaceChildren(...chart.childNodes);
+}
+
+/** The finished answer: its sentence, and the buttons that save it. */
+export function showDone(places: Places, sentence: string, flowersTyped: boolean): void {
+  places.say('own-sentence', sentence);
+  places.fill('own-faults', '');
+  places.show('own-working', false);
+  places.show('own-counts', false);
+  places.show('own-changed', false);
+  places.show('own-save-flowers', flowersTyped);
+  places.show('own-answer', true);
+  places.at<HTMLDetailsElement>('own-read-fold').open = false;
+  places.say('own-status', OWN_SEASON.done);
+}
+
+/** That nothing is being done: what was being shown of it goes. */
+export function showIdle(places: Places, canWork: boolean): void {
+  places.show('own-working', false);
+  places.show('own-counts', false);
+  places.show('own-confirm', canWork);
+}

@@ -1,0 +1,89 @@
+/** The page as it opens: every place that the script fills, with its words. Made once, when the page is built. */
+
+import type { Html } from '../notebook/html.ts';
+import { html } from '../notebook/html.ts';
+import { OWN_SEASON as words } from '../words/own-season.ts';
+
+const choosing = html`<section aria-labelledby="own-choose">
+<h2 id="own-choose" tabindex="-1">${words.chooseHeading}</h2>
+<p>${words.choose}</p>
+<label class="field" for="own-files">${words.filesLabel}</label>
+<input id="own-files" type="file" multiple accept=".csv,.tsv,.txt,text/csv,text/plain">
+<p>${words.drop}</p>
+<details><summary>${words.pasteSummary}</summary>
+<label class="field" for="own-pasted">${words.pasteLabel}</label>
+<textarea id="own-pasted" rows="6" autocomplete="off" spellcheck="false"></textarea>
+<p><button type="button" id="own-paste">${words.pasteButton}</button></p></details>
+<div id="own-chosen"></div>
+</section>
+`;
+
+const reading = html`<section id="own-reading" aria-labelledby="own-read" hidden>
+<h2 id="own-read" tabindex="-1">${words.readHeading}</h2>
+<details id="own-read-fold" open><summary>${words.readSummary}</summary>
+<div id="own-read-files"></div>
+<form id="own-questions" autocomplete="off"><div id="own-asked"></div>
+<p><button type="submit">${words.answerButton}</button></p></form>
+<div id="own-confirm"><p>${words.readRight}</p>
+<p><button type="button" id="own-work" class="main">${words.workButton}</button></p></div>
+</details></section>
+`;
+
+const working = html`<section id="own-working" aria-labelledby="own-work-heading" hidden>
+<h2 id="own-work-heading" tabindex="-1">${words.workHeading}</h2>
+<p><progress id="own-progress" aria-label="${words.progressLabel}" max="7" value="0"></progress></p>
+<p id="own-stage"></p>
+<p><button type="button" id="own-cancel">${words.cancelButton}</button></p>
+</section>
+<section id="own-counts" aria-labelledby="own-counts-heading" hidden>
+<h2 id="own-counts-heading" tabindex="-1">${words.countsHeading}</h2>
+<div id="own-counts-said"></div>
+<div id="own-counts-chart"></div>
+<p>${words.countsMore}</p>
+</section>
+`;
+
+const settings = html`<details id="own-change"><summary>${words.settingsSummary}</summary>
+<form id="own-settings" autocomplete="off" novalidate>
+<label class="field" for="own-worth">${words.worthLabel}</label>
+<input id="own-worth" inputmode="decimal" size="6" aria-describedby="own-worth-hint"> <span id="own-worth-hint">${words.worthHint}</span>
+<label class="field" for="own-use-on">${words.useOnLabel}</label>
+<input id="own-use-on" type="date" aria-describedby="own-use-on-hint"> <span id="own-use-on-hint">${words.useOnHint}</span>
+<fieldset><legend>${words.endpointLegend}</legend>
+<label class="choice"><input type="radio" name="own-endpoint" value="initial" checked> <span>${words.endpointInitial}</span></label>
+<label class="choice"><input type="radio" name="own-endpoint" value="final"> <span>${words.endpointFinal}</span></label></fieldset>
+<fieldset><legend>${words.flowersLegend}</legend><p>${words.flowersHint}</p><div id="own-flowers"></div></fieldset>
+<div id="own-faults"></div>
+<p><button type="submit" class="main">${words.againButton}</button></p>
+</form></details>
+`;
+
+const answer = html`<section id="own-answer" aria-labelledby="own-answer-heading" hidden>
+<h2 id="own-answer-heading" tabindex="-1">${words.answerHeading}</h2>
+<p id="own-sentence"></p>
+<p id="own-changed" hidden>${words.changed}</p>
+<h3>${words.saveHeading}</h3>
+<p><button type="button" id="own-save-report" class="main">${words.saveReport}</button>
+<button type="button" id="own-save-settings">${words.saveSettings}</button>
+<button type="button" id="own-save-flowers" hidden>${words.saveFlowers}</button></p>
+${settings}</section>
+<div id="own-report"></div>
+`;
+
+/** All that stands in the page's body, script apart. */
+export const skeleton: Html = html`<a class="skip" href="#own-choose">${words.chooseHeading}</a>
+<header>
+<h1>${words.title}</h1>
+<p>${words.description}</p>
+</header>
+<noscript><p class="error">${words.needsScript}</p></noscript>
+<main id="main">
+${choosing}<p id="own-status" role="status"></p>
+${reading}${working}${answer}<section aria-labelledby="own-promise">
+<h2 id="own-promise">${words.promiseHeading}</h2>
+${words.promise.map(
+  (sentence) => html`<p>${sentence}</p>
+`,
+)}</section>
+</main>
+`;

@@ -1,0 +1,199 @@
+/** The words of the page on which growers try a file of their own: what it asks, what it does, what went wrong. */
+
+import type { FreshVersusStored } from '../analysis/fresh-versus-stored.ts';
+import type { FileKind, Problem } from '../season/season.ts';
+import { capitalised, counted, counts, difference, wholeNumber } from './numbers.ts';
+import { cited, dateOrderName } from './problem-sentence.ts';
+import { pollenOf } from './storage.ts';
+
+/** What the page is busy with, in order. */
+export const STAGES = [
+  ['reading', 'reading the files'],
+  ['counting', 'counting flowers and fruits'],
+  ['model', 'fitting the model of ages, plants and pairs'],
+  ['vials', 'judging the vials'],
+  ['like-for-like', 'comparing like for like'],
+  ['rest', 'working out what would settle it'],
+  ['drawing', 'drawing the charts'],
+] as const;
+
+export type Stage = (typeof STAGES)[number][0];
+
+/** "Step 3 of 7: fitting the model of ages, plants and pairs." */
+export function stageSaid(stage: Stage): string {
+  const at = STAGES.findIndex(([name]) => name === stage);
+  return `Step ${at + 1} of ${STAGES.length}: ${STAGES[at]![1]}.`;
+}
+
+const KINDS: Readonly<Record<FileKind, string>> = {
+  crosses: 'crosses: one row a flower',
+  vials: 'vials: one row a pollen lot',
+  flowers: 'flowers expected next season',
+  unknown: 'none of the three kinds of file',
+};
+
+/** What kind of file it is. */
+export function kindSaid(kind: FileKind): string {
+  return KINDS[kind];
+}
+
+/** "crosses: one row a flower. 291 rows, 272 used, 19 left out." */
+export function fileSaid(file: {
+  readonly kind: FileKind;
+  readonly rows: number;
+  readonly used: number;
+  readonly leftOut: number;
+}): string {
+  const { kind, rows, used, leftOut } = file;
+  return `${capitalised(kindSaid(kind))}. ${counted(rows, 'row')}, ${wholeNumber(used)} used, ${wholeNumber(leftOut)} left out.`;
+}
+
+const EXPORT_SPREADSHEET =
+  'Open it in your spreadsheet program, choose “Save as” or “Download”, take CSV (UTF-8), and choose that file here.';
+
+/** What to do about a problem on the page, where the command would name one of its options; null where that serves here too. */
+const FIXES: Readonly<Record<string, string>> = {
+  'spreadsheet-file': EXPORT_SPREADSHEET,
+  'not-text': `Choose the sheet itself. ${EXPORT_SPREADSHEET}`,
+  'kind-unknown': 'Say below what the file is, or check that its first row holds the headers.',
+  'column-missing': 'Say below which of your columns it is, or add the column to the sheet.',
+  'column-unknown':
+    'If it holds something that is needed, give it one of the headers in the list of columns.',
+  'column-guessed': 'If that is wrong, rename the column in the sheet.',
+  'date-order-unclear': 'Answer the question below.',
+  'date-order-mixed':
+    'Write all dates as YYYY-MM-DD, or answer the question below: rows written otherwise are then left out.',
+  'date-order-decided': 'If that is wrong, write the dates as YYYY-MM-DD.',
+  'date-order-from-neighbour': 'If that is wrong, write the dates as YYYY-MM-DD.',
+};
+
+/** The fix of a problem as the page puts it; `fix` is the command's. */
+export function fixOnPage({ code, details }: Problem, fix: string): string {
+  if (code === 'column-unclear') {
+    return details.same === 'yes'
+      ? 'Rename the one that is not meant, and choose the file again.'
+      : 'Answer the question below.';
+  }
+  return FIXES[code] ?? fix;
+}
+
+/** What a refusal's fix would be on the page, by its code; the message is the command's. */
+export const REFUSAL_FIXES: Readonly<Record<string, string>> = {
+  'question-open': 'Answer the question below.',
+  'no-usable-row': 'Mend it in the sheet, save it, and choose the file again.',
+  'no-crosses': 'Choose the file with one row a pollinated flower too. A file is known by its columns.',
+  'no-usable-outcome':
+    'Fill the column outcome with fruit, dropped or none once the flowers have been looked at.',
+};
+
+/** The question which of its numbers is the day: "What is 03/04/2025 in the column "date"?" and its two answers. */
+export function dateOrderQuestion({ column, value, details }: Problem): {
+  readonly question: string;
+  readonly answers: readonly (readonly [order: string, label: string])[];
+} {
+  const orders = [details.firstOrder, details.secondOrder].filter((order) => order !== undefined);
+  const readings: readonly (string | number | undefined)[] = [details.first, details.second];
+  return {
+    question: `How are the dates in ${cited(column)} written? One of them is ${cited(value)}.`,
+    answers: orders.map((order, i) => [
+      String(order),
+      readings[i] === undefined ? dateOrderName(order) : `${dateOrderName(order)}: ${readings[i]}`,
+    ]),
+  };
+}
+
+/** Section 3 while only the counts are known. */
+export function countsAnswer({ storage, fresh, stored, difference: gap }: FreshVersusStored): string {
+  const start = `${capitalised(pollenOf(storage))} took ${counts(stored.fruits, stored.flowers)}`;
+  if (fresh.flowers === 0) return `${start}; there is no fresh pollen to compare it with.`;
+  return `${start}, fresh pollen ${counts(fresh.fruits, fresh.flowers)}: over all flowers ${difference(gap)}. Like for like (the same pairs) is still being worked out.`;
+}
+
+/** "12 further kinds of problem are not listed." */
+export function groupsLeft(groups: number): string {
+  return `${counted(groups, 'further kind')} of problem ${groups === 1 ? 'is' : 'are'} not listed.`;
+}
+
+/** What the page says at its places; markup stands with the page. */
+export const OWN_SEASON = {
+  title: 'Your own season',
+  description: 'Choose the list of your crosses; this page counts, compares and writes your report.',
+  needsScript:
+    'This page works out your report by a script of its own, and scripts are switched off here. The command fruitodds does the same without a browser.',
+  noWorker:
+    'This browser does not let a page work in the background, so nothing can be worked out here. A newer browser, or the command fruitodds, can.',
+  chooseHeading: 'Choose your files',
+  choose:
+    'One row for each flower you pollinated, saved as CSV. A list of your pollen vials, and one of the flowers you expect next season, can be added. Each file is known by its columns.',
+  filesLabel: 'Files to read (CSV, up to 20 MB each)',
+  drop: 'Or drop them anywhere on this page.',
+  pasteSummary: 'Paste rows instead',
+  pasteLabel: 'Rows copied from the sheet, with the row of headers',
+  pasteButton: 'Read the pasted rows',
+  pastedName: 'pasted.csv',
+  nothingPasted: 'Nothing was pasted yet: copy the rows with their headers, and put them into the field.',
+  remove: (name: string): string => `Take out ${name}`,
+  sameFile: (name: string): string => `${name} had been chosen before and is the same: it is read once.`,
+  replaced: (name: string): string =>
+    `${name} took the place of the file of that name chosen before. To read both, give one another name.`,
+  removed: (name: string): string => `${name} was taken out.`,
+  unreadable: (name: string): string =>
+    `${name} can’t be read: the browser says that it is locked, moved or not yours to read. Close it in other programs, or save a copy, and choose it again.`,
+  restarted: 'The files changed while they were being worked on, so that work was stopped and begins anew.',
+  readHeading: 'What was read',
+  readSummary: 'Files, columns and problems',
+  readRight: 'Is that right? Then let it be worked out.',
+  workButton: 'Work it out',
+  nothingToMend: 'Nothing to mend.',
+  columnsSummary: 'How the columns were understood',
+  columnsCaption: 'Your columns',
+  columnsHeads: ['your header', 'read as'] as const,
+  notUsed: 'not used',
+  answerButton: 'Read again with these answers',
+  kindQuestion: (name: string): string => `What is ${name}?`,
+  columnQuestion: (column: string, name: string): string => `Which column of ${name} is ${column}?`,
+  noColumn: 'none of them',
+  sameNames: (names: string): string =>
+    `Several growers use the same plant names (${names}). Are they the same plants?`,
+  sameNo: 'No: each grower’s plant is a plant of its own',
+  sameYes: 'Yes: the same plant, whoever grows it',
+  workHeading: 'At work',
+  progressLabel: 'How far it is',
+  cancelButton: 'Stop',
+  cancelled: 'Stopped. Your files are still read; nothing else was kept.',
+  countsHeading: 'First answer, from the counts alone',
+  countsMore: 'Like for like, ages, pairs and vials take longer and follow below.',
+  answerHeading: 'Your season',
+  done: 'Done. Your report stands below.',
+  settingsSummary: 'Change what the answer rests on',
+  worthLabel: 'Of 100 flowers, how many must take to be worth it?',
+  worthHint: 'Left blank: half of what fresh pollen gives.',
+  useOnLabel: 'Day on which the stored pollen is to be used',
+  useOnHint: 'Left blank: one year after the last pollination.',
+  endpointLegend: 'What counts as a fruit?',
+  endpointInitial: 'Fruit that had set at the check',
+  endpointFinal: 'Fruit that was harvested',
+  flowersLegend: 'Flowers you expect next season, plant by plant',
+  flowersHint: 'Left blank: in proportion to the flowers so far.',
+  flowersFromFile: 'Flowers next season are taken from your file.',
+  flowersName: 'flowers.csv',
+  againButton: 'Work it out again',
+  wrongWorth: 'How many must take needs a number above 0 and below 100.',
+  wrongUseOn: 'The day of use needs a day that exists, as YYYY-MM-DD.',
+  wrongFlowers: (plant: string): string => `The flowers of ${plant} need a whole number from 0 up.`,
+  changed: 'The settings or files were changed since this report was made.',
+  saveHeading: 'Save it',
+  saveReport: 'Save the report',
+  saveSettings: 'Save the settings',
+  saveFlowers: 'Save the flowers as a file',
+  reportName: 'season-review.html',
+  settingsName: 'settings.json',
+  saved: (name: string): string => `${name} was handed to your browser to save.`,
+  fault: (cause: string): string =>
+    `Something went wrong inside fruitodds: ${cause}. This is a fault of the program, not of your files.`,
+  promiseHeading: 'Where your file goes',
+  promise: [
+    'Your file is read and worked out in this browser. The page holds a rule that forbids the browser to load anything for it or to let it send anything, and it keeps nothing: after a reload, or when you leave the page, you choose your files anew.',
+    'That rule binds this page and no more. It cannot bind your browser’s extensions, its makers, or other programs on this computer, and it does not hold in a copy that somebody changed: take the page from a source you trust. What you save lies where your browser puts it.',
+  ],
+} as const;
