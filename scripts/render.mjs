@@ -22,7 +22,14 @@ async function demoSite() {
   const { renderSite: render } = await fromDist('lib', 'notebook', 'render-site.js');
   const season = readSeason(demoFiles());
   const analysis = analyse(season);
-  return render(season, analysis, { downloads: siteDownloads(analysis), otherPages: [], invented: true });
+  const otherPages = [await ownSeason()];
+  return render(season, analysis, { downloads: siteDownloads(analysis), otherPages, invented: true });
+}
+
+/** The page on which a grower tries a file of their own; it is built here, since esbuild is there in development only. */
+async function ownSeason() {
+  const { ownSeasonPage } = await fromDist('lib', 'browser', 'build', 'own-season-page.js');
+  return ownSeasonPage(join(root, 'dist')).page;
 }
 
 /** Renders everything, then puts it in place at once; the exit status. What fails leaves the old site as it was. */

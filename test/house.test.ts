@@ -37,6 +37,8 @@ const floors: ReadonlyMap<string, Floor> = new Map(
       below: [...results, 'words', 'charts', 'notebook'],
       packages: ['esbuild', 'markdown-it', 'typescript', 'node:path'],
     },
+    browser: { below: texts },
+    'browser/build': { below: [...texts, 'browser'], packages: ['esbuild', 'node:zlib'] },
     command: { below: texts, packages: ['node:util'] },
     index: { below: texts },
     bin: { below: [...texts, 'command', 'index'] },
@@ -51,6 +53,14 @@ const effects: ReadonlyMap<string, readonly string[]> = new Map([
 
 /** Files without a test of their own name, and the test that reaches all of what they do. Types alone need none. */
 const testedBy: ReadonlyMap<string, string> = new Map([
+  ['browser/build/own-season-page.ts', 'browser/own-season.test.ts'],
+  ['browser/form-values.ts', 'browser/own-season.test.ts'],
+  ['browser/page.ts', 'browser/own-season.test.ts'],
+  ['browser/places.ts', 'browser/own-season.test.ts'],
+  ['browser/showing.ts', 'browser/own-season.test.ts'],
+  ['browser/skeleton.ts', 'browser/own-season.test.ts'],
+  ['browser/style.ts', 'browser/own-season.test.ts'],
+  ['browser/worker.ts', 'browser/own-season.test.ts'],
   ['charts/parse-html.ts', 'charts/paper.test.ts'],
   ['charts/plot.ts', 'charts/sheet.test.ts'],
   ['index.ts', 'house.test.ts'],
@@ -259,8 +269,7 @@ describe('habits', () => {
 });
 
 describe('tests', () => {
-  const testPath = (path: string): string =>
-    path.replace('notebook/build/', 'notebook/').replace(/\.ts$/, '.test.ts');
+  const testPath = (path: string): string => path.replace('/build/', '/').replace(/\.ts$/, '.test.ts');
   const holdsOnlyTypes = ({ source }: SourceFile): boolean =>
     source.statements.every(
       (statement) =>

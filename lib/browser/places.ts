@@ -48,7 +48,9 @@ export async function placeReport(
   wanted: () => boolean,
 ): Promise<void> {
   place.replaceChildren();
-  const report = new DOMParser().parseFromString(text, 'text/html');
+  // The report's own stylesheet stands in this page already, whose policy knows it as a part of its own only.
+  const body = text.replace(/<style>[^<]*<\/style>/, '');
+  const report = new DOMParser().parseFromString(body, 'text/html');
   for (const part of [...report.querySelectorAll('body > nav, body > main > *')]) {
     await pause();
     if (!wanted()) return;

@@ -5,13 +5,17 @@ import { questions } from '../season/problems.ts';
 import type { Problem, Season, SeasonFile } from '../season/season.ts';
 import { foldedMap } from '../season/sheet.ts';
 import type { FailureCode, FailureDetails } from '../words/english-failures.ts';
+import { placedWords } from '../words/english-problems.ts';
+import { fixOnPage } from '../words/own-season.ts';
 import { alsoInRows, problemGroups } from '../words/problem-groups.ts';
 import { refusalDetails } from '../words/refusals.ts';
 
 /** Like problems of a file: the first, and which other rows have it. */
 export interface ProblemGroup {
   readonly problem: Problem;
+  readonly message: string;
   readonly also: string;
+  readonly fix: string;
 }
 
 /** What became of one file, and what only its grower can say about its columns. */
@@ -56,8 +60,14 @@ export function readingOf(season: Season, map: ReadonlyMap<string, string>): Rea
   };
 }
 
+function groupOf(group: readonly Problem[], columns: SeasonFile['columns']): ProblemGroup {
+  const problem = group[0]!;
+  const { message, fix } = placedWords(problem, columns);
+  return { problem, message, also: alsoInRows(group), fix: fixOnPage(problem, fix) };
+}
+
 function fileReading({ problems, ...file }: SeasonFile, map: ReadonlyMap<string, string>): FileReading {
-  const groups = problemGroups(problems).map((group) => ({ problem: group[0]!, also: alsoInRows(group) }));
+  const groups = problemGroups(problems).map((group) => groupOf(group, file.columns));
   if (file.kind === 'unknown') return { ...file, groups, missing: [], unclear: [] };
   const headers = file.columns.map(({ header }) => header);
   const { missing, unclear } = understandHeader(headers, foldedMap(map), file.kind);

@@ -12,13 +12,13 @@ export type Pause = () => Promise<void>;
  *
  * @param notebook the compiled season review
  * @param given season and analysis
- * @param document to draw in; nothing is added to it
+ * @param paper document to draw in; nothing is added to it
  * @throws NotebookError naming the notebook's line where a cell fails
  */
 export async function reportText(
   notebook: CompiledNotebook,
   given: Given,
-  document: Document,
+  paper: Document,
   pause: Pause,
 ): Promise<string> {
   await loadPlot();
@@ -26,7 +26,7 @@ export async function reportText(
   const filled = await runNotebook(notebook, given);
   await pause();
   const pieces: string[] = [];
-  for (const piece of drawnPieces(filled, document)) {
+  for (const piece of drawnPieces(filled, paper)) {
     pieces.push(piece);
     if (piece.startsWith('<figure')) await pause();
   }

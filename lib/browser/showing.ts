@@ -49,7 +49,7 @@ export function showStage(places: Places, stage: Stage): void {
 export async function showCounts(
   places: Places,
   counts: FirstCounts,
-  document: Document,
+  paper: Document,
   pause: () => Promise<void>,
 ): Promise<void> {
   places.fill('own-counts-said', countsSaid(counts));
@@ -60,9 +60,7 @@ export async function showCounts(
   await pause();
   const figure = countsFigure(counts);
   if (figure === null) return;
-  const chart = document.createElement('div');
-  chart.innerHTML = figureMarkup(figure, document, 'own-figure');
-  places.at('own-counts-chart').replaceChildren(...chart.childNodes);
+  places.at('own-counts-chart').innerHTML = figureMarkup(figure, paper, 'own-figure');
 }
 
 /** The finished answer: its sentence, and the buttons that save it. */

@@ -5,12 +5,10 @@ import { html } from '../notebook/html.ts';
 import { dataTable } from '../notebook/table.ts';
 import { KINDS } from '../season/columns.ts';
 import { failureWords } from '../words/english-failures.ts';
-import { problemWords } from '../words/english-problems.ts';
 import { joined } from '../words/numbers.ts';
 import {
   dateOrderQuestion,
   fileSaid,
-  fixOnPage,
   groupsLeft,
   kindSaid,
   OWN_SEASON,
@@ -34,9 +32,8 @@ export function chosenList(files: readonly ChosenFile[]): Html {
   )}</ul>`;
 }
 
-function problemItem({ problem, also }: ProblemGroup): Html {
-  const { message, fix } = problemWords(problem);
-  return html`<li class="${problem.severity}">${message} ${also} ${fixOnPage(problem, fix)}</li>`;
+function problemItem({ problem, message, also, fix }: ProblemGroup): Html {
+  return html`<li class="${problem.severity}">${message} ${also} ${fix}</li>`;
 }
 
 function problemList(groups: readonly ProblemGroup[]): Html {
@@ -131,9 +128,4 @@ export function questionsAsked(reading: Reading, answers: Answers): readonly Htm
       ? []
       : [radios('same-plants', OWN_SEASON.sameNames(names), same, answers.samePlants ? 'yes' : 'no')]),
   ];
-}
-
-/** Whether a question stands open without whose answer nothing can be counted. */
-export function mustAnswer({ refusal }: Reading): boolean {
-  return refusal !== null;
 }

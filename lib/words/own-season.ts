@@ -60,12 +60,18 @@ const FIXES: Readonly<Record<string, string>> = {
   'column-unknown':
     'If it holds something that is needed, give it one of the headers in the list of columns.',
   'column-guessed': 'If that is wrong, rename the column in the sheet.',
+  'vial-unknown': 'Choose your file of vials too, or fill in pollen_collected.',
+  'future-date': 'Correct the date.',
+  'outcome-after-as-of': 'Correct the date.',
   'date-order-unclear': 'Answer the question below.',
   'date-order-mixed':
     'Write all dates as YYYY-MM-DD, or answer the question below: rows written otherwise are then left out.',
   'date-order-decided': 'If that is wrong, write the dates as YYYY-MM-DD.',
   'date-order-from-neighbour': 'If that is wrong, write the dates as YYYY-MM-DD.',
 };
+
+/** Where the command would name an option that the page has not. */
+const MEND = 'Mend it in the sheet, and choose the file again.';
 
 /** The fix of a problem as the page puts it; `fix` is the command's. */
 export function fixOnPage({ code, details }: Problem, fix: string): string {
@@ -74,7 +80,7 @@ export function fixOnPage({ code, details }: Problem, fix: string): string {
       ? 'Rename the one that is not meant, and choose the file again.'
       : 'Answer the question below.';
   }
-  return FIXES[code] ?? fix;
+  return FIXES[code] ?? (/ --[a-z]/.test(fix) ? MEND : fix);
 }
 
 /** What a refusal's fix would be on the page, by its code; the message is the command's. */

@@ -32,7 +32,11 @@ export function bundle(program: string, folder: string): Bundle {
     metafile: true,
     alias: { 'csv-parse/sync': 'csv-parse/browser/esm/sync', fruitodds: './lib/index.js' },
     // A compiled notebook names its own address, which a classic script has none of.
-    define: { 'import.meta.url': '"fruitodds:notebook"' },
+    define: {
+      'import.meta.url': '"fruitodds:notebook"',
+      // Plot shifts lines by half a pixel on coarse screens; a drawing must not depend on the screen it is made at.
+      'window.devicePixelRatio': '2',
+    },
   });
   const [output] = Object.values(metafile.outputs);
   const inputs = Object.entries(output?.inputs ?? {});

@@ -7,9 +7,14 @@ import { scriptedStyle } from '../style.ts';
 import { bundle, packed } from './bundle.ts';
 import { scriptedPage } from './scripted-page.ts';
 
-/** The page's text, and how many bytes of it are the charts' library. */
+/** A page for the site, and how many of its bytes are the charts' library. */
 export interface BuiltPage {
-  readonly text: string;
+  readonly page: {
+    readonly name: string;
+    readonly title: string;
+    readonly description: string;
+    readonly text: string;
+  };
   readonly chartLibraryBytes: number;
 }
 
@@ -36,5 +41,9 @@ startPage(notebook, ${JSON.stringify(packed(worker.code))});`,
     style: `${pageStyle}\n${scriptedStyle}`,
     script: page.code,
   });
-  return { text, chartLibraryBytes: page.bytesFrom('charts/plot.js') };
+  const { title, description } = OWN_SEASON;
+  return {
+    page: { name: 'your-own-season.html', title, description, text },
+    chartLibraryBytes: page.bytesFrom('charts/plot.js'),
+  };
 }

@@ -1,0 +1,114 @@
+import { readFileSync } from 'node:fs';
+import { basename } from 'node:path';
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { hasChromium, openBrowser, siteText } from './finished-pages.ts';
+import {
+  commandReport,
+  DEMO,
+  done,
+  expectAccessible,
+  expectNoSideways,
+  file,
+  openOwnSeason,
+  read,
+  savedBy,
+} from './own-season-page.ts';
+
+const demo = DEMO.map((path) => file(basename(path), readFileSync(path)));
+const HEAD = 'cross_id,pollination_date,seed_parent,pollen_parent,storage,pollen_age_days,outcome';
+
+/** A finished report as its tree: tags, attributes, texts, with every number of a drawing to a whole unit. */
+function tree(text: string): string {
+  return text.replaceAll(/(?<=<(?:path|g|svg|line|text|circle)\b[^>]*)\d+\.\d+/g, (number) =>
+    String(Math.round(Number(number))),
+  );
+}
+
+describe.runIf(hasChromium())('your own season', () => {
+  let browser: Browser;
+  beforeAll(async () => {
+    browser = await openBrowser();
+  });
+  afterAll(() => browser.close());
+
+  it('goes from files to the report that the command writes, by mouse, and asks for nothing', async () => {
+    const { page, asked, complaints, close } = await openOwnSeason(browser);
+    await page.locator('#own-files').setInputFiles(demo);
+    await read(page);
+    expect(await page.locator('#own-read-files').textContent()).toContain('291 rows, 272 used, 19 left out');
+    await page.locator('#own-work').click();
+    await done(page);
+    const saved = await savedBy(page, () => page.locator('#own-save-report').click());
+    const command = commandReport(demo);
+    expect(command.status).toBe(0);
+    expect(tree(saved)).toBe(tree(command.text));
+    expect(saved).not.toMatch(/<script|\son[a-z]+="/i);
+    const headings = await page.locator('#own-report h2').allTextContents();
+    expect(headings).toContain('Did frozen pollen work?');
+    expect(asked).toEqual([]);
+    expect(complaints).toEqual([]);
+    await close();
+  });
+
+  it('uses the settings as the command uses its options', async () => {
+    const { page, close } = await openOwnSeason(browser);
+    await page.locator('#own-files').setInputFiles(demo.slice(0, 2));
+    await read(page);
+    await page.locator('#own-work').click();
+    await done(page);
+    await page.locator('#own-change > summary').click();
+    await page.fill('#own-worth', '33.3');
+    await page.fill('#own-use-on', '2026-06-20');
+    await page.check('input[name=own-endpoint][value=final]');
+    await page.locator('[data-plant]').first().fill('9');
+    expect(await page.locator('#own-changed').isVisible()).toBe(true);
+    await page.locator('#own-settings button').click();
+    await page.waitForSelector('#own-answer', { state: 'hidden' });
+    await done(page);
+    const saved = await savedBy(page, () => page.locator('#own-save-report').click());
+    const flowers = await savedBy(page, () => page.locator('#own-save-flowers').click());
+    const settings = JSON.parse(await savedBy(page, () => page.locator('#own-save-settings').click()));
+    const options = ['--worth', '0.333', '--use-on', '2026-06-20', '--endpoint', 'final'];
+    const command = commandReport([...demo.slice(0, 2), file('flowers.csv', flowers)], options);
+    expect(tree(saved)).toBe(tree(command.text));
+    expect(settings.options).toMatchObject({ worth: 0.333, useOn: '2026-06-20', endpoint: 'final' });
+    await close();
+  });
+
+  it('has no fault of accessibility and never scrolls sideways at any step', async () => {
+    const { page, close } = await openOwnSeason(browser, { viewport: { width: 320, height: 640 } });
+    const look = async (state: string) => {
+      await expectAccessible(page, state);
+      await expectNoSideways(page, state);
+    };
+    await look('empty');
+    await page
+      .locator('#own-files')
+      .setInputFiles([file('crosses.csv', `${HEAD}\nT1,03/04/2025,A,B,fresh,,fruit`)]);
+    await read(page);
+    await look('question');
+    await page.locator('button[data-remove]').click();
+    await page.locator('#own-files').setInputFiles(demo.slice(0, 1));
+    await read(page);
+    await look('read');
+    await page.locator('#own-work').click();
+    await page.waitForSelector('#own-counts-said p');
+    await look('counts');
+    await done(page);
+    await page.locator('#own-change > summary').click();
+    await look('done');
+    await close();
+  });
+});
+
+describe('the file your-own-season.html', () => {
+  it('is one file that loads nothing and has no way out in its own script', () => {
+    const text = siteText('your-own-season.html');
+    expect(text).not.toMatch(/<(link|img|iframe|object|embed|base)\b[^>]*(src|href)=|@import|@font-face/i);
+    const script = text.slice(text.indexOf('<script>'));
+    expect(script).not.toMatch(
+      /\b(fetch|XMLHttpRequest|WebSocket|EventSource|RTCPeerConnection|sendBeacon|localStorage|sessionStorage|indexedDB|importScripts)\b|window\.open|location\.(href|assign|replace)|document\.cookie|\beval\(|new Function\(/,
+    );
+  });
+});

@@ -1,0 +1,56 @@
+import { describe, expect, it } from 'vitest';
+import { readingOf } from '../../lib/browser/reading.ts';
+import { readSeason } from '../../lib/season/read-season.ts';
+
+const HEAD = 'cross_id,pollination_date,seed_parent,pollen_parent,storage,outcome';
+
+function reading(text: string, said: readonly (readonly [string, string])[] = []) {
+  const map = new Map(said);
+  return readingOf(readSeason([{ name: 'a.csv', bytes: new TextEncoder().encode(text) }], { map }), map);
+}
+
+describe('readingOf', () => {
+  it('asks nothing of a file that is clear', () => {
+    const { files, dateQuestion, refusal, seedParents, sameNames, flowersGiven } = reading(
+      `${HEAD}\nT1,2025-06-01,B,A,fresh,fruit\nT2,2025-06-01,A,B,fresh,none`,
+    );
+    expect([dateQuestion, refusal, sameNames, flowersGiven]).toEqual([null, null, [], false]);
+    expect(seedParents).toEqual(['B', 'A']);
+    expect(files[0]).toMatchObject({ kind: 'crosses', groups: [], missing: [], unclear: [] });
+  });
+
+  it('asks for the order of dates that can be read in two ways', () => {
+    const { dateQuestion, refusal } = reading(`${HEAD}\nT1,03/04/2025,A,B,fresh,fruit`);
+    expect(dateQuestion?.code).toBe('date-order-unclear');
+    expect(refusal?.code).toBe('question-open');
+  });
+
+  it('asks which header is a column that is missing, until it is said', () => {
+    const text = `${HEAD.replace('outcome', 'Zorn')}\nT1,2025-06-01,A,B,fresh,fruit`;
+    expect(reading(text).files[0]?.missing).toEqual(['outcome']);
+    expect(reading(text, [['Zorn', 'outcome']]).files[0]?.missing).toEqual([]);
+  });
+
+  it('asks which of two headers is meant, but not of two that are spelled alike', () => {
+    const row = '\nT1,2025-06-01,A,C,B,fresh,fruit';
+    const two = HEAD.replace('seed_parent', 'mother,female');
+    expect(reading(two + row).files[0]?.unclear).toEqual([
+      { column: 'seed_parent', headers: ['mother', 'female'] },
+    ]);
+    const alike = HEAD.replace('seed_parent', 'mother,mother');
+    expect(reading(alike + row).files[0]?.unclear).toEqual([]);
+  });
+
+  it('names the plants that several growers have', () => {
+    const rows = ['T1,2025-06-01,A,B,fresh,fruit,Ina', 'T2,2025-06-01,A,C,fresh,fruit,Ole'];
+    expect(reading([`${HEAD},grower`, ...rows].join('\n')).sameNames).toEqual(['A']);
+  });
+
+  it('puts like problems together, with a fix that needs no command line', () => {
+    const { files } = reading(`${HEAD},zorn\nT1,,A,B,fresh,fruit,1\nT2,,A,B,fresh,fruit,2`);
+    const groups = files[0]!.groups;
+    expect(groups.map(({ problem }) => problem.code)).toEqual(['cell-blank', 'column-unknown']);
+    expect(groups[0]!.also).toContain('row 3');
+    expect(groups.filter(({ fix }) => fix.includes('--'))).toEqual([]);
+  });
+});
