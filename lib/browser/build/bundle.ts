@@ -25,6 +25,9 @@ export function bundle(program: string, folder: string): Bundle {
     write: false,
     format: 'iife',
     platform: 'browser',
+    // Short names follow the order of paths, which must be the same wherever packages are linked from.
+    preserveSymlinks: true,
+    tsconfigRaw: '{}',
     target: 'es2022',
     charset: 'utf8',
     legalComments: 'none',
