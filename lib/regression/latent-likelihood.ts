@@ -90,12 +90,41 @@ export function logistic01(x: number): number {
  */
 export function logLikelihood(model: LatentModel, scales: LatentScales, work: RowWork): number {
   if (model.exclusive >= 0 && scales.exclusive > 0) return mixedLogLikelihood(model, scales, work);
-  let sum = 0;
   work.level.fill(1);
-  for (let i = 0; i < model.n; i += 1) sum += rowTerms(model, work, i);
-  return sum;
+  return plainLogLikelihood(model, work);
 }
 
+/** Products of 1 + exp(−|eta|) are this large at most before their logarithm is taken. */
+const largeProduct = 1e250;
+
+/** A logarithm costs as much as all the rest of a row of one trial: one for many rows, of their product, is enough. */
+function plainLogLikelihood({ n, trials, successes }: LatentModel, work: RowWork): number {
+  const { eta, score, weight } = work;
+  let sum = 0;
+  let product = 1;
+  for (let i = 0; i < n; i += 1) {
+    const x = eta[i]!;
+    const m = trials[i]!;
+    const y = successes[i]!;
+    const e = Math.exp(-Math.abs(x));
+    const small = e / (1 + e);
+    const large = 1 - small;
+    score[i] = y - m * (x >= 0 ? large : small);
+    weight[i] = m * small * large;
+    sum += y * x;
+    if (x > 0) sum -= m * x;
+    if (m === 1) {
+      product *= 1 + e;
+      if (product > largeProduct) {
+        sum -= Math.log(product);
+        product = 1;
+      }
+    } else sum -= m * Math.log1p(e);
+  }
+  return sum - Math.log(product);
+}
+
+/** Log-likelihood of one row; its score and weight go into `work`. */
 function rowTerms(model: LatentModel, work: RowWork, i: number): number {
   const eta = work.eta[i]!;
   const trials = model.trials[i]!;

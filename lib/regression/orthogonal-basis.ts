@@ -29,9 +29,16 @@ export interface Dependence {
 const smallestShare = 1e-10;
 
 function dot(a: Float64Array, b: Float64Array, weights: Float64Array): number {
-  let sum = 0;
-  for (let i = 0; i < a.length; i += 1) sum += weights[i]! * a[i]! * b[i]!;
-  return sum;
+  // Two sums at a time, which the processor can overlap.
+  let s0 = 0;
+  let s1 = 0;
+  let i = 0;
+  for (; i + 1 < a.length; i += 2) {
+    s0 += weights[i]! * a[i]! * b[i]!;
+    s1 += weights[i + 1]! * a[i + 1]! * b[i + 1]!;
+  }
+  if (i < a.length) s0 += weights[i]! * a[i]! * b[i]!;
+  return s0 + s1;
 }
 
 /** Takes away from `vector` its part along the first `count` of `directions`, adding the coefficients to column j of R. */

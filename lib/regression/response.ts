@@ -25,18 +25,34 @@ export interface Counts {
   readonly trials: Float64Array;
 }
 
+/** Products of 1 + exp(−|eta|) are this large at most before their logarithm is taken. */
+const largeProduct = 1e250;
+
 function respondLogit(eta: Float64Array, { successes, trials }: Counts, target: RowResponse): number {
+  const { mean, weight, score } = target;
   let logLik = 0;
+  // Rows of one trial share a logarithm, that of their product: it costs as much as all the rest of a row.
+  let product = 1;
   for (let i = 0; i < eta.length; i += 1) {
-    const e = Math.exp(-Math.abs(eta[i]!));
+    const x = eta[i]!;
+    const m = trials[i]!;
+    const e = Math.exp(-Math.abs(x));
     const larger = 1 / (1 + e);
-    const mean = eta[i]! >= 0 ? larger : e * larger;
-    target.mean[i] = mean;
-    target.weight[i] = trials[i]! * e * larger * larger;
-    target.score[i] = successes[i]! - trials[i]! * mean;
-    logLik += successes[i]! * eta[i]! - trials[i]! * (Math.max(eta[i]!, 0) + Math.log1p(e));
+    const mu = x >= 0 ? larger : e * larger;
+    mean[i] = mu;
+    weight[i] = m * e * larger * larger;
+    score[i] = successes[i]! - m * mu;
+    logLik += successes[i]! * x;
+    if (x > 0) logLik -= m * x;
+    if (m === 1 && e > 1e-4) {
+      product *= 1 + e;
+      if (product > largeProduct) {
+        logLik -= Math.log(product);
+        product = 1;
+      }
+    } else logLik -= m * Math.log1p(e);
   }
-  return logLik;
+  return logLik - Math.log(product);
 }
 
 function respondProbit(eta: Float64Array, { successes, trials }: Counts, target: RowResponse): number {

@@ -1,7 +1,7 @@
 /** The one scoring loop: maximum likelihood, or Firth's penalty as an adjustment of the score. */
 
 import { cholesky, logDeterminant } from '../numerics/linear-algebra.ts';
-import { addProducts, predictRows, squaredLengths } from './basis-products.ts';
+import { addProducts, predictRows, scoreOf, squaredLengths } from './basis-products.ts';
 import { type ClimbEnd, type ClimbPoint, climb } from './climb.ts';
 import type { Link } from './fit.ts';
 import type { OrthogonalBasis } from './orthogonal-basis.ts';
@@ -37,17 +37,23 @@ interface Scratch {
 
 /**
  * Firth's adjustment: each row gains h/2 successes and h/2 failures, h its leverage. Overwrites `weight` and `score`
- * of the response by what is to be added.
+ * of the response by what is to be added; returns the largest leverage.
  */
-function leverageAdjustment(basis: OrthogonalBasis, factor: Float64Array, response: RowResponse): void {
+function leverageAdjustment(basis: OrthogonalBasis, factor: Float64Array, response: RowResponse): number {
   const { mean, weight, score } = response;
   squaredLengths(basis, factor, score);
+  let largest = 0;
   for (let i = 0; i < basis.m; i += 1) {
     const leverage = weight[i]! * score[i]!;
+    if (leverage > largest) largest = leverage;
     score[i] = leverage * (0.5 - mean[i]!);
     weight[i] = leverage * mean[i]! * (1 - mean[i]!);
   }
+  return largest;
 }
+
+// With leverages below this the information alone gives steps as good as with the leverages' part in it.
+const smallLeverage = 0.05;
 
 /** The objective with its derivatives; null where the information is singular to working precision. */
 function evaluate(problem: ScoringProblem, gamma: Float64Array, scratch: Scratch): ScoringPoint | null {
@@ -65,9 +71,13 @@ function evaluate(problem: ScoringProblem, gamma: Float64Array, scratch: Scratch
     const curvature = { curvature: information, curvatureFactor: factor };
     return { gamma, kernel, objective: kernel, score, factor, ...curvature };
   }
-  leverageAdjustment(basis, factor, response);
-  addProducts(basis, response, information, score);
   const objective = kernel + 0.5 * logDeterminant(factor, p);
+  if (leverageAdjustment(basis, factor, response) < smallLeverage) {
+    const added = scoreOf(basis, response.score);
+    for (let k = 0; k < p; k += 1) score[k]! += added[k]!;
+    return { gamma, kernel, objective, score, factor, curvature: information, curvatureFactor: factor };
+  }
+  addProducts(basis, response, information, score);
   return { gamma, kernel, objective, score, factor, curvature: information };
 }
 
@@ -75,7 +85,7 @@ function evaluate(problem: ScoringProblem, gamma: Float64Array, scratch: Scratch
  * Maximises the objective over the first `free` coefficients of the basis, the others held where `start` has them.
  *
  * Fisher scoring with step halving (the logit's Newton steps). Under Firth's penalty the step uses the information
- * augmented by the leverages, which is exact on saturated designs; the penalty always takes the determinant over all
+ * augmented by the leverages where these are not small, which is exact on saturated designs; the penalty always takes the determinant over all
  * columns.
  *
  * @param problem the response on its basis
