@@ -4,6 +4,7 @@ import type { VialVerdict } from '../decisions/vials.ts';
 import { daysWithRange } from '../words/durations.ts';
 import { reasonSentence } from '../words/english.ts';
 import { counted, counts, difference, rate, rateWithRange, wholeNumber } from '../words/numbers.ts';
+import { mixGives, mixLabel, mixRisks, namedOf, planAnswer, planNotes } from '../words/plan.ts';
 import { storageLabel } from '../words/storage.ts';
 
 type Row = readonly [name: string, said: string];
@@ -57,6 +58,19 @@ function vialRows({ vials }: Analysis): Row[] {
   );
 }
 
+function planRows(analysis: Analysis): Row[] {
+  const { plan } = analysis;
+  if (plan === null) return [];
+  const notes = planNotes(plan).map((said): Row => ['', said]);
+  const [first, ...others] = namedOf(plan);
+  if (first === undefined) return [['', planAnswer(analysis)], ...notes];
+  const mixes = [first, ...others].map((mix): Row => {
+    const label = others.length === 0 ? 'best' : mixLabel(mix.name);
+    return [label, `${mixGives(mix)}; ${mixRisks(mix)}`];
+  });
+  return [...mixes, ...notes];
+}
+
 /** The answers of an analysis in a screenful: counts first, then what the models say. */
 export function summaryText(analysis: Analysis): string {
   const { level, useOn } = analysis.provenance.options;
@@ -66,6 +80,7 @@ export function summaryText(analysis: Analysis): string {
     block('Like for like, in the same pairs: against fresh pollen', analysis.freshVersusStored.map(compared)),
     block('Days until fruit set is half of what it is at age 0', halfAges(analysis)),
     block(`Vials, for use on ${useOn}`, vialRows(analysis)),
+    block('Next season’s flowers', planRows(analysis)),
     `\nRanges are at the level ${level}. --json prints every number; report writes them as a page.\n`,
   ].join('');
 }

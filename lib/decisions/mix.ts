@@ -25,8 +25,12 @@ export interface AllocationLine {
   readonly noFruit: number;
 }
 
+export type MixName = 'most-fruit' | 'balanced' | 'most-varieties';
+
 /** One way to split next season's flowers. */
 export interface Mix {
+  /** Both ends of the frontier have a name, and one mix between them. */
+  readonly name: MixName | null;
   readonly expectedVarieties: number;
   readonly expectedFruits: number;
   /** Null without seed counts. */
@@ -61,6 +65,7 @@ export function mixTeller(
     const expected = used.map(({ source, flowers }) => flowers * mean(ratesOf(source)));
     const noFruit = noFruitOf(used, ratesOf);
     return {
+      name: null,
       expectedVarieties: [...noFruit.values()].reduce((sum, chance) => sum + 1 - chance, 0),
       expectedFruits: expected.reduce((sum, fruits) => sum + fruits, 0),
       expectedSeeds: seeds

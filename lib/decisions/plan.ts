@@ -5,6 +5,7 @@ import type { AllocationProblem } from './allocation.ts';
 import { frontierOf } from './frontier.ts';
 import type { Mix } from './mix.ts';
 import { mixTeller } from './mix.ts';
+import { namedMixes } from './mix-names.ts';
 import type { Limits, Must, PairCode } from './plan-problem.ts';
 import { problemOf } from './plan-problem.ts';
 import type { LeftOutVial, PlannedPollen, PlannedSource, PlanQuestion } from './plan-sources.ts';
@@ -74,7 +75,7 @@ export function plan(
   const told = mixTeller(sources, problem, question, options.seeds ?? null);
   const last = points.at(-1);
   return {
-    frontier: unbeaten(points.map(told)),
+    frontier: namedMixes(unbeaten(points.map(told))),
     flowers: offers.reduce((sum, { flowers }) => sum + flowers, 0),
     blankDoses: stored.flatMap(({ vial }) => (vial!.dosesLeft === null ? [vial!.vial] : [])),
     leftOutVials: leftOut,

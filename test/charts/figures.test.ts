@@ -9,6 +9,7 @@ import { differenceFigure } from '../../lib/charts/difference.ts';
 import type { Figure } from '../../lib/charts/figure.ts';
 import { pairsFigure } from '../../lib/charts/pairs.ts';
 import { openPaper } from '../../lib/charts/paper.ts';
+import { planFigure } from '../../lib/charts/plan.ts';
 import { storageFigure } from '../../lib/charts/rates.ts';
 import { seasonFigure } from '../../lib/charts/season.ts';
 import { SHEET_WIDTH, TEXT_SIZE } from '../../lib/charts/sheet.ts';
@@ -30,6 +31,7 @@ function figuresOf(analysis: Drawn): Figure[] {
     ageFigure(analysis, 'frozen'),
     pairsFigure(analysis),
     vialsFigure(analysis),
+    planFigure(analysis),
   ];
   return figures.filter((figure) => figure !== null);
 }
@@ -88,6 +90,7 @@ describe('every figure', () => {
       'age',
       'pairs',
       'vials',
+      'plan',
     ]);
   });
 
@@ -145,7 +148,7 @@ describe('every figure', () => {
   it('has a table with a caption, a source, and as many cells in each row as columns', () => {
     for (const { table } of figuresOf(season)) {
       expect(table.caption).not.toBe('');
-      expect(table.source).toMatch(/^(rows|raw|freshVersusStored|pairs|vials)/);
+      expect(table.source).toMatch(/^(rows|raw|freshVersusStored|pairs|vials|plan)/);
       expect(table.rows.length).toBeGreaterThan(0);
       for (const row of table.rows) {
         expect(row).toHaveLength(table.columns.length);
@@ -186,7 +189,7 @@ describe('every figure', () => {
 });
 
 describe('the stored drawings', () => {
-  const names = ['season', 'storage', 'difference', 'difference-unknown', 'age', 'pairs', 'vials'];
+  const names = ['season', 'storage', 'difference', 'difference-unknown', 'age', 'pairs', 'vials', 'plan'];
 
   it.each(names.map((name, index) => [name, index] as const))('%s is unchanged', (name, index) => {
     expect(golden(name, figuresOf(season)[index]!.draw(paper, name))).toBe('unchanged');

@@ -8,6 +8,8 @@ import type { AgePoint } from '../../lib/analysis/age-curve.ts';
 import type { FreshVersusStored } from '../../lib/analysis/fresh-versus-stored.ts';
 import type { PooledPair } from '../../lib/analysis/pairs.ts';
 import type { AgeBand } from '../../lib/analysis/raw.ts';
+import type { Mix, MixName } from '../../lib/decisions/mix.ts';
+import type { NextSeason } from '../../lib/decisions/next-season.ts';
 import type { VialAdvice } from '../../lib/decisions/vials.ts';
 import type { Proportion } from '../../lib/proportions/interval.ts';
 
@@ -153,10 +155,63 @@ const vials: readonly VialAdvice[] = [
   },
 ];
 
+function mix(
+  name: MixName | null,
+  expectedFruits: number,
+  expectedVarieties: number,
+  [percentile10, percentile90]: readonly [number, number],
+): Mix {
+  const line = { source: 'fresh' as const, vial: null, flowers: 3, from: null, to: null, noFruit: 0.2 };
+  return {
+    name,
+    expectedFruits,
+    expectedVarieties,
+    expectedSeeds: null,
+    fruits: { percentile10, percentile90 },
+    allocation: [
+      { ...line, seedParent: 'Nachtlaterne', pollenParent: 'Silberfaden' },
+      {
+        ...line,
+        seedParent: 'Nachtlaterne',
+        pollenParent: 'Silberfaden',
+        source: 'vial',
+        vial: 'V-01',
+        flowers: 1,
+      },
+      { ...line, seedParent: LONG_NAME, pollenParent: MARKUP_NAME },
+    ],
+    within: 0,
+  };
+}
+
+export const plan: NextSeason = {
+  frontier: [
+    mix('most-fruit', 31.2, 8.4, [25, 38]),
+    mix(null, 29.9, 13.1, [23, 36]),
+    mix('balanced', 27.6, 17.2, [21, 35]),
+    mix('most-varieties', 21.8, 20.7, [14, 29]),
+  ],
+  flowers: 52,
+  blankDoses: ['V-02'],
+  leftOutVials: [{ vial: 'V-05', because: 'no-doses-left' }],
+  unmet: [
+    {
+      seedParent: 'Abendstern',
+      pollenParent: MARKUP_NAME,
+      flowers: 2,
+      planned: 1,
+      because: 'no-common-morning',
+    },
+  ],
+  newSeedParents: [LONG_NAME],
+  newPollenParents: ['Abendglocke', 'Abendstern'],
+  usedInPast: true,
+};
+
 /** What the charts read of an analysis. */
 export type Drawn = Pick<
   Analysis,
-  'rows' | 'raw' | 'freshVersusStored' | 'ageCurve' | 'halfAge' | 'pairs' | 'worth' | 'vials'
+  'rows' | 'raw' | 'freshVersusStored' | 'ageCurve' | 'halfAge' | 'pairs' | 'worth' | 'vials' | 'plan'
 >;
 
 export const season: Drawn = {
@@ -204,6 +259,7 @@ export const season: Drawn = {
   pairs,
   worth: { value: 0.3, source: 'half-of-fresh', freshRate: 0.6 },
   vials,
+  plan,
 };
 
 /** The same with nothing but two fresh flowers: what every chart must survive. */
@@ -229,5 +285,6 @@ export const nearlyEmpty: Drawn = {
   halfAge: [],
   pairs: [],
   vials: [],
+  plan: null,
   worth: { value: null, source: null, freshRate: null, because: 'no-fresh' },
 };

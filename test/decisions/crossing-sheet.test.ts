@@ -10,7 +10,7 @@ function line(seedParent: string, pollenParent: string, more: Partial<Allocation
 }
 
 function mixOf(allocation: readonly AllocationLine[]): Mix {
-  const expected = { expectedVarieties: 1, expectedFruits: 1, expectedSeeds: null, within: 0 };
+  const expected = { name: null, expectedVarieties: 1, expectedFruits: 1, expectedSeeds: null, within: 0 };
   return { ...expected, fruits: { percentile10: 0, percentile90: 2 }, allocation };
 }
 

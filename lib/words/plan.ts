@@ -1,0 +1,173 @@
+/** The plan of next season's flowers in words: what each mix gives and risks, and what one must know beside it. */
+
+import type { Analysis } from '../analyse.ts';
+import type { AllocationLine, Mix, MixName } from '../decisions/mix.ts';
+import type { NextSeason } from '../decisions/next-season.ts';
+import { pairName } from './choice-figures.ts';
+import { reasonSentence } from './english.ts';
+import { counted, counts, joined, likely, wholeNumber } from './numbers.ts';
+
+const MIX_LABELS: Readonly<Record<MixName, string>> = {
+  'most-fruit': 'most fruit',
+  balanced: 'in between',
+  'most-varieties': 'most varieties',
+};
+
+/** "most fruit", "in between", "most varieties"; a mix without a name has its number. */
+export function mixLabel(name: MixName | null, number = ''): string {
+  return name === null ? `mix ${number}`.trimEnd() : MIX_LABELS[name];
+}
+
+/** Named mixes, from most fruits to most varieties. */
+export function namedOf({ frontier }: Pick<NextSeason, 'frontier'>): readonly Mix[] {
+  return frontier.filter(({ name }) => name !== null);
+}
+
+/** "about 75 fruits of 18 crosses": what is expected, in whole numbers. */
+export function mixGives({ expectedFruits, expectedVarieties }: Mix): string {
+  const fruits = Math.round(expectedFruits);
+  return `about ${counted(fruits, 'fruit')} of ${counted(Math.round(expectedVarieties), 'cross', 'crosses')}`;
+}
+
+/** "64 to 86 fruits in 8 of 10 seasons". */
+export function mixRisks({ fruits: { percentile10, percentile90 } }: Mix): string {
+  const range =
+    percentile10 === percentile90
+      ? counted(percentile10, 'fruit')
+      : `${wholeNumber(percentile10)} to ${counted(percentile90, 'fruit')}`;
+  return `${range} in 8 of 10 seasons`;
+}
+
+/** Section 7 in one sentence: what the mixes give, or why there is none. */
+export function planAnswer({ plan }: Pick<Analysis, 'plan'>): string {
+  if (plan === null) {
+    return 'For a plan, list the flowers you expect in a CSV file (seed_parent, flowers and, if you know them, opens_from and opens_to), and give it with --flowers.';
+  }
+  const [first] = plan.frontier;
+  if (first === undefined) return reasonSentence(plan.because ?? 'no-model');
+  const flowers = `Next season’s ${counted(plan.flowers, 'flower')}`;
+  if (plan.frontier.length === 1) return `${flowers} could give ${mixGives(first)}: ${mixRisks(first)}.`;
+  const [start, ...ways] = namedOf(plan);
+  const others = ways.map(
+    ({ expectedFruits, expectedVarieties }) =>
+      `${wholeNumber(expectedFruits)} of ${wholeNumber(expectedVarieties)}`,
+  );
+  return `${flowers} could give ${joined([mixGives(start!), ...others], 'or')}: more crosses, fewer fruits.`;
+}
+
+/** The same for page one, shorter; empty without a plan. */
+export function planShort({ plan }: Pick<Analysis, 'plan'>): string {
+  if (plan === null || plan.frontier.length === 0) return '';
+  const ends = [plan.frontier[0]!, ...plan.frontier.slice(1).slice(-1)].map(mixGives);
+  return `Next season’s ${counted(plan.flowers, 'flower')} could give ${joined(ends, 'or')}.`;
+}
+
+/** What every plan takes for granted, and where to find it flower by flower. */
+export const PLAN_CAUTION =
+  'Fresh pollen is taken to reach every flower that opens with it. To print it flower by flower: fruitodds sheet.';
+
+/** What one must know beside the mixes, a sentence each: wishes that fail, guesses, what is left out. */
+export function planNotes(plan: NextSeason): readonly string[] {
+  return [
+    ...plan.unmet.map(
+      (wanted) =>
+        `${pairName(wanted)} gets ${counts(wanted.planned, wanted.flowers)} wished flowers. ${reasonSentence(wanted.because)}`,
+    ),
+    ...idleSaid(plan),
+    ...(plan.blankDoses.length === 0
+      ? []
+      : [`Without a number of doses, so planned with one: ${joined(plan.blankDoses)}.`]),
+    ...leftOutSaid(plan),
+    ...newPlantsSaid(plan),
+    ...(plan.usedInPast ? ['The day of use lies before the last day of your files.'] : []),
+  ];
+}
+
+/** Flowers for which there is no pollen; all mixes leave as many. */
+function idleSaid({ frontier, flowers }: NextSeason): string[] {
+  const [first] = frontier;
+  if (first === undefined) return [];
+  const used = first.allocation.reduce((sum, line) => sum + line.flowers, 0);
+  if (used === flowers) return [];
+  return [`For ${counts(flowers - used, flowers)} flowers there is no pollen left to give.`];
+}
+
+function leftOutSaid({ leftOutVials }: NextSeason): string[] {
+  const codes = [...new Set(leftOutVials.map(({ because }) => because))];
+  return codes.map((code) => {
+    const vials = leftOutVials.filter(({ because }) => because === code).map(({ vial }) => vial);
+    return `Not planned with: ${joined(vials)}. ${reasonSentence(code)}`;
+  });
+}
+
+function newPlantsSaid({ newSeedParents, newPollenParents }: NextSeason): string[] {
+  const said = (plants: readonly string[], as: string) =>
+    plants.length === 0 ? [] : [`Never tried as ${as}, so judged as any unknown plant: ${joined(plants)}.`];
+  return [...said(newSeedParents, 'seed parent'), ...said(newPollenParents, 'pollen parent')];
+}
+
+/** Words of the frontier's figure. */
+export const planWords = {
+  label: 'Next season’s flowers: fruits against crosses',
+  caption: 'Fruits, their range in 8 of 10 seasons, and crosses with a fruit',
+  description:
+    'Each dot is a way to split the flowers: to the right more crosses with a fruit, upwards more fruits. The large dots are named, with a line ' +
+    'from the fruits of a poor season to those of a good one, of ten the second and the ninth.',
+  across: 'crosses with at least one fruit',
+  up: 'fruits',
+  finding: (plan: NextSeason): string => {
+    const [first, ...others] = namedOf(plan);
+    if (others.length === 0) return `One split is best in both: ${mixGives(first!)}.`;
+    const last = others.at(-1)!;
+    return (
+      `From most fruit to most varieties you give up ${wholeNumber(first!.expectedFruits - last.expectedFruits)} fruits ` +
+      `and gain ${wholeNumber(last.expectedVarieties - first!.expectedVarieties)} crosses.`
+    );
+  },
+  columns: ['mix', 'fruits', 'crosses with a fruit'],
+  cells: (mix: Mix, at: number): readonly string[] => [
+    mixLabel(mix.name, String(at + 1)),
+    `${wholeNumber(mix.expectedFruits)} (${wholeNumber(mix.fruits.percentile10)} to ${wholeNumber(mix.fruits.percentile90)})`,
+    counts(Math.round(mix.expectedVarieties), crossesTried(mix)),
+  ],
+};
+
+/** "about 13 000 seeds"; what it takes where none were counted. */
+export function mixSeeds({ expectedSeeds }: Mix): string {
+  return expectedSeeds === null ? 'no seed counts' : `about ${counted(roundSeeds(expectedSeeds), 'seed')}`;
+}
+
+/** Seeds are known to two digits at best. */
+function roundSeeds(seeds: number): number {
+  const unit = 10 ** Math.max(0, Math.floor(Math.log10(Math.max(1, seeds))) - 1);
+  return Math.round(seeds / unit) * unit;
+}
+
+/** Ordered pairs that get a flower. */
+export function crossesTried({ allocation }: Pick<Mix, 'allocation'>): number {
+  return linesByCross(allocation).length;
+}
+
+/** The lines of each ordered pair together. */
+function linesByCross(allocation: readonly AllocationLine[]): AllocationLine[][] {
+  const mothers = new Map<string, Map<string, AllocationLine[]>>();
+  for (const line of allocation) {
+    const fathers = mothers.get(line.seedParent) ?? new Map<string, AllocationLine[]>();
+    mothers.set(line.seedParent, fathers);
+    fathers.set(line.pollenParent, [...(fathers.get(line.pollenParent) ?? []), line]);
+  }
+  return [...mothers.values()].flatMap((fathers) => [...fathers.values()]);
+}
+
+/** Headings of the table of a mix, a row a cross. */
+export const CROSS_COLUMNS = ['cross', 'flowers and pollen', 'at least one fruit'] as const;
+
+/** Rows of that table, in the order of the flowers file. */
+export function crossRows({ allocation }: Pick<Mix, 'allocation'>): readonly (readonly string[])[] {
+  return linesByCross(allocation).map((lines) => {
+    const pollens = lines.map(
+      ({ flowers, vial }) => `${wholeNumber(flowers)} ${vial === null ? 'fresh' : `from ${vial}`}`,
+    );
+    return [pairName(lines[0]!), joined(pollens), likely(1 - lines[0]!.noFruit)];
+  });
+}
