@@ -25,7 +25,7 @@ const floors: ReadonlyMap<string, Floor> = new Map(
     numerics: { below: [] },
     proportions: { below: ['numerics'] },
     regression: { below: ['numerics', 'proportions'] },
-    season: { below: [], packages: ['csv-parse/sync'] },
+    season: { below: [], packages: ['csv-parse/sync', 'fflate', 'saxen'] },
     version: { below: [] },
     analysis: { below: [...statistics, 'season'], packages: ['simple-statistics'] },
     decisions: { below: [...statistics, 'season', 'analysis'], packages: ['simple-statistics'] },

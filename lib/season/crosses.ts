@@ -15,7 +15,8 @@ const OLDEST_POLLEN_DAYS = 36_525;
  * are compared, `ageDays` is what the row itself gives.
  */
 export interface ReadCross {
-  readonly cross: Cross;
+  /** Its own until the season is read: what cannot be is taken from it, its pollen's age is put in. */
+  readonly cross: { -readonly [field in keyof Cross]: Cross[field] };
   readonly cells: RowCells;
 }
 
@@ -68,10 +69,11 @@ function crossOf(cells: RowCells): Cross | null {
   if (crossId === null || pollinationDate === null || seedParent === null || outcome === null) return null;
   const count = { highest: MOST_SEEDS, whole: true };
   // Written out key by key: an object spread together from parts is many times slower to make and to read.
+  const { file, line, row } = cells.place;
   const cross: Cross = {
-    file: cells.place.file,
-    line: cells.place.line,
-    row: cells.place.row,
+    file,
+    line,
+    row,
     crossId,
     pollinationDate,
     season: seasonOf(cells, pollinationDate),
@@ -100,9 +102,11 @@ function crossOf(cells: RowCells): Cross | null {
 
 /** The flowers of a sheet; every row that gives none has its error in the sheet's problems. */
 export function crossRows(sheet: Sheet): ReadCross[] {
-  return sheet.rows.flatMap((row) => {
+  const read: ReadCross[] = [];
+  for (const row of sheet.rows) {
     const cells = new RowCells(sheet, row);
     const cross = cells.leftOut ? null : crossOf(cells);
-    return cross === null ? [] : [{ cross, cells }];
-  });
+    if (cross !== null) read.push({ cross, cells });
+  }
+  return read;
 }

@@ -14,7 +14,7 @@ import {
 import { type DateCell, type DateOrderFinding, dateOrderOf } from './date-order.ts';
 import type { Header, PlacedColumn } from './header.ts';
 import type { Report } from './problems.ts';
-import type { Row } from './read.ts';
+import { type Row, trimmed } from './rows.ts';
 import type { DateOrder } from './season.ts';
 
 /** What the grower says about dates. */
@@ -23,8 +23,17 @@ export interface DateOptions {
   readonly dateSystem?: DateSystem;
 }
 
+/** The distinct texts of a column, each where it stands first. */
 function dateCells(rows: readonly Row[], { index }: PlacedColumn): DateCell[] {
-  return rows.map(({ row, cells }) => ({ row, text: (cells[index] ?? '').trim() }));
+  const met = new Set<string>();
+  const cells: DateCell[] = [];
+  for (const { row, cells: all } of rows) {
+    const cell = all[index] ?? '';
+    if (cell === '' || met.has(cell)) continue;
+    met.add(cell);
+    cells.push({ row, text: trimmed(cell) });
+  }
+  return cells;
 }
 
 /** Tells what was decided or must be asked about one date column; the order where it is known. */

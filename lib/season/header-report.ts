@@ -4,7 +4,7 @@ import { COLUMNS, type Column, type KnownKind } from './columns.ts';
 import type { Header } from './header.ts';
 import { likelyColumn } from './likely-column.ts';
 import type { Report } from './problems.ts';
-import type { Row } from './read.ts';
+import type { Row } from './rows.ts';
 
 /** So many columns that are not used are told one by one; the rest is counted. */
 const TOLD_ONE_BY_ONE = 50;

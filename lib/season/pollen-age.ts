@@ -73,15 +73,15 @@ function registeredVial(cross: Cross, register: VialRegister, cells: RowCells): 
 /** Every age that a stored cross has, the most trusted first: the date of its collection, the days given, its vial. */
 function ageSources(cross: Cross, vial: Vial | undefined, cells: RowCells): AgeSource[] {
   const { pollenCollected, ageDays: given } = cross;
-  const sources: [AgeSource['column'], number | null][] = [
-    [
-      'pollen_collected',
-      pollenCollected === null ? null : daysSince(pollenCollected, cross, cells, 'pollen_collected'),
-    ],
-    ['pollen_age_days', given],
-    ['vial', vial === undefined ? null : daysSince(vial.collected, cross, cells, 'vial')],
-  ];
-  return sources.flatMap(([column, days]) => (days === null ? [] : [{ column, days }]));
+  const sources: AgeSource[] = [];
+  const add = (column: AgeSource['column'], days: number | null): void => {
+    if (days !== null) sources.push({ column, days });
+  };
+  if (pollenCollected !== null)
+    add('pollen_collected', daysSince(pollenCollected, cross, cells, 'pollen_collected'));
+  add('pollen_age_days', given);
+  if (vial !== undefined) add('vial', daysSince(vial.collected, cross, cells, 'vial'));
+  return sources;
 }
 
 function storedAge(cross: Cross, vial: Vial | undefined, cells: RowCells): number | null {

@@ -5,12 +5,12 @@ import { COLUMNS, foldHeader, KINDS } from './columns.ts';
 import { crossRows, type ReadCross } from './crosses.ts';
 import { asMeant } from './csv-text.ts';
 import type { DateSystem } from './date-cell.ts';
-import { isIsoDate, latestDate } from './dates.ts';
+import { isIsoDate } from './dates.ts';
 import { flowerRows, type ReadFlowers } from './flowers.ts';
 import { pollenAge, type VialRegister } from './pollen-age.ts';
 import { problemAt } from './problems.ts';
 import { leaveOutRepeats } from './repeats.ts';
-import { reportNames } from './report-names.ts';
+import { type Records, reportNames } from './report-names.ts';
 import type { RowCells } from './row-cells.ts';
 import { SamePlants } from './same-plants.ts';
 import {
@@ -19,12 +19,11 @@ import {
   type Endpoint,
   fruitAt,
   type ReadingAnswers,
-  recordsHarvests,
   type Season,
   type SeasonFile,
   type Vial,
 } from './season.ts';
-import { sensible } from './sense.ts';
+import { makeSensible } from './sense.ts';
 import { foldedMap, layOut, type SeasonSource, type Sheet } from './sheet.ts';
 import { reportOverdrawn } from './vial-doses.ts';
 import { type ReadVial, vialRows } from './vials.ts';
@@ -81,8 +80,9 @@ function answersOf({
 function withoutRepeatedFiles(sheets: readonly Sheet[]): Sheet[] {
   const first = new Map<string, string>();
   return sheets.map((sheet) => {
-    const earlier = first.get(sheet.sha256);
-    if (earlier === undefined) first.set(sheet.sha256, sheet.file);
+    const content = JSON.stringify([sheet.sha256, sheet.part]);
+    const earlier = first.get(content);
+    if (earlier === undefined) first.set(content, sheet.file);
     if (earlier === undefined || sheet.rows.length === 0) return sheet;
     sheet.problems.push(problemAt(sheet.header, 'error', 'file-repeated', { details: { earlier } }));
     return { ...sheet, readable: false };
@@ -114,16 +114,16 @@ function vialsOf(sheets: readonly Sheet[], asOf: string | undefined): ReadVial[]
     if (asOf === undefined || vial.collected <= asOf) continue;
     cells.report('error', 'future-date', { column: 'collected', details: { asOf } });
   }
-  const keyed = read.map(({ vial, cells }) => ({ key: vial.vial, content: vial, cells }));
-  leaveOutRepeats(
-    keyed.filter(({ cells }) => !cells.leftOut),
-    {
-      column: 'vial',
-      repeated: 'vial-repeated',
-      conflict: 'vial-conflict',
-    },
-  );
-  return read.filter(({ cells }) => !cells.leftOut);
+  const standing = read.filter(({ cells }) => !cells.leftOut);
+  leaveOutRepeats(standing, {
+    tag: ({ vial }) => vial.vial,
+    key: ({ vial }) => vial.vial,
+    content: ({ vial }) => vial,
+    column: 'vial',
+    repeated: 'vial-repeated',
+    conflict: 'vial-conflict',
+  });
+  return standing.filter(({ cells }) => !cells.leftOut);
 }
 
 function registerOf(sheets: readonly Sheet[], vials: readonly Vial[]): VialRegister {
@@ -143,13 +143,22 @@ function tagKey({ season, grower, crossId }: Cross): string {
 }
 
 function crossesOf(sheets: readonly Sheet[], asOf: string | undefined): ReadCross[] {
-  const read = sheets
-    .filter(({ kind, readable }) => kind === 'crosses' && readable)
-    .flatMap(crossRows)
-    .map((each) => sensible(each, asOf ?? null))
-    .filter(({ cells }) => !cells.leftOut);
-  const keyed = read.map(({ cross, cells }) => ({ key: tagKey(cross), content: cross, cells }));
-  leaveOutRepeats(keyed, { column: 'cross_id', repeated: 'tag-repeated', conflict: 'tag-conflict' });
+  const read: ReadCross[] = [];
+  for (const sheet of sheets) {
+    if (sheet.kind !== 'crosses' || !sheet.readable) continue;
+    for (const each of crossRows(sheet)) {
+      makeSensible(each, asOf ?? null);
+      if (!each.cells.leftOut) read.push(each);
+    }
+  }
+  leaveOutRepeats(read, {
+    tag: ({ cross }) => cross.crossId,
+    key: ({ cross }) => tagKey(cross),
+    content: ({ cross }) => cross,
+    column: 'cross_id',
+    repeated: 'tag-repeated',
+    conflict: 'tag-conflict',
+  });
   return read.filter(({ cells }) => !cells.leftOut);
 }
 
@@ -181,21 +190,32 @@ function accountOf(sheet: Sheet, used: number): SeasonFile {
 }
 
 /** How many records of each sheet count: a cross counts where its outcome is known at the endpoint. */
-function usedBySheet(counting: readonly RowCells[]): Map<Sheet, number> {
+function usedBySheet({ crosses, vials, flowers }: Records, endpoint: Endpoint): Map<Sheet, number> {
   const counts = new Map<Sheet, number>();
-  for (const { sheet } of counting) counts.set(sheet, (counts.get(sheet) ?? 0) + 1);
+  const count = ({ cells: { sheet } }: { readonly cells: RowCells }): void =>
+    void counts.set(sheet, (counts.get(sheet) ?? 0) + 1);
+  const harvests = crosses.some(({ cross }) => cross.harvestedOn !== null);
+  for (const each of crosses) if (fruitAt(each.cross, endpoint, harvests) !== null) count(each);
+  vials.forEach(count);
+  flowers.forEach(count);
   return counts;
 }
 
-/** Every date on which something happened; flowers expected next season have not. */
-function* datesPast(crosses: readonly Cross[], vials: readonly Vial[]): Generator<string | null> {
-  for (const { pollinationDate, pollenCollected, checkedOn, harvestedOn } of crosses) {
-    yield pollinationDate;
-    yield pollenCollected;
-    yield checkedOn;
-    yield harvestedOn;
+/** The latest date on which something happened; flowers expected next season have not. */
+function latestPast({ crosses, vials }: Records): string | null {
+  let latest = '';
+  // ISO dates sort as text, and a blank sorts first.
+  const note = (date: string | null): void => {
+    if (date !== null && date > latest) latest = date;
+  };
+  for (const { cross } of crosses) {
+    note(cross.pollinationDate);
+    note(cross.pollenCollected);
+    note(cross.checkedOn);
+    note(cross.harvestedOn);
   }
-  for (const { collected } of vials) yield collected;
+  for (const { vial } of vials) note(vial.collected);
+  return latest || null;
 }
 
 /**
@@ -219,7 +239,7 @@ export function readSeason(sources: readonly SeasonSource[], options: ReadOption
   const { asOf, endpoint = 'initial', map = new Map() } = options;
   const same = new SamePlants(options.same ?? []);
   const sheetOptions = { ...options, map: foldedMap(map), same };
-  const sheets = withoutRepeatedFiles(sources.map((source) => layOut(source, sheetOptions)));
+  const sheets = withoutRepeatedFiles(sources.flatMap((source) => layOut(source, sheetOptions)));
   reportUnusedMap(sheets, map);
 
   const readVials = vialsOf(sheets, asOf);
@@ -227,23 +247,20 @@ export function readSeason(sources: readonly SeasonSource[], options: ReadOption
   const readFlowers = flowersOf(sheets);
   const vials = readVials.map(({ vial }) => vial);
   const register = registerOf(sheets, vials);
-  const crosses = readCrosses.map(({ cross, cells }) => ({
-    ...cross,
-    ageDays: pollenAge(cross, register, cells),
-  }));
+  for (const { cross, cells } of readCrosses) cross.ageDays = pollenAge(cross, register, cells);
+  const crosses = readCrosses.map(({ cross }) => cross);
+  const records = { crosses: readCrosses, vials: readVials, flowers: readFlowers };
   reportOverdrawn(readCrosses, vials);
-  reportNames({ crosses: readCrosses, vials: readVials, flowers: readFlowers });
+  reportNames(records);
   reportUnmetNames(sheets, same);
 
-  const harvests = recordsHarvests(crosses);
-  const known = readCrosses.filter((_, i) => fruitAt(crosses[i], endpoint, harvests) !== null);
-  const used = usedBySheet([...known, ...readVials, ...readFlowers].map(({ cells }) => cells));
+  const used = usedBySheet(records, endpoint);
   return {
     crosses,
     vials,
     flowers: readFlowers.map(({ flowers }) => flowers),
     files: sheets.map((sheet) => accountOf(sheet, used.get(sheet) ?? 0)),
-    asOf: asOf ?? latestDate(datesPast(crosses, vials)),
+    asOf: asOf ?? latestPast(records),
     endpoint,
     answers: answersOf(options),
   };

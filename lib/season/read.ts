@@ -1,35 +1,16 @@
 /** Bytes of a file → records with their places: encoding, separator and line ends are settled here. */
 
-import { type DecodedText, decodeText, isSpreadsheet } from './encoding.ts';
-import { type HeaderMap, headersRecognised } from './header.ts';
-import { linesOf, splitRecords } from './records.ts';
-
-/** One record: `line` is the file's line where it starts, `row` what a spreadsheet shows. */
-export interface Row {
-  readonly line: number;
-  readonly row: number;
-  readonly cells: readonly string[];
-}
-
-/** A file as rows of cells, its blank rows left out. */
-export interface Rows {
-  readonly encoding: DecodedText['encoding'];
-  readonly encodingGuessed: boolean;
-  readonly delimiter: string;
-  /** The first is the header, wherever in the file it stands; empty where the file has no record at all. */
-  readonly rows: readonly Row[];
-  /** Rows above the header. */
-  readonly titles: number;
-  /** The row in which a quotation mark is opened and never closed. */
-  readonly openQuote: Row | null;
-  readonly fault: 'file-empty' | 'file-too-large' | 'not-text' | 'spreadsheet-file' | null;
-}
+import { decodeText, isSpreadsheet } from './encoding.ts';
+import type { HeaderMap } from './header.ts';
+import { HEADER_SOUGHT_IN, headerRow } from './header-row.ts';
+import { linesOf, type Records, splitRecords } from './records.ts';
+import { isBlankRow, type Row, type Rows } from './rows.ts';
+import { workbookRows } from './workbook-rows.ts';
 
 /** A larger file is not read, in bytes: some 300 000 flowers, far more than a lifetime's. */
-export const MOST_BYTES = 20_000_000;
+export const MOST_BYTES = 200_000_000;
 
 const DELIMITERS = [',', ';', '\t', '|'];
-const HEADER_SOUGHT_IN = 30;
 const SAMPLE_LENGTH = 100_000;
 
 /** More than one control character in fifty is no text. */
@@ -49,26 +30,6 @@ function separatorLine(text: string): { delimiter: string; below: string } | nul
   return line && { delimiter: line[1], below: text.slice(line[0].length) };
 }
 
-interface HeaderRow {
-  readonly index: number;
-  readonly score: number;
-  readonly width: number;
-}
-
-/** The record among the first ones that names the most columns; the first with any text where none names two. */
-function headerRow(records: readonly (readonly string[])[], map: HeaderMap): HeaderRow {
-  const first = Math.max(
-    0,
-    records.findIndex((cells) => cells.some((cell) => cell.trim() !== '')),
-  );
-  let best: HeaderRow = { index: first, score: 0, width: records[first]?.length ?? 0 };
-  for (let index = first; index < records.length; index++) {
-    const score = headersRecognised(records[index], map);
-    if (score > Math.max(best.score, 1)) best = { index, score, width: records[index].length };
-  }
-  return best;
-}
-
 /** The separator under which the header names the most columns, then under which it has the most cells. */
 function likelyDelimiter(text: string, map: HeaderMap): string {
   const sample = text.slice(0, SAMPLE_LENGTH);
@@ -82,21 +43,6 @@ function likelyDelimiter(text: string, map: HeaderMap): string {
   return best.delimiter;
 }
 
-function isBlankRow(cells: readonly string[]): boolean {
-  return cells.every((cell) => cell.trim() === '');
-}
-
-/** Records with their places, from a first line and row on. */
-function placed(records: readonly (readonly string[])[], line: number, row: number): Row[] {
-  const rows: Row[] = [];
-  for (const cells of records) {
-    rows.push({ line, row, cells });
-    line += linesOf(cells);
-    row += 1;
-  }
-  return rows;
-}
-
 /** The part of a text from one of its lines on (1 the first). */
 function fromLine(text: string, line: number): string {
   const ends = /\r\n|\n|\r/g;
@@ -104,39 +50,25 @@ function fromLine(text: string, line: number): string {
   return text.slice(line === 1 ? 0 : ends.lastIndex);
 }
 
+/** Records with their places, from a first line and row on. */
+function placed({ records, lines }: Records, firstLine: number, firstRow: number): Row[] {
+  return records.map((cells, i) => ({ line: firstLine + lines[i], row: firstRow + i, cells }));
+}
+
 /** All records; after a quotation mark that is never closed, the lines are read as they stand. */
 function allRows(text: string, delimiter: string, firstLine: number): { rows: Row[]; openQuote: Row | null } {
-  const { records, quoteOpen } = splitRecords(text, delimiter);
-  const rows = placed(records, firstLine, 1);
-  if (!quoteOpen) return { rows, openQuote: null };
+  const read = splitRecords(text, delimiter);
+  const rows = placed(read, firstLine, 1);
+  if (!read.quoteOpen) return { rows, openQuote: null };
   const last = rows.at(-1);
   const line = last === undefined ? firstLine : last.line + linesOf(last.cells);
   const rest = splitRecords(fromLine(text, line - firstLine + 1), delimiter, { quotes: false });
-  const unquoted = placed(rest.records, line, rows.length + 1);
+  const unquoted = placed(rest, line, rows.length + 1);
   return { rows: [...rows, ...unquoted], openQuote: unquoted[0] ?? null };
 }
 
-/**
- * Reads a file's bytes as rows of cells. Title lines above the header and blank rows are passed over; every other
- * record is there, however many cells it has.
- *
- * @param map what the grower says that headers mean, which helps to find the header row
- */
-export function readRows(bytes: Uint8Array, map: HeaderMap): Rows {
-  const tooLarge = bytes.length > MOST_BYTES;
-  const { text, encoding, guessed } = decodeText(tooLarge ? bytes.subarray(0, SAMPLE_LENGTH) : bytes);
-  const nothing = {
-    encoding,
-    encodingGuessed: guessed,
-    delimiter: ',',
-    rows: [],
-    titles: 0,
-    openQuote: null,
-  };
-  if (isSpreadsheet(bytes)) return { ...nothing, fault: 'spreadsheet-file' };
-  if (tooLarge) return { ...nothing, fault: 'file-too-large' };
-  if (isBinary(text)) return { ...nothing, fault: 'not-text' };
-  if (text.trim() === '') return { ...nothing, fault: 'file-empty' };
+/** A text as rows of cells; title lines above the header and blank rows are passed over. */
+function textRows(text: string, map: HeaderMap): Pick<Rows, 'delimiter' | 'rows' | 'titles' | 'openQuote'> {
   const separator = separatorLine(text);
   const below = separator?.below ?? text;
   const delimiter = separator?.delimiter ?? likelyDelimiter(text, map);
@@ -147,6 +79,26 @@ export function readRows(bytes: Uint8Array, map: HeaderMap): Rows {
   );
   const titles = rows.slice(0, header.index).filter(({ cells }) => !isBlankRow(cells)).length;
   const kept = rows.slice(header.index).filter(({ cells }) => !isBlankRow(cells));
-  const fault = kept.length === 0 ? 'file-empty' : null;
-  return { encoding, encodingGuessed: guessed, delimiter, rows: kept, titles, openQuote, fault };
+  return { delimiter, rows: kept, titles, openQuote };
+}
+
+/**
+ * Reads a file's bytes as rows of cells: one list for a text, one for each sheet of a workbook that is understood.
+ * Title lines above the header and blank rows are passed over; every other record is there, however many cells it has.
+ *
+ * @param map what the grower says that headers mean, which helps to find the header row
+ * @returns at least one list; with a fault and without rows where nothing can be read
+ */
+export function readRows(bytes: Uint8Array, map: HeaderMap): Rows[] {
+  const tooLarge = bytes.length > MOST_BYTES;
+  if (!tooLarge && isSpreadsheet(bytes)) return workbookRows(bytes, map);
+  const { text, encoding, guessed } = decodeText(tooLarge ? bytes.subarray(0, SAMPLE_LENGTH) : bytes);
+  const holdsNul = text.includes('\0');
+  const base = { encoding, encodingGuessed: guessed, holdsNul, sheet: null, passedOver: [] };
+  const nothing = { ...base, delimiter: ',', rows: [], titles: 0, openQuote: null };
+  if (tooLarge) return [{ ...nothing, fault: 'file-too-large' }];
+  if (isBinary(text)) return [{ ...nothing, fault: 'not-text' }];
+  if (text.trim() === '') return [{ ...nothing, fault: 'file-empty' }];
+  const read = textRows(text, map);
+  return [{ ...base, ...read, fault: read.rows.length === 0 ? 'file-empty' : null }];
 }

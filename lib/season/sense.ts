@@ -100,15 +100,11 @@ function asSeenOn(asOf: string): Check {
 }
 
 /**
- * A flower's record with what cannot be dropped from it, each reported at its cell.
+ * Takes from a flower's record what cannot be, each reported at its cell.
  *
  * @param asOf the day up to which things have happened, where the grower names one
  */
-export function sensible({ cross, cells }: ReadCross, asOf: string | null): ReadCross {
-  let sound = cross;
-  for (const check of asOf === null ? CHECKS : [...CHECKS, asSeenOn(asOf)]) {
-    const takenBack = check(sound, cells);
-    if (takenBack !== null) sound = { ...sound, ...takenBack };
-  }
-  return { cross: sound, cells };
+export function makeSensible({ cross, cells }: ReadCross, asOf: string | null): void {
+  for (const check of CHECKS) Object.assign(cross, check(cross, cells));
+  if (asOf !== null) Object.assign(cross, asSeenOn(asOf)(cross, cells));
 }

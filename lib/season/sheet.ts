@@ -5,8 +5,9 @@ import type { DateForm, DateSystem } from './date-cell.ts';
 import { dateFormsOf } from './date-columns.ts';
 import { type Header, type HeaderMap, type PlacedColumn, understandHeader } from './header.ts';
 import { reportHeader } from './header-report.ts';
-import { type ProblemParts, problemAt, type Report } from './problems.ts';
-import { MOST_BYTES, type Row, type Rows, readRows } from './read.ts';
+import { type ProblemParts, problemAt, type Report, type RowProblemCode } from './problems.ts';
+import { MOST_BYTES, readRows } from './read.ts';
+import type { Row, Rows } from './rows.ts';
 import { SamePlants } from './same-plants.ts';
 import type { DateOrder, FileKind, Place, Problem } from './season.ts';
 import { sha256 } from './sha256.ts';
@@ -30,9 +31,23 @@ export interface SheetOptions {
   readonly same?: SamePlants;
 }
 
+/**
+ * What the text of a cell was read as: its value, and its fault or that it is a guess; `blank` where it says nothing,
+ * though it is not empty.
+ */
+export interface CellReading {
+  readonly value: string | number | boolean | null;
+  readonly fault?: RowProblemCode;
+  readonly details?: Readonly<Record<string, string | number>>;
+  readonly guess?: RowProblemCode;
+  readonly blank?: true;
+}
+
 /** A file laid out. Its rows stand below the header; `readable` is false where a fault or a question stops them all. */
 export interface Sheet {
   readonly file: string;
+  /** The sheet of a workbook; null in other files. */
+  readonly part: string | null;
   readonly kind: FileKind;
   readonly sha256: string;
   readonly encoding: string;
@@ -47,6 +62,10 @@ export interface Sheet {
   readonly openQuoteLine: number | null;
   readonly readable: boolean;
   readonly problems: Problem[];
+  /** Whether any cell holds a NUL, which no text has. */
+  readonly holdsNul: boolean;
+  /** What each distinct text of a column was read as, by our name of the column. */
+  readonly readings: ReadonlyMap<string, Map<string, CellReading>>;
   /** Words of the file already told to the grower as guessed. */
   readonly guessedWords: Set<string>;
   /** Names of one plant, as the grower says. */
@@ -75,12 +94,18 @@ function sizeDetails(bytes: Uint8Array): ProblemParts {
   return bytes.length > MOST_BYTES ? { details: { bytes: bytes.length, most: MOST_BYTES } } : {};
 }
 
-/** Lays out one file: reads its bytes, understands its header, decides its date orders. */
-export function layOut(source: SeasonSource, options: SheetOptions): Sheet {
-  const rows = readRows(source.bytes, options.map);
+/** Says which sheets of a workbook are read, where it has others or several of ours. */
+function reportSheets({ sheet, passedOver }: Rows, alone: boolean, report: Report): void {
+  if (sheet === null || (alone && passedOver.length === 0)) return;
+  report('notice', 'sheet-read', { details: { sheet, others: passedOver.join(', ') } });
+}
+
+/** Lays out what one file, or one sheet of a workbook, holds. */
+function laidOut(source: SeasonSource, options: SheetOptions, rows: Rows, alone: boolean): Sheet {
+  const file = rows.sheet === null || alone ? source.name : `${source.name}, sheet ${rows.sheet}`;
   const said = source.kind === 'unknown' ? undefined : source.kind;
   const top = rows.rows[0] ?? { line: 1, row: 1, cells: [] };
-  const place: Place = { file: source.name, line: top.line, row: top.row };
+  const place: Place = { file, line: top.line, row: top.row };
   const problems: Problem[] = [];
   const report: Report = (severity, code, parts) =>
     void problems.push(problemAt(place, severity, code, parts));
@@ -89,6 +114,7 @@ export function layOut(source: SeasonSource, options: SheetOptions): Sheet {
   let dateForms = new Map<string, DateForm>();
   if (rows.fault !== null) report('error', rows.fault, sizeDetails(source.bytes));
   else {
+    reportSheets(rows, alone, report);
     reportEncoding(rows, report);
     reportHeader(header, top.cells, below, report);
     if (header.kind !== 'unknown') dateForms = dateFormsOf(below, header, options, report);
@@ -96,7 +122,8 @@ export function layOut(source: SeasonSource, options: SheetOptions): Sheet {
       report(header.kind === 'crosses' || header.kind === 'unknown' ? 'error' : 'warning', 'no-rows');
   }
   return {
-    file: source.name,
+    file,
+    part: rows.sheet,
     kind: header.kind === 'unknown' ? (said ?? 'unknown') : header.kind,
     sha256: sha256(source.bytes),
     encoding: rows.encoding,
@@ -109,9 +136,20 @@ export function layOut(source: SeasonSource, options: SheetOptions): Sheet {
     openQuoteLine: rows.openQuote?.line ?? null,
     readable: !problems.some(({ severity }) => severity === 'error'),
     problems,
+    holdsNul: rows.holdsNul,
+    readings: new Map([...header.columns.keys()].map((name) => [name, new Map()])),
     guessedWords: new Set(),
     same: options.same ?? new SamePlants([]),
   };
+}
+
+/**
+ * Lays out one file: reads its bytes, understands its header, decides how its dates are written. A workbook gives one
+ * entry for each of its sheets that is understood, other files one.
+ */
+export function layOut(source: SeasonSource, options: SheetOptions): Sheet[] {
+  const all = readRows(source.bytes, options.map);
+  return all.map((rows) => laidOut(source, options, rows, all.length === 1));
 }
 
 /** The headers that the grower mapped, folded, as `readSeason` was given them. */

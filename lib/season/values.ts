@@ -107,6 +107,14 @@ export function isBlank(text: string): boolean {
   return BLANKS.has(text.toLowerCase());
 }
 
+/** What a spreadsheet writes where a formula cannot be worked out. */
+const ERRORS = /^#(?:REF!|N\/A|VALUE!|DIV\/0!|NAME\?|NULL!|NUM!|SPILL!|CALC!|GETTING_DATA)$/i;
+
+/** Whether a cell holds a spreadsheet's own error. */
+export function isErrorValue(text: string): boolean {
+  return text.startsWith('#') && ERRORS.test(text);
+}
+
 /** Whether two words differ by one slip: a letter too many, too few, wrong, or two neighbours exchanged. */
 function isOneSlip(a: string, b: string): boolean {
   if (Math.abs(a.length - b.length) > 1 || a === b) return false;

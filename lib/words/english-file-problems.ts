@@ -38,8 +38,26 @@ export const FILE_PROBLEMS: Readonly<Record<FileProblemCode, ProblemSentence>> =
   ],
   'not-text': () => ['The file is not a text.', 'Save the sheet as CSV (UTF-8) and give that file.'],
   'spreadsheet-file': () => [
-    "The file is a spreadsheet program's own workbook, which cannot be read here.",
-    'Open it there, choose "Save as" and CSV (UTF-8), and give that file.',
+    "The file is a spreadsheet program's own file, of a kind that cannot be read here.",
+    'Open it there, choose "Save as" and .xlsx or CSV (UTF-8), and give that file.',
+  ],
+  'workbook-broken': () => [
+    'The workbook is damaged: it cannot be unpacked, or its parts are not what they should be.',
+    'Open it in its spreadsheet program and save it again, as .xlsx or CSV (UTF-8).',
+  ],
+  'workbook-locked': () => [
+    'The workbook is locked with a password.',
+    'Open it in its spreadsheet program and save it without a password, or as CSV (UTF-8).',
+  ],
+  'workbook-too-large': () => [
+    'The workbook is too large once it is unpacked.',
+    'Save the sheet with the flowers alone as CSV (UTF-8), and give that file.',
+  ],
+  'sheet-read': ({ details }) => [
+    `The sheet ${cited(details.sheet)} of the workbook is read${details.others ? `; passed over: ${cited(details.others)}` : ''}.`,
+    details.others
+      ? 'If one of those is needed, write our names of the columns as its headers.'
+      : 'Nothing needs doing.',
   ],
   'kind-unknown': ({ details }) => [
     `The file's columns (${cited(details.headers)}) are those of neither crosses, vials nor expected flowers.`,

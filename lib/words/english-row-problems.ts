@@ -67,6 +67,10 @@ const CELL_PROBLEMS: Readonly<Record<CellCode, ProblemSentence>> = {
       ? 'Write fruit, dropped, none, unknown (tag lost) or pending (too early to say).'
       : 'Fill it in.',
   ],
+  'cell-error': (problem) => [
+    `the ${named(problem)} holds a spreadsheet's own error, ${cited(problem.value)}.`,
+    'Mend the formula in the spreadsheet, or type the value.',
+  ],
   'date-does-not-exist': (problem) => [
     `${the(problem)} does not exist${problem.details.order ? ` when read as ${dateOrderName(problem.details.order)}` : ''}.`,
     ISO,

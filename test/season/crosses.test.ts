@@ -7,7 +7,7 @@ const HEADER =
 
 function rows(...lines: string[]) {
   const bytes = new TextEncoder().encode([HEADER, ...lines].join('\n'));
-  const sheet = layOut({ name: 'crosses.csv', bytes }, { map: new Map() });
+  const [sheet] = layOut({ name: 'crosses.csv', bytes }, { map: new Map() });
   const crosses = crossRows(sheet).map(({ cross }) => cross);
   return { crosses, codes: sheet.problems.map(({ code, column }) => `${code} ${column}`) };
 }

@@ -4,7 +4,7 @@ import { layOut } from '../../lib/season/sheet.ts';
 
 function rows(...lines: string[]) {
   const bytes = new TextEncoder().encode(['seed_parent,flowers,opens_from,opens_to', ...lines].join('\n'));
-  const sheet = layOut({ name: 'flowers.csv', bytes }, { map: new Map() });
+  const [sheet] = layOut({ name: 'flowers.csv', bytes }, { map: new Map() });
   return {
     flowers: flowerRows(sheet).map(({ flowers }) => flowers),
     codes: sheet.problems.map(({ code }) => code),

@@ -4,7 +4,7 @@ import { RowCells } from '../../lib/season/row-cells.ts';
 import { layOut } from '../../lib/season/sheet.ts';
 
 const bytes = new TextEncoder().encode('seed_parent,flowers\nA,1\nB,1\n');
-const sheet = layOut({ name: 'x.csv', bytes }, { map: new Map() });
+const [sheet] = layOut({ name: 'x.csv', bytes }, { map: new Map() });
 const [one, two] = sheet.rows.map((row) => new RowCells(sheet, row));
 
 describe('NameTally', () => {

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { MOST_BYTES, readRows } from '../../lib/season/read.ts';
 
 const NO_MAP = new Map<string, string>();
-const read = (text: string) => readRows(new TextEncoder().encode(text), NO_MAP);
+const read = (text: string) => readRows(new TextEncoder().encode(text), NO_MAP)[0];
 
 describe('readRows', () => {
   it('finds the header below title lines and passes over blank rows', () => {
@@ -55,8 +55,8 @@ describe('readRows', () => {
 
   it('reads no file above its limit, whatever stands in it', () => {
     const bytes = new TextEncoder().encode(`seed_parent,flowers\nA,3\n`.padEnd(MOST_BYTES + 1));
-    expect(readRows(bytes, NO_MAP)).toMatchObject({ fault: 'file-too-large', rows: [] });
-    expect(readRows(bytes.subarray(0, -1), NO_MAP)).toMatchObject({ fault: null, rows: { length: 2 } });
+    expect(readRows(bytes, NO_MAP)).toMatchObject([{ fault: 'file-too-large', rows: [] }]);
+    expect(readRows(bytes.subarray(0, -1), NO_MAP)).toMatchObject([{ fault: null, rows: { length: 2 } }]);
   });
 
   it('reads a cell of 200 kB and a row of 10,000 columns', () => {

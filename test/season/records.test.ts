@@ -9,6 +9,7 @@ describe('splitRecords', () => {
         ['aaa', 'b,bb', 'c"cc'],
         ['zzz', 'y\r\nyy', 'xxx'],
       ],
+      lines: [0, 1],
       quoteOpen: false,
     });
   });
@@ -22,7 +23,11 @@ describe('splitRecords', () => {
   });
 
   it('tells of a quotation mark left open, with the records before it', () => {
-    expect(splitRecords('a,b\n"c,d\ne,f', ',')).toEqual({ records: [['a', 'b']], quoteOpen: true });
+    expect(splitRecords('a,b\n"c,d\ne,f', ',')).toEqual({
+      records: [['a', 'b']],
+      lines: [0],
+      quoteOpen: true,
+    });
     expect(splitRecords('"c,d\ne,f', ',', { quotes: false }).records).toEqual([
       ['"c', 'd'],
       ['e', 'f'],

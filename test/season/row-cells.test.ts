@@ -5,7 +5,7 @@ import { layOut } from '../../lib/season/sheet.ts';
 /** The cells of the first row of a flowers file, and the sheet that its findings go to. */
 function firstRow(line: string) {
   const bytes = new TextEncoder().encode(`Mother,flowers,opens_from\n${line}\n`);
-  const sheet = layOut({ name: 'flowers.csv', bytes }, { map: new Map() });
+  const [sheet] = layOut({ name: 'flowers.csv', bytes }, { map: new Map() });
   sheet.problems.length = 0;
   return { cells: new RowCells(sheet, sheet.rows[0]), sheet };
 }

@@ -6,7 +6,7 @@ const NO_MAP = new Map<string, string>();
 
 describe('layOut', () => {
   it('places our columns and counts the rows below the header', () => {
-    const sheet = layOut(source('Flowers;moon;MOTHER\n3;full;A\n4;new;B\n'), { map: NO_MAP });
+    const [sheet] = layOut(source('Flowers;moon;MOTHER\n3;full;A\n4;new;B\n'), { map: NO_MAP });
     expect(sheet).toMatchObject({ kind: 'flowers', delimiter: ';', encoding: 'utf-8', readable: true });
     expect([...sheet.columns]).toEqual([
       ['seed_parent', { index: 2, header: 'MOTHER' }],
@@ -18,7 +18,7 @@ describe('layOut', () => {
   it('decides the date order of each column for itself', () => {
     const text =
       'seed_parent,flowers,opens_from,opens_to\nA,1,25/06/2026,06/28/2026\nB,1,01/06/2026,06/02/2026\n';
-    const sheet = layOut(source(text), { map: NO_MAP });
+    const [sheet] = layOut(source(text), { map: NO_MAP });
     expect([...sheet.dateForms]).toEqual([
       ['opens_from', 'dmy'],
       ['opens_to', 'mdy'],
@@ -26,11 +26,11 @@ describe('layOut', () => {
   });
 
   it('asks where a column gives no evidence and its neighbours disagree or give none', () => {
-    const unclear = layOut(source('seed_parent,flowers,opens_from\nA,1,01/06/2026\n'), { map: NO_MAP });
+    const [unclear] = layOut(source('seed_parent,flowers,opens_from\nA,1,01/06/2026\n'), { map: NO_MAP });
     expect(unclear.readable).toBe(false);
     expect(unclear.problems.map(({ code }) => code)).toEqual(['date-order-unclear']);
     // The only date of opens_to is the same day either way, which says nothing about its neighbour.
-    const same = layOut(source('seed_parent,flowers,opens_from,opens_to\nA,1,01/06/2026,06/06/2026\n'), {
+    const [same] = layOut(source('seed_parent,flowers,opens_from,opens_to\nA,1,01/06/2026,06/06/2026\n'), {
       map: NO_MAP,
     });
     expect(same.problems.map(({ code, column }) => [code, column])).toEqual([
@@ -39,7 +39,7 @@ describe('layOut', () => {
   });
 
   it('takes the order that the grower gives for all columns, without a question or a notice', () => {
-    const sheet = layOut(source('seed_parent,flowers,opens_from\nA,1,01/06/2026\n'), {
+    const [sheet] = layOut(source('seed_parent,flowers,opens_from\nA,1,01/06/2026\n'), {
       map: NO_MAP,
       dateOrder: 'mdy',
     });
@@ -48,7 +48,9 @@ describe('layOut', () => {
   });
 
   it('names a missing column once each, and reads no row then', () => {
-    const sheet = layOut(source('cross_id,pollination_date,seed_parent\nT1,2025-06-01,A\n'), { map: NO_MAP });
+    const [sheet] = layOut(source('cross_id,pollination_date,seed_parent\nT1,2025-06-01,A\n'), {
+      map: NO_MAP,
+    });
     expect(sheet.problems.map(({ code, details }) => [code, details.column])).toEqual([
       ['column-missing', 'pollen_parent'],
       ['column-missing', 'storage'],

@@ -6,7 +6,7 @@ function rows(...lines: string[]) {
   const bytes = new TextEncoder().encode(
     ['Tube;Father;date collected;storage;doses left;thaws', ...lines].join('\n'),
   );
-  const sheet = layOut({ name: 'vials.csv', bytes }, { map: new Map() });
+  const [sheet] = layOut({ name: 'vials.csv', bytes }, { map: new Map() });
   return { vials: vialRows(sheet).map(({ vial }) => vial), sheet };
 }
 

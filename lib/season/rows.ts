@@ -1,0 +1,53 @@
+/** A file as rows of cells: what reading its bytes comes to. */
+
+import type { DecodedText } from './encoding.ts';
+
+/** One record: `line` is the file's line where it starts, `row` what a spreadsheet shows. */
+export interface Row {
+  readonly line: number;
+  readonly row: number;
+  readonly cells: readonly string[];
+}
+
+/** Why no row of a file can be read. */
+export type FileFault =
+  | 'file-empty'
+  | 'file-too-large'
+  | 'not-text'
+  | 'spreadsheet-file'
+  | 'workbook-broken'
+  | 'workbook-locked'
+  | 'workbook-too-large';
+
+/** A file as rows of cells, its blank rows left out. */
+export interface Rows {
+  readonly encoding: DecodedText['encoding'] | 'xlsx';
+  readonly encodingGuessed: boolean;
+  readonly delimiter: string;
+  /** The first is the header, wherever in the file it stands; empty where the file has no record at all. */
+  readonly rows: readonly Row[];
+  /** Rows above the header. */
+  readonly titles: number;
+  /** Whether any cell holds a NUL, which no text has. */
+  readonly holdsNul: boolean;
+  /** The row in which a quotation mark is opened and never closed. */
+  readonly openQuote: Row | null;
+  readonly fault: FileFault | null;
+  /** The sheet of a workbook; null in other files. */
+  readonly sheet: string | null;
+  /** The sheets of the workbook that are not read, told with the first that is. */
+  readonly passedOver: readonly string[];
+}
+
+/** A cell without the space around it; most have none, and that is told at a fraction of the cost. */
+export function trimmed(cell: string): string {
+  const first = cell.charCodeAt(0);
+  const last = cell.charCodeAt(cell.length - 1);
+  return first > 32 && first < 127 && last > 32 && last < 127 ? cell : cell.trim();
+}
+
+/** Whether no cell of a row says anything. */
+export function isBlankRow(cells: readonly string[]): boolean {
+  for (const cell of cells) if (cell !== '' && trimmed(cell) !== '') return false;
+  return true;
+}

@@ -1,0 +1,157 @@
+/** An .xlsx workbook (ECMA-376) → its sheets, as rows of text. */
+
+import { decodeText } from './encoding.ts';
+import { type NumberShown, numberStyles } from './number-formats.ts';
+import { type SheetRow, sheetRows, unescaped } from './sheet-cells.ts';
+import { walkXml } from './xml.ts';
+import { unzipped, ZipFault } from './zip.ts';
+
+/** One sheet of a workbook by its name, with the rows that hold anything. */
+export interface WorkbookSheet {
+  readonly name: string;
+  readonly rows: readonly SheetRow[];
+}
+
+/** The sheets of a workbook, or why it could not be read. */
+export type Workbook =
+  | { readonly sheets: readonly WorkbookSheet[] }
+  | { readonly fault: 'workbook-broken' | 'workbook-too-large' | 'workbook-locked' | 'spreadsheet-file' };
+
+const PARTS = /^(?:_rels\/\.rels|.*\.xml|.*\.xml\.rels)$/;
+/** Parts of a workbook that hold no cell. */
+const ELSEWHERE = /(?:^|\/)(?:docProps|theme|media|drawings|charts|worksheets\/_rels|customXml|comments)/;
+
+/** From the address of a part, as another part at `base` writes it, to its name in the archive. */
+function resolved(target: string, base: string): string {
+  if (target.startsWith('/')) return target.slice(1);
+  const path = base.split('/').slice(0, -1);
+  for (const step of target.split('/')) {
+    if (step === '..') path.pop();
+    else if (step !== '.') path.push(step);
+  }
+  return path.join('/');
+}
+
+class Parts {
+  readonly #bytes: ReadonlyMap<string, Uint8Array>;
+
+  constructor(bytes: ReadonlyMap<string, Uint8Array>) {
+    this.#bytes = bytes;
+  }
+
+  /** The text of a part; undefined where the archive has none of that name. */
+  text(name: string): string | undefined {
+    const bytes = this.#bytes.get(name);
+    return bytes === undefined ? undefined : decodeText(bytes).text;
+  }
+
+  /** What a part refers to: the names of other parts by their ids and by the last word of their types. */
+  relations(name: string): { byId: Map<string, string>; byType: Map<string, string> } {
+    const folder = name.includes('/') ? `${name.slice(0, name.lastIndexOf('/'))}/` : '';
+    const xml = this.text(`${folder}_rels/${name.slice(folder.length)}.rels`) ?? '<none/>';
+    const byId = new Map<string, string>();
+    const byType = new Map<string, string>();
+    const open = (tag: string, attribute: (name: string) => string | undefined): void => {
+      const target = attribute('Target');
+      if (tag !== 'Relationship' || target === undefined) return;
+      byId.set(attribute('Id') ?? '', resolved(target, name));
+      byType.set((attribute('Type') ?? '').split('/').at(-1)!, resolved(target, name));
+    };
+    walkXml(xml, { open, close: () => {} });
+    return { byId, byType };
+  }
+}
+
+/** The texts that cells share; formatted runs are joined, readings above characters left out. */
+export function sharedTexts(xml: string): string[] {
+  const texts: string[] = [];
+  let text = '';
+  let reading = false;
+  let phonetic = false;
+  walkXml(xml, {
+    open: (name) => {
+      if (name === 'si') text = '';
+      if (name === 'rPh') phonetic = true;
+      if (name === 't') reading = !phonetic;
+    },
+    text: (part) => {
+      if (reading) text += part;
+    },
+    close: (name) => {
+      if (name === 't') reading = false;
+      if (name === 'rPh') phonetic = false;
+      if (name === 'si') texts.push(unescaped(text));
+    },
+  });
+  return texts;
+}
+
+interface Contents {
+  readonly sheets: readonly { readonly name: string; readonly id: string }[];
+  readonly date1904: boolean;
+}
+
+function contentsOf(xml: string): Contents {
+  const sheets: { name: string; id: string }[] = [];
+  let date1904 = false;
+  walkXml(xml, {
+    open: (name, attribute) => {
+      if (name === 'sheet') sheets.push({ name: attribute('name') ?? '', id: attribute('id') ?? '' });
+      if (name === 'workbookPr') date1904 = /^(?:1|true|on)$/i.test(attribute('date1904') ?? '');
+    },
+    close: () => {},
+  });
+  return { sheets, date1904 };
+}
+
+function sheetsOf(parts: Parts): WorkbookSheet[] | null {
+  const book = parts.relations('').byType.get('officeDocument') ?? 'xl/workbook.xml';
+  const xml = parts.text(book);
+  if (xml === undefined || !/<(?:\w+:)?workbook[\s>]/.test(xml)) return null;
+  const { sheets, date1904 } = contentsOf(xml);
+  const { byId, byType } = parts.relations(book);
+  const styles = parts.text(byType.get('styles') ?? '');
+  const shared = parts.text(byType.get('sharedStrings') ?? '');
+  const context = {
+    styles: styles === undefined ? ([] as NumberShown[]) : numberStyles(styles),
+    texts: shared === undefined ? [] : sharedTexts(shared),
+    dateSystem: date1904 ? (1904 as const) : (1900 as const),
+  };
+  return sheets.flatMap(({ name, id }) => {
+    const sheet = parts.text(byId.get(id) ?? '');
+    return sheet === undefined ? [] : [{ name, rows: sheetRows(sheet, context) }];
+  });
+}
+
+/** The name that a locked workbook's older container gives to what it hides, in UTF-16. */
+const LOCKED = [...'EncryptedPackage'].flatMap((letter) => [letter.charCodeAt(0), 0]);
+
+function holds(bytes: Uint8Array, wanted: readonly number[]): boolean {
+  for (let at = bytes.indexOf(wanted[0]); at >= 0; at = bytes.indexOf(wanted[0], at + 1))
+    if (wanted.every((byte, i) => bytes[at + i] === byte)) return true;
+  return false;
+}
+
+/** Whether bytes begin as a zip archive does. */
+function isArchive(bytes: Uint8Array): boolean {
+  return bytes[0] === 0x50 && bytes[1] === 0x4b;
+}
+
+/**
+ * Reads a workbook that `isSpreadsheet` has recognised by its first bytes, whatever the file is called.
+ *
+ * @returns its sheets; `spreadsheet-file` where another program's format would have to be known
+ */
+export function readWorkbook(bytes: Uint8Array): Workbook {
+  if (!isArchive(bytes)) return { fault: holds(bytes, LOCKED) ? 'workbook-locked' : 'spreadsheet-file' };
+  try {
+    const parts = new Parts(unzipped(bytes, (name) => PARTS.test(name) && !ELSEWHERE.test(name)));
+    const sheets = sheetsOf(parts);
+    return sheets === null ? { fault: 'spreadsheet-file' } : { sheets };
+  } catch (error) {
+    return {
+      fault:
+        error instanceof ZipFault && error.fault === 'too-large' ? 'workbook-too-large' : 'workbook-broken',
+    };
+  }
+}
