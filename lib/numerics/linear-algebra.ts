@@ -19,7 +19,7 @@ export function cholesky(matrix: Float64Array, n: number, target?: Float64Array)
     const rowI = i * n;
     for (let j = 0; j <= i; j += 1) {
       const rowJ = j * n;
-      const sum = matrix[rowI + j]! - rowProduct(factor, rowI, rowJ, j);
+      const sum = matrix[rowI + j]! - rowProduct(factor, rowI, factor, rowJ, j);
       if (j < i) {
         factor[rowI + j] = sum / factor[rowJ + j]!;
       } else {
@@ -33,20 +33,20 @@ export function cholesky(matrix: Float64Array, n: number, target?: Float64Array)
   return factor;
 }
 
-/** Product of the first `length` entries of two rows; four sums at a time, which the processor can overlap. */
-function rowProduct(a: Float64Array, from: number, other: number, length: number): number {
+/** Product of `length` entries of two arrays; four sums at a time, which the processor can overlap. */
+function rowProduct(a: Float64Array, from: number, b: Float64Array, other: number, length: number): number {
   let s0 = 0;
   let s1 = 0;
   let s2 = 0;
   let s3 = 0;
   let k = 0;
   for (; k + 3 < length; k += 4) {
-    s0 += a[from + k]! * a[other + k]!;
-    s1 += a[from + k + 1]! * a[other + k + 1]!;
-    s2 += a[from + k + 2]! * a[other + k + 2]!;
-    s3 += a[from + k + 3]! * a[other + k + 3]!;
+    s0 += a[from + k]! * b[other + k]!;
+    s1 += a[from + k + 1]! * b[other + k + 1]!;
+    s2 += a[from + k + 2]! * b[other + k + 2]!;
+    s3 += a[from + k + 3]! * b[other + k + 3]!;
   }
-  for (; k < length; k += 1) s0 += a[from + k]! * a[other + k]!;
+  for (; k < length; k += 1) s0 += a[from + k]! * b[other + k]!;
   return s0 + s1 + (s2 + s3);
 }
 
@@ -54,9 +54,7 @@ function rowProduct(a: Float64Array, from: number, other: number, length: number
 export function solveLower(factor: Float64Array, n: number, x: Float64Array): Float64Array {
   for (let i = 0; i < n; i += 1) {
     const row = i * n;
-    let sum = x[i]!;
-    for (let k = 0; k < i; k += 1) sum -= factor[row + k]! * x[k]!;
-    x[i] = sum / factor[row + i]!;
+    x[i] = (x[i]! - rowProduct(factor, row, x, 0, i)) / factor[row + i]!;
   }
   return x;
 }

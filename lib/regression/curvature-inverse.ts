@@ -76,32 +76,75 @@ function invertFactor(
 ): void {
   invertTriangle(factor, size, triangle);
   target.fill(0);
-  for (let k = 0; k < size; k += 1) {
-    const rowK = k * size;
-    for (let i = 0; i <= k; i += 1) {
-      const scale = triangle[rowK + i]!;
-      if (scale === 0) continue;
-      const rowI = i * size;
-      for (let j = 0; j <= i; j += 1) target[rowI + j]! += scale * triangle[rowK + j]!;
+  for (let i = 0; i < size; i += 1) {
+    let k = i;
+    for (; k + 3 < size; k += 4) {
+      const row = k * size;
+      const s0 = triangle[row + i]!;
+      const s1 = triangle[row + size + i]!;
+      const s2 = triangle[row + 2 * size + i]!;
+      const s3 = triangle[row + 3 * size + i]!;
+      addFourRows(target, i * size, triangle, row, size, i + 1, s0, s1, s2, s3);
     }
+    for (; k < size; k += 1) addRow(target, i * size, triangle, k * size, i + 1, triangle[k * size + i]!);
   }
   for (let i = 0; i < size; i += 1) {
     for (let j = 0; j < i; j += 1) target[j * size + i] = target[i * size + j]!;
   }
 }
 
-/** L⁻¹, row by row, so that memory is read in order. */
+/** L⁻¹, row by row, so that memory is read in order; above its diagonal it stays zero. */
 function invertTriangle(factor: Float64Array, size: number, inverse: Float64Array): void {
   inverse.fill(0);
   for (let i = 0; i < size; i += 1) {
-    const row = i * size;
-    const pivot = 1 / factor[row + i]!;
-    for (let k = 0; k < i; k += 1) {
-      const scale = factor[row + k]! * pivot;
-      if (scale === 0) continue;
-      const rowK = k * size;
-      for (let j = 0; j <= k; j += 1) inverse[row + j]! -= scale * inverse[rowK + j]!;
+    const own = i * size;
+    const pivot = 1 / factor[own + i]!;
+    let k = 0;
+    for (; k + 3 < i; k += 4) {
+      const s0 = -factor[own + k]! * pivot;
+      const s1 = -factor[own + k + 1]! * pivot;
+      const s2 = -factor[own + k + 2]! * pivot;
+      const s3 = -factor[own + k + 3]! * pivot;
+      addFourRows(inverse, own, inverse, k * size, size, k + 4, s0, s1, s2, s3);
     }
-    inverse[row + i] = pivot;
+    for (; k < i; k += 1) addRow(inverse, own, inverse, k * size, k + 1, -factor[own + k]! * pivot);
+    inverse[own + i] = pivot;
   }
+}
+
+/** Adds multiples of four rows that follow one another: each entry of the target is read and written once for four. */
+function addFourRows(
+  target: Float64Array,
+  to: number,
+  source: Float64Array,
+  from: number,
+  size: number,
+  length: number,
+  s0: number,
+  s1: number,
+  s2: number,
+  s3: number,
+): void {
+  if (s0 === 0 && s1 === 0 && s2 === 0 && s3 === 0) return;
+  const second = from + size;
+  const third = second + size;
+  const fourth = third + size;
+  for (let j = 0; j < length; j += 1) {
+    target[to + j]! +=
+      s0 * source[from + j]! +
+      s1 * source[second + j]! +
+      (s2 * source[third + j]! + s3 * source[fourth + j]!);
+  }
+}
+
+function addRow(
+  target: Float64Array,
+  to: number,
+  source: Float64Array,
+  from: number,
+  length: number,
+  scale: number,
+): void {
+  if (scale === 0) return;
+  for (let j = 0; j < length; j += 1) target[to + j]! += scale * source[from + j]!;
 }
