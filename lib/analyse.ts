@@ -45,6 +45,8 @@ import type { Worth } from './analysis/worth.ts';
 import { worthOf } from './analysis/worth.ts';
 import type { NextSeason } from './decisions/next-season.ts';
 import { planned } from './decisions/next-season.ts';
+import type { NextTest } from './decisions/next-test.ts';
+import { nextTests } from './decisions/next-test.ts';
 import type { Ceiling, Must } from './decisions/plan-problem.ts';
 import type { VialAdvice, VialQuestion } from './decisions/vials.ts';
 import { vialAdvice } from './decisions/vials.ts';
@@ -130,6 +132,7 @@ export interface Analysis {
   readonly seeds: Seeds;
   readonly worth: Worth;
   readonly vials: readonly VialAdvice[];
+  readonly nextTests: readonly NextTest[];
   readonly settle: Settle;
   /** Null without a flowers file. */
   readonly plan: NextSeason | null;
@@ -176,12 +179,8 @@ export function analyse(
   const worth = worthOf(options.worth, flowers, predict, parents, incompatible);
   const textbookScale = options.ageScale ?? 'log1p-days';
   const raw = rawRates(season, { level });
-  const vials = adviceOn(season, flowers, useOn, predict, {
-    worth: worth.value,
-    level,
-    because,
-    over: (father) => seedParentsFor(father, parents, incompatible),
-  });
+  const over = (father: string) => seedParentsFor(father, parents, incompatible);
+  const vials = adviceOn(season, flowers, useOn, predict, { worth: worth.value, level, because, over });
   begins('like-for-like');
   const compared = compare(season, flowers, textbookScale, level);
   begins('rest');
@@ -204,6 +203,7 @@ export function analyse(
     seeds: seedYields(season, { level }),
     worth,
     vials,
+    nextTests: nextTests(season.vials, { predict, useOn, worth: worth.value, over }),
     settle: settle(season, flowers, { level, worth: worth.value, model, vials, pairs }),
     ...planned(season, flowers, { predict, because, useOn, incompatible }, options),
   };

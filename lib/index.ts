@@ -91,7 +91,7 @@ export { vialsFigure } from './charts/vials.ts';
 export { reasonSentence } from './words/english.ts';
 export { problemWords } from './words/english-problems.ts';
 export { findingsSaid } from './words/findings.ts';
-export { vialReason } from './words/english-vials.ts';
+export { nextTestSaid, recordSaid, testSaid, vialReason } from './words/english-vials.ts';
 export { fileSize } from './words/file-size.ts';
 export * from './words/numbers.ts';
 export * from './words/pair-evidence.ts';

@@ -48,13 +48,34 @@ function placed(bands: readonly AgeBand[], oldestDays: number): Counted[] {
   }));
 }
 
-/** What a label must not cover: the ranges of the counts, and the words at the top. */
-function obstacles(bands: readonly Counted[], oldestDays: number): Box[] {
+/** The curve as a row of small boxes. */
+function curveBoxes(points: readonly AgePoint[], oldestDays: number): Box[] {
+  return points.slice(1).map((point, i) => {
+    const ends = [points[i]!, point];
+    const [xs, ys] = [
+      ends.map(({ ageDays }) => LEFT + across(ageDays, oldestDays)),
+      ends.map(({ estimate }) => height(estimate)),
+    ];
+    return {
+      left: Math.min(...xs),
+      right: Math.max(...xs),
+      top: Math.min(...ys) - 2,
+      bottom: Math.max(...ys) + 2,
+    };
+  });
+}
+
+/** What a label must not cover: the ranges of the counts, the curve, and the words at the top. */
+function obstacles(bands: readonly Counted[], points: readonly AgePoint[], oldestDays: number): Box[] {
   const ofBands = bands.map((band) => {
     const x = LEFT + across(band.middle, oldestDays);
     return { left: x - 6, right: x + 6, top: height(band.upper ?? 1), bottom: height(band.lower ?? 0) };
   });
-  return [...ofBands, { left: LEFT + 40, right: SHEET_WIDTH, top: 0, bottom: TOP + LINE - 2 }];
+  return [
+    ...ofBands,
+    ...curveBoxes(thinned(points), oldestDays),
+    { left: LEFT + 40, right: SHEET_WIDTH, top: 0, bottom: TOP + LINE - 2 },
+  ];
 }
 
 /** Counts above or below their ranges, or beside the dot; most flowers first. */
@@ -87,13 +108,13 @@ function countWish(band: Counted, oldestDays: number): Wish<Label> {
   };
 }
 
-function countLabels(bands: readonly Counted[], oldestDays: number): Label[] {
+function countLabels(bands: readonly Counted[], points: readonly AgePoint[], oldestDays: number): Label[] {
   const wishes = bands
     .filter(({ storage }) => storage !== 'fresh')
     .sort((a, b) => b.flowers - a.flowers)
     .map((band) => countWish(band, oldestDays));
   const sheet = { left: LEFT - 4, right: SHEET_WIDTH, top: TOP, bottom: BOTTOM };
-  return freePlaces(wishes, obstacles(bands, oldestDays), sheet);
+  return freePlaces(wishes, obstacles(bands, points, oldestDays), sheet);
 }
 
 function curveMarks(plot: Plot, points: readonly AgePoint[]): Markish[] {
@@ -149,16 +170,13 @@ function legend(plot: Plot, storage: string, fresh: AgeBand | undefined, end: nu
 /**
  * Fruit set of one stored method by the age of its pollen.
  *
- * @param analysis its `ageCurve`, `halfAge` and `raw.byAge`
+ * @param analysis its `ageCurve` and `raw.byAge`
  * @param storage the stored method
  * @returns null where the curve has fewer than two ages; nothing is drawn past the oldest age tried
  * @example
- * ageFigure(analysis, 'frozen')?.finding; // 'Frozen pollen took 5 of 9 at 8 to 14 days and …'
+ * ageFigure(analysis, 'frozen')?.finding; // 'Frozen pollen is estimated to take about 6 in 10 when …'
  */
-export function ageFigure(
-  analysis: Pick<Analysis, 'ageCurve' | 'halfAge' | 'raw'>,
-  storage: string,
-): Figure | null {
+export function ageFigure(analysis: Pick<Analysis, 'ageCurve' | 'raw'>, storage: string): Figure | null {
   const points = analysis.ageCurve.filter((point) => point.storage === storage);
   const oldestDays = Math.max(0, ...points.map(({ ageDays }) => ageDays));
   if (points.length < 2 || oldestDays === 0) return null;
@@ -166,19 +184,18 @@ export function ageFigure(
   const own = shown.filter((band) => band.storage === storage);
   const fresh = shown.filter((band) => band.storage === 'fresh');
   const counted = placed([...fresh, ...own], oldestDays);
-  const half = analysis.halfAge.find((one) => one.storage === storage);
   const words = { label: ageWords.label(storage), description: ageWords.description(storage) };
   const marks = (plot: Plot): Markish[] => [
     ...ageScale(plot, oldestDays),
     ...curveMarks(plot, points),
     ...(['fresh', 'stored'] as const).flatMap((kind) => countedMarks(plot, counted, kind)),
-    ...labels(plot, countLabels(counted, oldestDays)),
+    ...labels(plot, countLabels(counted, points, oldestDays)),
     ...legend(plot, storage, fresh[0], oldestDays * BEYOND),
   ];
   return {
     kind: 'figure',
     name: 'age',
-    finding: ageWords.finding(storage, own, half, oldestDays),
+    finding: ageWords.finding(storage, points[0]!, points.at(-1)!),
     ...words,
     table: {
       caption: words.label,

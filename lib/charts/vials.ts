@@ -68,18 +68,19 @@ function rowLabels({ vial, top }: Row): Label[] {
   ];
 }
 
-/** A dashed line at what is worth a flower, with its name above: to the right of it, or as far left as it must. */
-function worthLine(plot: Plot, value: number | null, bottom: number): Markish[] {
+/** A line at what is worth a flower, a piece a vial so that it runs through no name; its own name above. */
+function worthLine(plot: Plot, value: number | null, rows: readonly Row[]): Markish[] {
   if (value === null) return [];
   const text = vialsWords.worth(value);
   const latest = 1 - textWidth(text, TEXT_SIZE) / INNER_WIDTH;
   return [
-    plot.ruleX([value], {
-      y1: TOP,
-      y2: bottom,
+    plot.ruleX(rows, {
+      x: () => value,
+      y1: ({ top }: Row) => top + LINE - 1,
+      y2: ({ top }: Row) => top + ROW - 1,
       stroke: 'var(--accent)',
       strokeWidth: 1.5,
-      strokeDasharray: '5 3',
+      strokeDasharray: '4 2',
     }),
     ...labels(plot, [{ x: Math.min(value, latest), y: LINE / 2, text, colour: 'var(--accent)' }]),
   ];
@@ -106,7 +107,7 @@ export function vialsFigure({ vials, worth }: Pick<Analysis, 'vials' | 'worth'>)
   const all = rows.length === vials.length;
   const marks = (plot: Plot): Markish[] => [
     ...rateScale(plot, TOP, bottom),
-    ...worthLine(plot, worth.value, bottom),
+    ...worthLine(plot, worth.value, rows),
     ...ranges(
       plot,
       rows.map(({ vial, top }) => ({

@@ -43,11 +43,11 @@ export interface NextTest {
   readonly tests: readonly TestValue[];
 }
 
-/** What tests are judged by: as for the verdicts. */
+/** What tests are judged by: as for the verdicts. Without model, day of use or worth there is nothing to test for. */
 export interface TestQuestion {
-  readonly predict: Predictor;
-  readonly useOn: string;
-  readonly worth: number;
+  readonly predict: Predictor | null;
+  readonly useOn: string | null;
+  readonly worth: number | null;
   /** Seed parents in question for a pollen parent. */
   readonly over: (pollenParent: string) => readonly WeightedParent[];
 }
@@ -71,7 +71,10 @@ const CHOICE_DRAWS = 400;
  * nextTests(season.vials, question)[0]?.tests.at(-1)?.changes; // probability that two flowers change a verdict
  */
 export function nextTests(vials: readonly Vial[], question: TestQuestion): NextTest[] {
-  const found = vials.flatMap((vial) => bestTest(vial, question) ?? []);
+  const { predict, useOn, worth } = question;
+  if (predict === null || useOn === null || worth === null) return [];
+  const judged = { ...question, predict, useOn, worth };
+  const found = vials.flatMap((vial) => bestTest(vial, judged) ?? []);
   const changes = ({ tests }: NextTest) => tests.at(-1)!.changes;
   const gain = ({ tests }: NextTest) => tests.at(-1)!.gain;
   return found
@@ -80,7 +83,10 @@ export function nextTests(vials: readonly Vial[], question: TestQuestion): NextT
     .slice(0, MOST_TESTS);
 }
 
-function bestTest(vial: Vial, question: TestQuestion): NextTest | null {
+/** A question that can be answered. */
+type Judged = { readonly [key in keyof TestQuestion]: NonNullable<TestQuestion[key]> };
+
+function bestTest(vial: Vial, question: Judged): NextTest | null {
   const { predict, useOn, worth } = question;
   const over = question.over(vial.pollenParent);
   const sizes = ([1, 2] as const).filter((flowers) => vial.dosesLeft === null || vial.dosesLeft > flowers);

@@ -3,6 +3,7 @@ import type { PooledPair } from '../analysis/pairs.ts';
 import type { Worth } from '../analysis/worth.ts';
 import type { VialAdvice, VialVerdict } from '../decisions/vials.ts';
 import type { Estimate } from '../proportions/interval.ts';
+import { VERDICT_LABELS } from './english-vials.ts';
 import {
   CANNOT_TELL,
   capitalised,
@@ -28,7 +29,7 @@ export const pairsWords = {
   label: 'Fruit set of every pair, seed parent first',
   columns: ['pair (seed × pollen)', 'took', 'pooled estimate', 'for', 'incompatible'],
   ranked: 'Safest first',
-  incompatible: (named: number) => `Incompatible? ${wholeNumber(named * 10)} in 10 or more`,
+  incompatible: (named: number) => `Probably incompatible (${wholeNumber(named * 10)}+ in 10)`,
   few: (fewest: number) => `Fewer than ${fewest} flowers: no rank`,
   counted: 'counted',
   pooled: 'pooled with its parents',
@@ -57,13 +58,6 @@ function basisSaid({ storage, ageDays }: PooledPair['basis']): string {
     : `${pollenOf(storage)}, ${counted(Math.round(ageDays), 'day')}`;
 }
 
-const VERDICT_LABELS: Readonly<Record<VialVerdict, string>> = {
-  keep: 'keep',
-  'use-first': 'use first',
-  'test-first': 'test first',
-  discard: 'discard',
-};
-
 export const vialsWords = {
   label: 'Every vial against what is worth a flower',
   columns: ['vial', 'pollen of', 'verdict', 'its own record', 'expected', 'worth a flower'],
@@ -76,16 +70,18 @@ export const vialsWords = {
   worth: (value: number) => `worth a flower: ${inTen(value)}`,
   finding: (tally: readonly (readonly [VialVerdict, number])[], { value }: Worth): string => {
     const verdicts = joined(
-      tally.map(([verdict, vials]) => `${VERDICT_LABELS[verdict]} ${wholeNumber(vials)}`),
+      tally
+        .filter(([, vials]) => vials > 0)
+        .map(([verdict, vials]) => `${VERDICT_LABELS[verdict]} ${wholeNumber(vials)}`),
     );
     const threshold =
       value === null
         ? ' Only you can say what fruit set is worth a flower.'
-        : ` A flower is worth it where ${inTen(value)} or more take.`;
+        : ` The line: what is worth a flower, ${inTen(value)}.`;
     return `${capitalised(verdicts)}.${threshold}`;
   },
   description:
-    'Each vial’s expected fruit set on the day of use as a hollow dot with its range, grouped by verdict, against a dashed ' +
+    'Each vial’s expected fruit set on the day of use as a hollow dot with its range, grouped by verdict, against a ' +
     'line at what is worth a flower.',
   cells: (vial: VialAdvice): readonly string[] => [
     vial.vial,

@@ -1,33 +1,49 @@
 /** What a vial's verdict rests on, in one English sentence. */
 
-import type { VialAdvice } from '../decisions/vials.ts';
+import type { NextTest, TestValue } from '../decisions/next-test.ts';
+import type { VialAdvice, VialVerdict } from '../decisions/vials.ts';
 import { reasonSentence } from './english.ts';
-import { capitalised, likely } from './numbers.ts';
+import { counted, inTen, joined, likely } from './numbers.ts';
 
 type Reason = (then: string, yearLater: string) => string;
 
 const REASONS: Readonly<Record<string, Reason>> = {
   'worth-now-and-a-year-later': (then, yearLater) =>
-    `${capitalised(then)} to be worth a flower on the day of use, and ${yearLater} a year later.`,
+    `${then} to be worth a flower on the day of use, and ${yearLater} a year later.`,
   'worth-now-only': (then, yearLater) =>
-    `${capitalised(then)} to be worth a flower on the day of use, but ${yearLater} a year later.`,
+    `${then} to be worth a flower on the day of use, but ${yearLater} a year later.`,
   'could-be-either': (then) =>
-    `${capitalised(then)} to be worth a flower on the day of use: pollinate a few flowers before you rely on it.`,
-  'hardly-worth': (then) => `${capitalised(then)} to be worth a flower on the day of use.`,
+    `${then} to be worth a flower on the day of use: pollinate a few flowers before you rely on it.`,
+  'hardly-worth': (then) => `${then} to be worth a flower on the day of use.`,
+};
+
+/** The verdicts as they are called everywhere. */
+export const VERDICT_LABELS: Readonly<Record<VialVerdict, string>> = {
+  keep: 'keep',
+  'use-first': 'use first',
+  'test-first': 'test first',
+  discard: 'discard',
 };
 
 const WITHOUT_NUMBER: Readonly<Record<string, string>> = {
-  'no-estimate': 'There is nothing to judge it by: pollinate a few flowers with it first.',
+  'no-estimate': 'there is nothing to judge it by: pollinate a few flowers with it first.',
   'worth-not-given':
-    'It was not said what fruit set is worth a flower: pollinate a few flowers with it first.',
+    'it was not said what fruit set is worth a flower: pollinate a few flowers with it first.',
 };
 
+/** The vial's own record: "2 of its 9 flowers took", "none of its own flowers so far". */
+export function recordSaid({ fruits, flowers }: Pick<VialAdvice, 'fruits' | 'flowers'>): string {
+  if (flowers === 0) return 'No flower of its own so far';
+  if (flowers === 1) return `Its one flower ${fruits === 1 ? 'took' : 'did not take'}`;
+  return `${fruits} of its ${flowers} flowers took`;
+}
+
 /**
- * The sentence behind a verdict, with its probabilities; for the last vial of a father that is to be discarded, the
- * warning besides.
+ * The sentence behind a verdict: the vial's own record, then the probabilities; for the last vial of a father that is to be
+ * discarded, the warning besides.
  *
  * @example
- * vialReason(advice); // 'Likely (about 8 in 10) to be worth a flower on the day of use, but unlikely (…) a year later.'
+ * vialReason(advice); // '2 of its 9 flowers took; likely (about 8 in 10) to be worth a flower on the day of use, but …'
  */
 export function vialReason(advice: VialAdvice): string {
   const { reasonCode, probabilityWorth, probabilityWorthYearLater, warnings, pollenParent } = advice;
@@ -35,8 +51,37 @@ export function vialReason(advice: VialAdvice): string {
   const last = warnings.includes('last-vial')
     ? ` It is the last vial of ${pollenParent}: collect new pollen before you discard it.`
     : '';
+  const record = recordSaid(advice);
   if (reason !== undefined && probabilityWorth !== null && probabilityWorthYearLater !== null) {
-    return `${reason(likely(probabilityWorth), likely(probabilityWorthYearLater))}${last}`;
+    return `${record}; ${reason(likely(probabilityWorth), likely(probabilityWorthYearLater))}${last}`;
   }
-  return `${WITHOUT_NUMBER[reasonCode] ?? reasonSentence(reasonCode)}${last}`;
+  const why = WITHOUT_NUMBER[reasonCode];
+  return `${record}${why === undefined ? `. ${reasonSentence(reasonCode)}` : `; ${why}`}${last}`;
+}
+
+/** "keep if both take, discard if none does": what the outcomes would make of a verdict that is now another. */
+function outcomesSaid({ flowers, outcomes }: TestValue, now: VialVerdict): string {
+  const other = outcomes.filter(({ verdict }) => verdict !== now);
+  return joined(other.map(({ fruits, verdict }) => `${VERDICT_LABELS[verdict]} ${ifTake(fruits, flowers)}`));
+}
+
+function ifTake(fruits: number, flowers: number): string {
+  if (fruits === 0) return flowers === 1 ? 'if it fails' : 'if none takes';
+  if (flowers === 1) return 'if it takes';
+  return fruits === flowers ? 'if both take' : 'if one takes';
+}
+
+/** What a test of a vial would change: "2 flowers of Lantern Creek with F-09 (Hollow Bell): …". */
+export function testSaid({ vial, pollenParent, seedParent, verdict, tests }: NextTest): string {
+  const test = tests.at(-1)!;
+  return (
+    `${counted(test.flowers, 'flower')} of ${seedParent} with ${vial} (${pollenParent}) would change “${VERDICT_LABELS[verdict]}” ` +
+    `with a chance of ${inTen(test.changes)} (${outcomesSaid(test, verdict)})`
+  );
+}
+
+/** "The test that tells most: 2 flowers of Lantern Creek with F-09 (Hollow Bell) …"; empty where no test would change a verdict. */
+export function nextTestSaid(tests: readonly NextTest[]): string {
+  const [first] = tests;
+  return first === undefined ? '' : `The test that tells most: ${testSaid(first)}.`;
 }

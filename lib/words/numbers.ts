@@ -113,7 +113,7 @@ function span(lower: string, upper: string): string {
  * An estimated rate with its range: "about 4 in 10; could be 2 to 6 in 10".
  *
  * All three are counted in the same base; ten, unless it would round the rate to none or all, or hide the
- * range. For a rate without a model behind it use `rateWithRange`, which puts the counts first.
+ * range. An end below 1 in 20, or from 19 in 20, is counted in a hundred: "could be 4 in 100 to 6 in 10". For a rate without a model behind it use `rateWithRange`, which puts the counts first.
  *
  * @param estimate proportions 0 to 1; without an estimate the answer is "can't tell yet"
  * @throws RangeError if one of them is outside 0 to 1
@@ -125,8 +125,14 @@ export function rate(estimate: Estimate): string {
   const { lower, upper } = estimate;
   if (lower === null || upper === null) return inTen(estimate.estimate);
   const base = baseForRange(estimate.estimate, lower, upper);
-  const range = span(bounded(lower, base), bounded(upper, base));
-  return `${about(bounded(estimate.estimate, base))} in ${base}; could be ${range} in ${base}`;
+  return `${about(bounded(estimate.estimate, base))} in ${base}; could be ${rangeSaid(lower, upper, base)}`;
+}
+
+/** "2 to 6 in 10", "4 in 100 to 6 in 10". */
+function rangeSaid(lower: number, upper: number, base: Base): string {
+  const [low, high] = base === 100 ? [base, base] : [baseFor(lower), baseFor(upper)];
+  if (low === high) return `${span(bounded(lower, low), bounded(upper, high))} in ${high}`;
+  return `${bounded(lower, low)} in ${low} to ${bounded(upper, high)} in ${high}`;
 }
 
 /** What is said where the numbers do not say anything yet. */

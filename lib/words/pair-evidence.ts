@@ -32,20 +32,30 @@ export function incompatibleSaid({ pairs }: Pick<Compatibility, 'pairs'>): strin
   return `Probably incompatible: ${joined(named.map(suspectSaid))}.`;
 }
 
-/** Selfed against crossed flowers of all plants that have both, with both indexes under their formulas. */
-export function selfingSaid({ selfIncompatibility }: Pick<Compatibility, 'selfIncompatibility'>): string {
-  const all = selfIncompatibility.find(({ plant }) => plant === null);
-  return all === undefined ? '' : indexSaid(all);
+/** All plants together that have both selfed and crossed flowers. */
+function ofAllPlants({
+  selfIncompatibility,
+}: Pick<Compatibility, 'selfIncompatibility'>): SelfCompatibility | undefined {
+  return selfIncompatibility.find(({ plant }) => plant === null);
 }
 
-function indexSaid({ selfed, crossed, selfOverCross, oneMinusSelfOverCross }: SelfCompatibility): string {
-  const start =
-    `With fresh pollen of the plant itself ${rateWithRange(selfed)} took; with fresh pollen of others, on the same plants, ` +
-    `${rateWithRange(crossed)}`;
-  if (selfOverCross.estimate === null) return `${start}.`;
+/** Selfed against crossed flowers of all plants that have both; empty where none has. */
+export function selfingSaid(compatibility: Pick<Compatibility, 'selfIncompatibility'>): string {
+  const all = ofAllPlants(compatibility);
+  if (all === undefined) return '';
   return (
-    `${start}. Two indexes of self-incompatibility are in use: 1 − self ÷ cross = ${indexed(oneMinusSelfOverCross)}; ` +
-    `self ÷ cross = ${indexed(selfOverCross)}.`
+    `With fresh pollen of the plant itself ${rateWithRange(all.selfed)} took; with fresh pollen of others, on the same plants, ` +
+    `${rateWithRange(all.crossed)}.`
+  );
+}
+
+/** Both indexes of self-incompatibility under their formulas; empty where nothing can be divided. */
+export function selfIndexesSaid(compatibility: Pick<Compatibility, 'selfIncompatibility'>): string {
+  const all = ofAllPlants(compatibility);
+  if (all === undefined || all.selfOverCross.estimate === null) return '';
+  return (
+    `Two indexes of self-incompatibility are in use: 1 − self ÷ cross = ${indexed(all.oneMinusSelfOverCross)}; ` +
+    `self ÷ cross = ${indexed(all.selfOverCross)}.`
   );
 }
 

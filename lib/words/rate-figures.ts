@@ -1,10 +1,10 @@
 /** What the figures of rates say: the season, fresh against stored, pollen age. Sentences, names, labels, cells. */
-import type { HalfAge } from '../analysis/age-curve.ts';
+import type { AgePoint } from '../analysis/age-curve.ts';
 import type { FreshVersusStored } from '../analysis/fresh-versus-stored.ts';
 import type { AgeBand } from '../analysis/raw.ts';
 import type { Estimate, Proportion } from '../proportions/interval.ts';
 import type { Outcome } from '../season/season.ts';
-import { days, daysWithRange } from './durations.ts';
+import { days } from './durations.ts';
 import {
   CANNOT_TELL,
   capitalised,
@@ -168,15 +168,10 @@ export const ageWords = {
   counted: storageLabel,
   estimated: 'estimated, with its range',
   oldest: (oldestDays: number) => `nothing known past ${counted(oldestDays, 'day')}`,
-  finding: (
-    storage: string,
-    bands: readonly AgeBand[],
-    half: HalfAge | undefined,
-    oldestDays: number,
-  ): string => {
-    const start = capitalised(agesSaid(storage, bands));
-    return `${start}; ${halfAgeSaid(half)}; nothing is known past ${days(oldestDays)}.`;
-  },
+  /** The ends of the curve: the section's own sentence counts flowers and says the half age. */
+  finding: (storage: string, young: AgePoint, old: AgePoint): string =>
+    `${capitalised(pollenOf(storage))} is estimated to take ${inTen(young.estimate)} when ${youngSaid(young.ageDays)} and ` +
+    `${inTen(old.estimate)} at ${days(old.ageDays)}, the oldest tried.`,
   description: (storage: string): string =>
     `A curve of the estimated fruit set of ${pollenOf(storage)} by age, with a band for its range, over the counted ` +
     'rates by age, each a dot with its range. It breaks off at the oldest age tried.',
@@ -192,9 +187,6 @@ export const ageWords = {
   ],
 };
 
-function halfAgeSaid(half: HalfAge | undefined): string {
-  if (half === undefined || (half.estimate === null && half.lower === null)) {
-    return `the flowers ${CANNOT_TELL} when it falls to half`;
-  }
-  return `it falls to half after ${daysWithRange(half)}`;
+function youngSaid(ageDays: number): string {
+  return ageDays === 0 ? 'just put away' : `${days(ageDays)} old`;
 }

@@ -53,12 +53,19 @@ function methodCounts(byStorage: Analysis['raw']['byStorage']): string {
   ].join(', ')}.`;
 }
 
-/** "Keep 15, use first 1, test 3, discard 1." */
+/** "Keep 15, use first 1, test 3, discard 1."; verdicts that no vial has are left out. */
 export function verdictCounts(vials: readonly VialAdvice[]): string {
-  const tally = VERDICTS.map(
-    ([verdict, label]) => `${label} ${vials.filter((vial) => vial.verdict === verdict).length}`,
-  );
-  return `${capitalised(tally.join(', '))}.`;
+  const tally = VERDICTS.flatMap(([verdict, label]) => {
+    const count = vials.filter((vial) => vial.verdict === verdict).length;
+    return count === 0 ? [] : [`${label} ${wholeNumber(count)}`];
+  });
+  return tally.length === 0 ? '' : `${capitalised(tally.join(', '))}.`;
+}
+
+/** What "took" means in the whole report. */
+export function tookMeans({ provenance }: Pick<Analysis, 'provenance'>): string {
+  const when = provenance.options.endpoint === 'final' ? 'came to harvest' : 'had set at the first check';
+  return `“Took” means that a fruit ${when}; control flowers are counted apart.`;
 }
 
 /** "We used 272 of 291 rows; 19 left out for 2 reasons." */
@@ -161,19 +168,23 @@ function basisSaid({ basis }: PooledPair): string {
 }
 
 /** Section 6: the verdicts, and what they were held against. */
-export function vialsAnswer({ vials, worth, provenance }: Analysis): string {
+export function vialsAnswer({
+  vials,
+  worth,
+  provenance,
+}: Pick<Analysis, 'vials' | 'worth' | 'provenance'>): string {
   if (vials.length === 0) return 'No file of vials was given, so there is none to judge.';
   const { useOn } = provenance.options;
-  return `${verdictCounts(vials)} ${worthSaid(worth)} The day of use is ${useOn}.`;
+  return `${verdictCounts(vials)} Judged for use on ${useOn}: ${worthSaid(worth)}`;
 }
 
 function worthSaid(worth: Analysis['worth']): string {
   if (worth.value === null) {
-    return 'Without fresh flowers to compare with, only you can say what fruit set is worth a flower.';
+    return 'without fresh flowers to compare with, only you can say what fruit set is worth a flower.';
   }
-  if (worth.source === 'option')
-    return `A flower counts as worth it where ${inTen(worth.value)} take: as you set it.`;
-  return `A flower counts as worth it where ${inTen(worth.value)} take: half of what fresh pollen gives on these plants.`;
+  const start = `a vial is worth a flower if ${inTen(worth.value)} or more would take`;
+  if (worth.source === 'option') return `${start}, as you set it.`;
+  return `${start}, half of what fresh pollen gives on these plants.`;
 }
 
 /** What to look at first among the vials, by name; empty where nothing calls for action. */

@@ -46,20 +46,26 @@ export function pendingSaid({ flowers, due, looks, awaitingHarvest, asOf }: Pend
   return `${hanging}${wholeNumber(flowers)} ${are} marked as too young to tell.${now}${later}`;
 }
 
-/** "Fresh pollen lost 5 tags: between 73 and 78 of 118 took." for each method that lost one; then the gap at its worst. */
+/** "Fresh pollen lost 5 tags, so 73 to 78 of 118 took" for each method that lost one; then the gap both ways. */
 export function lostTagsByMethodSaid({ lostTags }: Pick<RawRates, 'lostTags'>): string {
   const lost = lostTags.byStorage.filter((method) => method.lost > 0);
   if (lost.length === 0) return '';
   const methods = lost.map(
     ({ storage, lost: tags, lowest, highest }) =>
-      `${pollenOf(storage)} lost ${wholeNumber(tags)} (between ${wholeNumber(lowest.fruits)} and ${counts(highest.fruits, highest.flowers)} took)`,
+      `${pollenOf(storage)} lost ${counted(tags, 'tag')}, so ${wholeNumber(lowest.fruits)} to ${counts(highest.fruits, highest.flowers)} took`,
   );
   const [gap] = lostTags.difference;
   const worst =
     gap === undefined || gap.lowest.estimate === null || gap.highest.estimate === null
       ? ''
-      : ` If they fell as badly as they could, ${pollenOf(gap.storage)} would give ${difference(pointOf(gap.lowest))} or ${difference(pointOf(gap.highest))}, counted over all flowers.`;
-  return `By pollen: ${joined(methods)}.${worst}`;
+      : ` Whatever became of those flowers, over all flowers ${pollenOf(gap.storage)} gave ${gapSaid(gap.lowest, gap.highest)}.`;
+  return `${capitalised(methods.join('; '))}.${worst}`;
+}
+
+/** "between about 2 fewer in every 10 and about 3 fewer in every 10", or one of them where both are said alike. */
+function gapSaid(lowest: Estimate, highest: Estimate): string {
+  const [least, most] = [difference(pointOf(lowest)), difference(pointOf(highest))];
+  return least === most ? least : `between ${least} and ${most}`;
 }
 
 /** The estimate alone, for a place where its range would say a second thing. */

@@ -30,8 +30,8 @@ function reachableSaid(settlings: readonly StorageSettling[]): string {
   if (first === undefined) return '';
   const rest = others.map(({ storage, more }) => `; for ${pollenOf(storage)} ${wholeNumber(more ?? 0)}`);
   return (
-    `To settle fresh against ${pollenOf(first.storage)} takes about ${counted(first.more ?? 0, 'more flower')} on the same ` +
-    `pairs, half with each kind${rest.join('')}.`
+    `About ${counted(first.more ?? 0, 'more flower')} would settle fresh against ${pollenOf(first.storage)}, half with each ` +
+    `kind on the same pairs${rest.join('')}.`
   );
 }
 
@@ -41,13 +41,13 @@ function beyondSaid(settlings: readonly StorageSettling[]): string {
   const each = settlings.map(
     ({ storage, more }) => `${pollenOf(storage)} (${wholeNumber(more ?? 0)} more flowers)`,
   );
-  return `Out of reach for ${joined(each)}: two seasons offer ${wholeNumber(first.reach)}.`;
+  return `Fresh against ${joined(each)} is out of reach: two seasons offer ${counted(first.reach, 'flower')}.`;
 }
 
 function settledSaid(settlings: readonly StorageSettling[]): string {
   if (settlings.length === 0) return '';
   const each = settlings.map(({ storage }) => pollenOf(storage));
-  return `As many flowers on the same pairs as it takes are there for fresh against ${joined(each)}.`;
+  return `For fresh against ${joined(each)} there are flowers enough already.`;
 }
 
 /** Whether two seasons, and for a vial its doses, are enough. */
@@ -61,7 +61,7 @@ function vialsSaid({ vials }: Settle): string {
   if (first.needed === null)
     return 'For a vial it can’t be said before it is known what fruit set is worth a flower.';
   const reachable = vials.filter(within).length;
-  const start = `A vial takes ${counted(first.needed, 'flower')} of its own to be told from what is worth a flower`;
+  const start = `To know from its own flowers alone whether a vial is worth keeping takes ${wholeNumber(first.needed)} of them`;
   return reachable === 0
     ? `${start}: out of reach for every vial, by its doses or by two seasons’ flowers.`
     : `${start}: within reach for ${wholeNumber(reachable)} of ${counted(vials.length, 'vial')}.`;
@@ -71,9 +71,8 @@ function pairsSaid({ pairs }: Settle): string {
   const known = pairs.find(({ needed }) => needed !== null);
   if (known === undefined) return '';
   const reachable = pairs.filter(within);
-  const start = `A pair takes ${counted(known.needed!, 'flower')} to be told from the average pair`;
-  if (reachable.length === 0)
-    return `${start}: out of reach for every pair with two seasons’ flowers of its seed parent.`;
+  const start = `To know whether a pair is better or worse than the average pair takes ${counted(known.needed!, 'flower')} on it`;
+  if (reachable.length === 0) return `${start}: more than two seasons offer on any seed parent.`;
   const named = nearest(reachable).map(pairName);
   const names = reachable.length > MOST_ROWS ? `, nearest ${joined(named)}` : `: ${joined(named)}`;
   return `${start}, within reach for ${wholeNumber(reachable.length)} of ${pairs.length} pairs${names}.`;
@@ -82,9 +81,9 @@ function pairsSaid({ pairs }: Settle): string {
 /** What "settled" means, with its numbers. */
 export function settledMeans({ power, trueDifference, seasonFlowers }: Settle): string {
   return (
-    `Settled means: a chance of ${inTen(power)} that the range leaves out “no difference” if the true difference is ` +
-    `${wholeNumber(trueDifference * 10)} in 10. What this season happened to show is not plugged in. Out of reach is what takes more ` +
-    `than two seasons’ flowers (a season offers ${wholeNumber(seasonFlowers)}).`
+    `“Settled” means: if the true difference is ${wholeNumber(trueDifference * 10)} in every 10 flowers, so many flowers show that ` +
+    `there is one with a chance of ${inTen(power)}. The number does not hang on what this season happened to show. “Out of reach” ` +
+    `means more than two seasons’ flowers (a season offers ${wholeNumber(seasonFlowers)}).`
   );
 }
 

@@ -1,6 +1,8 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { ageFigure } from '../../lib/charts/age.ts';
 import { openPaper } from '../../lib/charts/paper.ts';
+import { days } from '../../lib/words/durations.ts';
+import { inTen } from '../../lib/words/numbers.ts';
 import { parsed, texts } from './drawn.ts';
 import { nearlyEmpty, season } from './fixture.ts';
 
@@ -18,22 +20,39 @@ function pathEnds(svg: string): number[] {
 }
 
 describe('ageFigure', () => {
-  it('says counts at two ages, the half age with its range, and how far the data reach', () => {
-    expect(ageFigure(season, 'frozen')!.finding).toBe(
-      'Frozen pollen took 5 of 9 at 8 to 14 days and 3 of 18 at 181 to 365 days; it falls to half after about ' +
-        '6 months (190 days; could be 121 days or more); nothing is known past about 8 months (240 days).',
+  it('says where the curve starts and where the data end, not the section’s own counts again', () => {
+    const said = ageFigure(season, 'frozen')!.finding;
+    const own = season.ageCurve.filter(({ storage }) => storage === 'frozen');
+    expect(said).toBe(
+      `Frozen pollen is estimated to take ${inTen(own[0]!.estimate)} when just put away and ` +
+        `${inTen(own.at(-1)!.estimate)} at about 8 months (240 days), the oldest tried.`,
     );
+    const later = { ...season, ageCurve: own.slice(1) };
+    expect(ageFigure(later, 'frozen')!.finding).toContain(` when ${days(own[1]!.ageDays)} old and `);
   });
 
-  it('tells no age by a band of fewer than 5 flowers where two others have more', () => {
-    const byAge = [
-      ...season.raw.byAge,
-      { ...season.raw.byAge[1]!, from: 1, to: 2, fruits: 1, flowers: 1, estimate: 1 },
-    ];
-    const sorted = byAge.sort((a, b) => a.from - b.from);
-    expect(ageFigure({ ...season, raw: { ...season.raw, byAge: sorted } }, 'frozen')!.finding).toMatch(
-      /^Frozen pollen took 5 of 9 at 8 to 14 days/,
+  it('puts no count of flowers on the curve', () => {
+    const svg = ageFigure(season, 'frozen')!.draw(paper, 'a');
+    const [, line] = [...parsed(svg).querySelectorAll('path')].filter((path) =>
+      (path.getAttribute('d') ?? '').includes('L'),
     );
+    const points = [...(line!.getAttribute('d') ?? '').matchAll(/[ML]([\d.]+),([\d.]+)/g)].map((at) => ({
+      x: Number(at[1]),
+      y: Number(at[2]),
+    }));
+    const counted = [...parsed(svg).querySelectorAll('text')].filter((text) =>
+      /^\d+ of \d+$/.test(text.textContent ?? ''),
+    );
+    expect(counted.length).toBeGreaterThan(1);
+    expect(points.length).toBeGreaterThan(5);
+    for (const text of counted) {
+      const [x, y] = (/translate\(([\d.]+),([\d.]+)\)/.exec(text.getAttribute('transform')!) ?? [])
+        .slice(1)
+        .map(Number) as [number, number];
+      // A count is about 40 units wide and 12 high, set in the middle of its place.
+      const under = points.filter((point) => Math.abs(point.x - x) < 15);
+      for (const point of under) expect(Math.abs(point.y - y), text.textContent!).toBeGreaterThan(5);
+    }
   });
 
   it('breaks off where the data end: no line goes past the oldest age tried', () => {
@@ -62,16 +81,8 @@ describe('ageFigure', () => {
     expect(rows.at(-1)).toEqual([
       'frozen, estimated',
       '240 days',
-      'about 2 in 10; could be under 1 to 4 in 10',
+      'about 2 in 10; could be 1 in 100 to 4 in 10',
     ]);
-  });
-
-  it('says more than the lower end, or can’t tell, where there is no half age', () => {
-    const half = { storage: 'frozen', estimate: null, lower: 203, upper: null, oldestAgeDays: 240 };
-    expect(ageFigure({ ...season, halfAge: [half] }, 'frozen')!.finding).toContain(
-      'it falls to half after more than about 7 months (203 days)',
-    );
-    expect(ageFigure({ ...season, halfAge: [] }, 'frozen')!.finding).toContain('the flowers can’t tell yet');
   });
 
   it('is null for a method without a curve', () => {

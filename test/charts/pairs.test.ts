@@ -38,11 +38,11 @@ describe('pairsFigure', () => {
 
   it('sets perhaps incompatible pairs apart, their chance as a word with its number in the table', () => {
     const figure = pairsFigure(season)!;
-    expect(texts(figure.draw(paper, 'p'))).toContain('Incompatible? 8 in 10 or more');
+    expect(texts(figure.draw(paper, 'p'))).toContain('Probably incompatible (8+ in 10)');
     expect(figure.table.rows.find(([name]) => name === 'Abendglocke × Abendstern')).toEqual([
       'Abendglocke × Abendstern',
       '0 of 11',
-      'about 1 in 10; could be under 1 to 3 in 10',
+      'about 1 in 10; could be under 1 in 100 to 3 in 10',
       'fresh pollen',
       'likely (about 8 in 10)',
     ]);

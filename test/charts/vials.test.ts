@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { openPaper } from '../../lib/charts/paper.ts';
 import { vialsFigure } from '../../lib/charts/vials.ts';
-import { texts } from './drawn.ts';
+import { parsed, texts } from './drawn.ts';
 import { nearlyEmpty, season } from './fixture.ts';
 
 let paper: Document;
@@ -12,7 +12,7 @@ beforeAll(async () => {
 describe('vialsFigure', () => {
   it('says the verdict counts and what is worth a flower', () => {
     expect(vialsFigure(season)!.finding).toBe(
-      'Keep 2, use first 1, test first 2 and discard 1. A flower is worth it where about 3 in 10 or more take.',
+      'Keep 2, use first 1, test first 2 and discard 1. The line: what is worth a flower, about 3 in 10.',
     );
   });
 
@@ -36,11 +36,22 @@ describe('vialsFigure', () => {
     ]);
   });
 
-  it('draws the line of what is worth a flower at its place', () => {
-    // 0.3 of 296 units from 12 is 100.8.
-    expect(vialsFigure(season)!.draw(paper, 'v')).toMatch(
-      /stroke-dasharray="5 3"[^>]*><line x1="100\.8" x2="100\.8"/,
+  it('draws the line of what is worth a flower at its place, a piece a vial, through no name', () => {
+    const svg = vialsFigure(season)!.draw(paper, 'v');
+    const [, pieces] = /stroke-dasharray="4 2"[^>]*>((?:<line[^>]*\/?>(?:<\/line>)?)+)/.exec(svg)!;
+    const lines = [...pieces!.matchAll(/x1="([\d.]+)" x2="([\d.]+)" y1="([\d.]+)" y2="([\d.]+)"/g)].map(
+      (line) => line.slice(1).map(Number),
     );
+    expect(lines).toHaveLength(season.vials.length);
+    const names = [...parsed(svg).querySelectorAll('text')]
+      .filter((text) => /^V-0/.test(text.textContent ?? ''))
+      .map((text) => Number(/,([\d.]+)\)/.exec(text.getAttribute('transform')!)![1]));
+    expect(names).toHaveLength(lines.length);
+    // 0.3 of 296 units from 12 is 100.8. A name is 12 units high, set in the middle of its place.
+    for (const [x1, x2, y1, y2] of lines) {
+      expect([x1, x2]).toEqual([100.8, 100.8]);
+      for (const y of names) expect(y + 6 <= y1! || y - 6 >= y2!).toBe(true);
+    }
   });
 
   it('tables the vial’s own record first, then what is expected, then how likely it is worth it', () => {

@@ -44,7 +44,7 @@ describe('analyse of the demo season', () => {
       rows: { byReason: { reason: string; reasonCode: string }[] };
     };
     for (const { reason, reasonCode } of [...vials, ...rows.byReason]) {
-      expect(reason).toMatch(/^\p{Lu}.*\.$/su);
+      expect(reason).toMatch(/^[\p{Lu}\d].*\.$/su);
       expect(reasonCode).toMatch(/^[a-z-]+$/);
     }
     expect(vials).toHaveLength(20);

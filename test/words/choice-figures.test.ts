@@ -17,7 +17,7 @@ describe('vials', () => {
     expect(vialsWords.heading('use-first', 3)).toBe('Use first: 3');
     const worth = { value: 0.3, source: 'option', freshRate: null } as const;
     expect(vialsWords.finding([['discard', 2]], worth)).toBe(
-      'Discard 2. A flower is worth it where about 3 in 10 or more take.',
+      'Discard 2. The line: what is worth a flower, about 3 in 10.',
     );
   });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import type { NextTest, TestOutcome } from '../../lib/decisions/next-test.ts';
 import type { VialAdvice } from '../../lib/decisions/vials.ts';
-import { vialReason } from '../../lib/words/english-vials.ts';
+import { nextTestSaid, vialReason } from '../../lib/words/english-vials.ts';
 
 const ADVICE: VialAdvice = {
   vial: 'F-01',
@@ -27,12 +28,14 @@ const ADVICE: VialAdvice = {
 describe('vialReason', () => {
   it('says both days with their probabilities', () => {
     expect(vialReason(ADVICE)).toBe(
-      'Likely (about 8 in 10) to be worth a flower on the day of use, but unlikely (about 3 in 10) a year later.',
+      '2 of its 9 flowers took; likely (about 8 in 10) to be worth a flower on the day of use, but unlikely (about 3 in 10) ' +
+        'a year later.',
     );
     expect(
       vialReason({ ...ADVICE, reasonCode: 'worth-now-and-a-year-later', probabilityWorthYearLater: 0.7 }),
     ).toBe(
-      'Likely (about 8 in 10) to be worth a flower on the day of use, and likely (about 7 in 10) a year later.',
+      '2 of its 9 flowers took; likely (about 8 in 10) to be worth a flower on the day of use, and likely (about 7 in 10) ' +
+        'a year later.',
     );
   });
 
@@ -45,7 +48,7 @@ describe('vialReason', () => {
       warnings: ['last-vial'],
     } as const;
     expect(vialReason(discarded)).toBe(
-      'Unlikely (about 1 in 10) to be worth a flower on the day of use. It is the last vial of Salt Moon: collect new ' +
+      '2 of its 9 flowers took; unlikely (about 1 in 10) to be worth a flower on the day of use. It is the last vial of Salt Moon: collect new ' +
         'pollen before you discard it.',
     );
   });
@@ -58,8 +61,53 @@ describe('vialReason', () => {
       probabilityWorthYearLater: null,
     };
     expect(vialReason(unjudged)).toBe(
-      'There is nothing to judge it by: pollinate a few flowers with it first.',
+      '2 of its 9 flowers took; there is nothing to judge it by: pollinate a few flowers with it first.',
     );
-    expect(vialReason({ ...ADVICE, reasonCode: 'sun-spots' })).toBe('The data can’t tell (sun-spots).');
+    expect(vialReason({ ...ADVICE, reasonCode: 'sun-spots' })).toBe(
+      '2 of its 9 flowers took. The data can’t tell (sun-spots).',
+    );
+  });
+
+  it('starts with the vial’s own record, however short', () => {
+    const start = (fruits: number, flowers: number) =>
+      vialReason({ ...ADVICE, fruits, flowers }).split(';')[0];
+    expect([start(0, 0), start(0, 1), start(1, 1), start(0, 5)]).toEqual([
+      'No flower of its own so far',
+      'Its one flower did not take',
+      'Its one flower took',
+      '0 of its 5 flowers took',
+    ]);
+  });
+});
+
+describe('nextTestSaid', () => {
+  const outcome = (fruits: number, verdict: TestOutcome['verdict']): TestOutcome => ({
+    fruits,
+    probability: 0.3,
+    probabilityWorth: 0.3,
+    verdict,
+  });
+  const test = (flowers: 1 | 2, ...outcomes: TestOutcome[]): NextTest => ({
+    vial: 'F-09',
+    pollenParent: 'Hollow Bell',
+    seedParent: 'Lantern Creek',
+    verdict: 'test-first',
+    probabilityWorth: 0.3,
+    tests: [{ flowers, changes: 0.42, gain: 0.01, outcomes }],
+  });
+
+  it('says which test, how likely it changes the verdict, and to what', () => {
+    expect(nextTestSaid([test(2, outcome(0, 'discard'), outcome(1, 'test-first'), outcome(2, 'keep'))])).toBe(
+      'The test that tells most: 2 flowers of Lantern Creek with F-09 (Hollow Bell) would change “test first” with a chance of ' +
+        'about 4 in 10 (discard if none takes and keep if both take).',
+    );
+    expect(nextTestSaid([test(1, outcome(0, 'test-first'), outcome(1, 'use-first'))])).toContain(
+      '1 flower of Lantern Creek with F-09 (Hollow Bell) would change “test first” with a chance of about 4 in 10 (use first ' +
+        'if it takes).',
+    );
+  });
+
+  it('is nothing where no test would change a verdict', () => {
+    expect(nextTestSaid([])).toBe('');
   });
 });

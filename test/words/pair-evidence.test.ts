@@ -2,7 +2,12 @@ import { describe, expect, it } from 'vitest';
 import type { SelfCompatibility, SuspectedPair } from '../../lib/analysis/compatibility.ts';
 import type { Reciprocal } from '../../lib/analysis/reciprocal.ts';
 import { unknown } from '../../lib/proportions/interval.ts';
-import { incompatibleSaid, reciprocalSaid, selfingSaid } from '../../lib/words/pair-evidence.ts';
+import {
+  incompatibleSaid,
+  reciprocalSaid,
+  selfIndexesSaid,
+  selfingSaid,
+} from '../../lib/words/pair-evidence.ts';
 import { proportion } from '../charts/fixture.ts';
 
 describe('what is said of incompatible pairs', () => {
@@ -48,21 +53,24 @@ describe('what is said of selfed flowers', () => {
     oneMinusSelfOverCross: { estimate: 0.8, lower: -0.42, upper: 0.972 },
   };
 
-  it('is the counts, then both indexes with their formulas', () => {
-    expect(selfingSaid({ selfIncompatibility: [{ ...index, plant: 'A' }, index] })).toBe(
-      'With fresh pollen of the plant itself 1 of 10 (about 1 in 10; could be under 1 to 4 in 10) took; with fresh pollen of ' +
-        'others, on the same plants, 5 of 10 (about 5 in 10; could be 2 to 8 in 10). Two indexes of self-incompatibility are ' +
-        'in use: 1 − self ÷ cross = 0.80 (could be −0.42 to 0.97); self ÷ cross = 0.20 (could be 0.03 to 1.42).',
+  it('is the counts, and apart from them both indexes with their formulas', () => {
+    const both = { selfIncompatibility: [{ ...index, plant: 'A' }, index] };
+    expect(selfingSaid(both)).toBe(
+      'With fresh pollen of the plant itself 1 of 10 (about 1 in 10; could be 2 in 100 to 4 in 10) took; with fresh pollen of ' +
+        'others, on the same plants, 5 of 10 (about 5 in 10; could be 2 to 8 in 10).',
+    );
+    expect(selfIndexesSaid(both)).toBe(
+      'Two indexes of self-incompatibility are in use: 1 − self ÷ cross = 0.80 (could be −0.42 to 0.97); self ÷ cross = 0.20 (could be 0.03 to 1.42).',
     );
   });
 
   it('has no index where nothing can be divided, and is nothing without a plant that has both', () => {
     const none = unknown('crosses-never-took');
-    const said = selfingSaid({
-      selfIncompatibility: [{ ...index, selfOverCross: none, oneMinusSelfOverCross: none }],
-    });
-    expect(said).not.toContain('index');
-    expect(selfingSaid({ selfIncompatibility: [{ ...index, plant: 'A' }] })).toBe('');
+    const undivided = [{ ...index, selfOverCross: none, oneMinusSelfOverCross: none }];
+    expect(selfIndexesSaid({ selfIncompatibility: undivided })).toBe('');
+    expect(selfingSaid({ selfIncompatibility: undivided })).toContain('1 of 10');
+    for (const said of [selfingSaid, selfIndexesSaid])
+      expect(said({ selfIncompatibility: [{ ...index, plant: 'A' }] })).toBe('');
   });
 });
 

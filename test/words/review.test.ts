@@ -1,10 +1,23 @@
 import { describe, expect, it } from 'vitest';
+import type { OptionsUsed, Provenance } from '../../lib/analyse.ts';
 import type { FreshVersusStored } from '../../lib/analysis/fresh-versus-stored.ts';
 import type { PooledPair } from '../../lib/analysis/pairs.ts';
 import * as review from '../../lib/words/review.ts';
 import { season as analysis } from '../charts/fixture.ts';
 
 const [frozen, room] = analysis.freshVersusStored as [FreshVersusStored, FreshVersusStored];
+
+function provenanceOf(options: Partial<OptionsUsed>): Provenance {
+  const used = {
+    level: 0.95,
+    endpoint: 'initial',
+    asOf: null,
+    useOn: null,
+    ageScale: null,
+    worth: null,
+  } as const;
+  return { version: '0.1.0', files: [], options: { ...used, ...options } };
+}
 
 function pair(fruits: number, flowers: number, lower: number, incompatible = 0): PooledPair {
   const rates = { estimate: lower + 0.1, lower, upper: lower + 0.2 };
@@ -117,11 +130,41 @@ describe('the answers on rows, tags and vials', () => {
     );
   });
 
-  it('gives every verdict its count, also none', () => {
+  it('gives every verdict that a vial has its count', () => {
     const tally = review.verdictCounts(analysis.vials);
     const total = [...tally.matchAll(/\d+/g)].reduce((sum, [count]) => sum + Number(count), 0);
     expect(total).toBe(analysis.vials.length);
-    expect(review.verdictCounts([])).toBe('Keep 0, use first 0, test 0, discard 0.');
+    expect(tally).not.toMatch(/\b0\b/);
+    const kept = analysis.vials.filter(({ verdict }) => verdict === 'keep' || verdict === 'test-first');
+    expect(review.verdictCounts(kept)).toBe('Keep 2, test 2.');
+    expect(review.verdictCounts([])).toBe('');
+  });
+
+  it('says in one breath for which day the vials are judged and what is worth a flower', () => {
+    const { vials } = analysis;
+    const said = (worth: typeof analysis.worth) =>
+      review
+        .vialsAnswer({ vials, worth, provenance: provenanceOf({ useOn: '2026-09-14' }) })
+        .slice(review.verdictCounts(vials).length);
+    const start = ' Judged for use on 2026-09-14: ';
+    expect(said({ value: 0.3, source: 'half-of-fresh', freshRate: 0.6 })).toBe(
+      `${start}a vial is worth a flower if about 3 in 10 or more would take, half of what fresh pollen gives on these plants.`,
+    );
+    expect(said({ value: 0.2, source: 'option', freshRate: null })).toBe(
+      `${start}a vial is worth a flower if about 2 in 10 or more would take, as you set it.`,
+    );
+    expect(said({ value: null, source: null, freshRate: null, because: 'no-fresh-flower' })).toBe(
+      `${start}without fresh flowers to compare with, only you can say what fruit set is worth a flower.`,
+    );
+  });
+
+  it('says what “took” means at the endpoint asked for', () => {
+    const means = (endpoint: 'initial' | 'final') =>
+      review.tookMeans({ provenance: provenanceOf({ endpoint }) });
+    expect(means('initial')).toBe(
+      '“Took” means that a fruit had set at the first check; control flowers are counted apart.',
+    );
+    expect(means('final')).toContain('a fruit came to harvest');
   });
 
   it('puts the season on one page: flowers, pairs, vials, counts by pollen, verdicts', () => {

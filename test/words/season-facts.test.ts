@@ -68,9 +68,8 @@ describe('what is said of lost tags by pollen', () => {
       difference: [{ storage: 'frozen', lowest: point(0.206), highest: point(0.296) }],
     };
     expect(said.lostTagsByMethodSaid({ lostTags })).toBe(
-      'By pollen: fresh pollen lost 5 (between 73 and 78 of 118 took) and frozen pollen lost 6 (between 46 and 52 of 126 ' +
-        'took). If they fell as badly as they could, frozen pollen would give about 2 fewer in every 10 or about 3 fewer in ' +
-        'every 10, counted over all flowers.',
+      'Fresh pollen lost 5 tags, so 73 to 78 of 118 took; frozen pollen lost 6 tags, so 46 to 52 of 126 took. Whatever became ' +
+        'of those flowers, over all flowers frozen pollen gave between about 2 fewer in every 10 and about 3 fewer in every 10.',
     );
   });
 

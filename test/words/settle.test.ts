@@ -32,9 +32,10 @@ const settle: Settle = {
 describe('the answer to how many more flowers would settle it', () => {
   it('is a number for each question', () => {
     expect(settleAnswer(settle)).toBe(
-      'To settle fresh against frozen pollen takes about 50 more flowers on the same pairs, half with each kind; for ' +
-        'refrigerated pollen 116. A vial takes 45 flowers of its own to be told from what is worth a flower: within reach for 2 ' +
-        'of 3 vials. A pair takes 49 flowers to be told from the average pair, within reach for 1 of 4 pairs: A × P.',
+      'About 50 more flowers would settle fresh against frozen pollen, half with each kind on the same pairs; for ' +
+        'refrigerated pollen 116. To know from its own flowers alone whether a vial is worth keeping takes 45 of them: within ' +
+        'reach for 2 of 3 vials. To know whether a pair is better or worse than the average pair takes 49 flowers on it, within ' +
+        'reach for 1 of 4 pairs: A × P.',
     );
   });
 
@@ -46,17 +47,16 @@ describe('the answer to how many more flowers would settle it', () => {
       pairs: [pair('C', 1, 12)],
     };
     expect(settleAnswer(far)).toBe(
-      'Out of reach for frozen pollen (150 more flowers): two seasons offer 100. A vial takes 45 flowers of its own to be told ' +
-        'from what is worth a flower: out of reach for every vial, by its doses or by two seasons’ flowers. A pair takes 49 ' +
-        'flowers to be told from the average pair: out of reach for every pair with two seasons’ flowers of its seed parent.',
+      'Fresh against frozen pollen (150 more flowers) is out of reach: two seasons offer 100 flowers. To know from its own ' +
+        'flowers alone whether a vial is worth keeping takes 45 of them: out of reach for every vial, by its doses or by two ' +
+        'seasons’ flowers. To know whether a pair is better or worse than the average pair takes 49 flowers on it: more than ' +
+        'two seasons offer on any seed parent.',
     );
   });
 
   it('says that enough flowers are there, and that there is nothing to settle', () => {
     const enough = { ...settle, freshVersusStored: [storage('frozen', 200)], vials: [], pairs: [] };
-    expect(settleAnswer(enough)).toBe(
-      'As many flowers on the same pairs as it takes are there for fresh against frozen pollen.',
-    );
+    expect(settleAnswer(enough)).toBe('For fresh against frozen pollen there are flowers enough already.');
     expect(settleAnswer({ ...enough, freshVersusStored: [] })).toBe(
       'No stored pollen was used, so there is nothing to settle about it.',
     );
@@ -73,8 +73,8 @@ describe('the answer to how many more flowers would settle it', () => {
   it('says what settled means with its numbers, and that what was observed is not plugged in', () => {
     const means = settledMeans(settle);
     expect(means).toContain('a chance of about 8 in 10');
-    expect(means).toContain('2 in 10');
-    expect(means).toContain('not plugged in');
+    expect(means).toContain('2 in every 10 flowers');
+    expect(means).toContain('does not hang on what this season happened to show');
     expect(means).toContain('96');
   });
 });
