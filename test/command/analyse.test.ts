@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
+import type { NextTest } from '../../lib/decisions/next-test.ts';
 import { schemaFaults } from '../schema-validator.ts';
 import { CLEAN, crossesCsv, type Run, run } from './memory-world.ts';
 
@@ -48,6 +49,34 @@ describe('analyse of the demo season', () => {
       expect(reasonCode).toMatch(/^[a-z-]+$/);
     }
     expect(vials).toHaveLength(20);
+  });
+
+  it('names the test flowers that would most likely change a verdict', () => {
+    const { nextTests, vials } = JSON.parse(json.out) as {
+      nextTests: NextTest[];
+      vials: { vial: string; verdict: string; probabilityWorth: number }[];
+    };
+    expect(nextTests.length).toBeGreaterThan(0);
+    const chances = nextTests.map(({ tests }) => tests.at(-1)!.changes);
+    expect(chances).toEqual([...chances].sort((a, b) => b - a));
+    for (const { vial, verdict, probabilityWorth, tests } of nextTests) {
+      const judged = vials.find((one) => one.vial === vial)!;
+      expect([verdict, probabilityWorth]).toEqual([judged.verdict, judged.probabilityWorth]);
+      for (const { outcomes, changes } of tests) {
+        const sum = (of: (outcome: (typeof outcomes)[number]) => number) =>
+          outcomes.reduce((total, outcome) => total + of(outcome), 0);
+        // Law of total probability: what is thought after a test is on average what was thought before it.
+        expect(sum(({ probability }) => probability)).toBeCloseTo(1, 9);
+        expect(sum((outcome) => outcome.probability * outcome.probabilityWorth)).toBeCloseTo(
+          probabilityWorth,
+          9,
+        );
+        expect(sum((outcome) => (outcome.verdict === verdict ? 0 : outcome.probability))).toBeCloseTo(
+          changes,
+          9,
+        );
+      }
+    }
   });
 
   it('says the same for people in a screenful', () => {

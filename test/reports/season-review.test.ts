@@ -181,7 +181,11 @@ describe('the answers of the demo report', () => {
     const { rows, raw, vials } = result;
     const start = `${rows.read} flowers, ${raw.byPair.length} pairs, ${vials.length} vials. Frozen pollen ${counts(of('frozen'))}, fresh ${counts(of('fresh'))}`;
     expect(answer('The season on one page').startsWith(start)).toBe(true);
-    const verdictCounts = `Keep ${verdicts('keep')}, use first ${verdicts('use-first')}, test ${verdicts('test-first')}, discard ${verdicts('discard')}.`;
+    // Verdicts that no vial has are not counted out.
+    const called = { keep: 'keep', 'use-first': 'use first', 'test-first': 'test', discard: 'discard' };
+    const some = Object.entries(called).filter(([verdict]) => verdicts(verdict) > 0);
+    const all = some.map(([verdict, said]) => `${said} ${verdicts(verdict)}`).join(', ');
+    const verdictCounts = `${all[0]!.toUpperCase()}${all.slice(1)}.`;
     expect(answer('The season on one page').endsWith(verdictCounts)).toBe(true);
     expect(answer('Keep or discard each vial?').startsWith(verdictCounts)).toBe(true);
   });
@@ -235,6 +239,17 @@ describe('the answers of the demo report', () => {
       }
       expect(said[i]).toContain(`${half.oldestAgeDays} day`);
     });
+  });
+
+  it('name the test that tells most with its vial, seed parent and chance', () => {
+    const said = section('Keep or discard each vial?').sentences.join(' ');
+    const [best] = result.nextTests;
+    const test = best!.tests.at(-1)!;
+    expect(test.changes).toBe(Math.max(...result.nextTests.map(({ tests }) => tests.at(-1)!.changes)));
+    expect(said).toContain(
+      `The test that tells most: ${test.flowers} flowers of ${best!.seedParent} with ${best!.vial} (${best!.pollenParent})`,
+    );
+    expect(said).toContain(`with a chance of about ${Math.round(10 * test.changes)} in 10`);
   });
 
   it('name the safest bet by the highest cautious end among pairs of five flowers or more', () => {
