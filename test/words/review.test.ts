@@ -16,7 +16,8 @@ function provenanceOf(options: Partial<OptionsUsed>): Provenance {
     ageScale: null,
     worth: null,
   } as const;
-  return { version: '0.1.0', files: [], options: { ...used, ...options } };
+  const wishes = { must: [], atMost: [] };
+  return { version: '0.1.0', files: [], options: { ...used, ...wishes, ...options } };
 }
 
 function pair(fruits: number, flowers: number, lower: number, incompatible = 0): PooledPair {
