@@ -7,17 +7,9 @@ import { season as analysis } from '../charts/fixture.ts';
 
 const [frozen, room] = analysis.freshVersusStored as [FreshVersusStored, FreshVersusStored];
 
+/** The options that a sentence is about; it reads no other. */
 function provenanceOf(options: Partial<OptionsUsed>): Provenance {
-  const used = {
-    level: 0.95,
-    endpoint: 'initial',
-    asOf: null,
-    useOn: null,
-    ageScale: null,
-    worth: null,
-  } as const;
-  const wishes = { must: [], atMost: [] };
-  return { version: '0.1.0', files: [], options: { ...used, ...wishes, ...options } };
+  return { version: '0.1.0', files: [], options: options as OptionsUsed };
 }
 
 function pair(fruits: number, flowers: number, lower: number, incompatible = 0): PooledPair {
