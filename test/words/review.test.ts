@@ -9,7 +9,7 @@ const [frozen, room] = analysis.freshVersusStored as [FreshVersusStored, FreshVe
 
 /** The options that a sentence is about; it reads no other. */
 function provenanceOf(options: Partial<OptionsUsed>): Provenance {
-  return { version: '0.1.0', files: [], options: options as OptionsUsed };
+  return { options: options as OptionsUsed } as Provenance;
 }
 
 function pair(fruits: number, flowers: number, lower: number, incompatible = 0): PooledPair {
