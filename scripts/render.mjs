@@ -15,15 +15,27 @@ function demoFiles() {
   }));
 }
 
-/** The files of the demo season's site, as `fruitodds site` makes them of a grower's. */
-async function demoSite() {
+/** The library's own pages as one entry of the start page; none where they were not made. */
+function libraryEntry(api) {
+  const start = api.find(({ name }) => name === 'api/index.html');
+  if (start === undefined) return [];
+  const description =
+    'Every function of the library with its method, its source and an example. In English, for those who write programs.';
+  return [{ ...start, title: 'The library', description }];
+}
+
+/** The files of the demo season's site, as `fruitodds site` makes them of a grower's, and the library's own pages. */
+async function demoSite(api) {
   const { analyse, readSeason } = await fromDist('lib', 'index.js');
   const { siteDownloads } = await fromDist('lib', 'command', 'site-downloads.js');
   const { renderSite: render } = await fromDist('lib', 'notebook', 'render-site.js');
   const season = readSeason(demoFiles());
   const analysis = analyse(season);
-  const otherPages = [await ownSeason()];
-  return render(season, analysis, { downloads: siteDownloads(analysis), otherPages, invented: true });
+  const otherPages = [await ownSeason(), ...libraryEntry(api)];
+  const downloads = siteDownloads(analysis);
+  const site = await render(season, analysis, { downloads, otherPages, invented: true });
+  const listed = new Set(otherPages.map(({ name }) => name));
+  return { ...site, files: [...site.files, ...api.filter(({ name }) => !listed.has(name))] };
 }
 
 /** The page on which a grower tries a file of their own; it is built here, since esbuild is there in development only. */
@@ -33,13 +45,14 @@ async function ownSeason() {
 }
 
 /** Renders everything, then puts it in place at once; the exit status. What fails leaves the old site as it was. */
-export async function renderSite(folder = join(root, 'site')) {
+export async function renderSite(folder = join(root, 'site'), api = []) {
   try {
     const { writeSite } = await fromDist('lib', 'notebook', 'site.js');
     const { disk } = await fromDist('lib', 'notebook', 'output.js');
-    const { files, leftOut } = await demoSite();
+    const { files, leftOut } = await demoSite(api);
     writeSite(disk, folder, files);
-    console.log(`${folder}: ${files.map(({ name }) => name).join(', ')}`);
+    const pages = files.map(({ name }) => name).filter((name) => !name.startsWith('api/'));
+    console.log(`${folder}: ${pages.join(', ')}${api.length > 0 ? `, api (${api.length} files)` : ''}`);
     for (const page of leftOut) console.log(`${page.name} was left out: ${page.package} is not installed.`);
     return 0;
   } catch (error) {

@@ -75,7 +75,8 @@ function checkShapes(caller: string, shape1: number, shape2: number): void {
  * Density of the beta distribution.
  *
  * @param x number; the density is 0 outside 0 to 1
- * @param shape1, shape2 numbers above 0; the mean is shape1 / (shape1 + shape2)
+ * @param shape1 number above 0; the mean is shape1 / (shape1 + shape2)
+ * @param shape2 number above 0
  * @param options `log: true` for its natural logarithm
  * @returns density at x; Infinity at an end where its shape is below 1
  * @throws RangeError or TypeError naming the argument
@@ -107,7 +108,8 @@ function logBetaDensity(x: number, a: number, b: number): number {
  * Answers P(X ≤ x), or P(X > x) with `tail: 'upper'`.
  *
  * @param x number
- * @param shape1, shape2 numbers above 0
+ * @param shape1 number above 0
+ * @param shape2 number above 0
  * @param options `tail`, `lower` by default
  * @returns probability, to about 1e-12 relatively for shapes of at least 0.01
  * @throws RangeError or TypeError naming the argument
@@ -152,7 +154,8 @@ export function logitQuantile(p: number, a: number, b: number, tail: Tail): numb
  * Answers the x that has probability p to its left, or to its right with `tail: 'upper'`.
  *
  * @param p probability, from 0 to 1
- * @param shape1, shape2 numbers above 0
+ * @param shape1 number above 0
+ * @param shape2 number above 0
  * @param options `tail`, `lower` by default
  * @returns x, from 0 to 1
  * @throws RangeError or TypeError naming the argument

@@ -18,7 +18,8 @@ export interface FindRootOptions {
  * zero, nor for several roots (one of them is returned).
  *
  * @param f continuous function; infinite values are allowed, they only steer the bisection
- * @param lower, upper ends of the bracket, where `f` has opposite signs (or is zero)
+ * @param lower an end of the bracket
+ * @param upper the other, where `f` has the opposite sign (or is zero)
  * @param options `tolerance`, relative to the root (default and least: 2^−52)
  * @returns the root
  * @throws RangeError when the ends are not finite, or `f` has the same sign at both or is not a number there

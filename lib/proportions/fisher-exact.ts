@@ -137,8 +137,10 @@ function conditionalOddsRatio(support: Support, level: number, midP: boolean): E
  * Answers whether two chances of success differ, given both margins; no approximation, however small the counts. It is
  * cautious: its true error is often half of its nominal one; mid-p mends that. Not for matched counts.
  *
- * @param successes1, trials1 first group, x1 of n1: whole numbers, 0 ≤ x1 ≤ n1, n1 ≥ 1
- * @param successes2, trials2 second group
+ * @param successes1 x1 of the first group, a whole number from 0 to n1
+ * @param trials1 n1, a whole number of at least 1
+ * @param successes2 x2 of the second group
+ * @param trials2 n2
  * @param options `alternative`, `twoSided` and `midP`, see `FisherOption`; `level` of the odds ratio's interval
  * @returns `p`; `statistic` x1; `df` null; `oddsRatio` by conditional maximum likelihood with the interval of two equal
  *   tails (mid-p where asked for). Where x1 is the largest count its margins allow, `estimate` and `upper` are null;

@@ -18,7 +18,8 @@ function checkPart(caller: string, name: string, { estimate, lower, upper }: Int
  * The lower end L is where first − L · second has 0 as the lower end of its MOVER interval, the upper end likewise:
  * L = (θ1θ2 − √(θ1²θ2² − l1(2θ1 − l1) u2(2θ2 − u2))) / (u2(2θ2 − u2)), and for the upper end u1 and l2 with a plus.
  *
- * @param first, second intervals of the same level, not negative, θ with its ends l and u
+ * @param first interval θ1 with its ends l1 and u1, not negative
+ * @param second interval θ2 of the same level, not negative
  * @returns the ratio; null because `zero-count` where the second is 0; an end that does not exist is null because
  *   `unbounded`: the second may be too near 0
  * @throws RangeError naming the argument

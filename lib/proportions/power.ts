@@ -118,8 +118,10 @@ export function exactPower(
  * Answers how often a difference will be found with groups of n1 and n2 trials, when the chances are p1 and p2. With
  * p1 = p2 the exact methods give the true error of the test. Not for trials that depend on each other.
  *
- * @param p1, trials1 chance of success (0 to 1) and size (whole, at least 1) of the first group
- * @param p2, trials2 the same of the second
+ * @param p1 chance of success in the first group, 0 to 1
+ * @param trials1 its size, a whole number of at least 1
+ * @param p2 chance of success in the second
+ * @param trials2 its size
  * @param options `level`, 0.95 by default: the test rejects at p ≤ 1 − level; `alternative` and `method`, see
  *   `PowerOption`; the exact methods are two-sided
  * @returns probability of a rejection

@@ -124,7 +124,8 @@ function checkQuestion(p1: number, p2: number, options: Required<SampleSizeOptio
  * Answers how many trials each group needs to find a difference between p1 and p2. Not for groups whose trials depend on
  * each other (flowers of one morning): they need more.
  *
- * @param p1, p2 the two chances of success, between 0 and 1, not equal
+ * @param p1 chance of success in the first group, between 0 and 1
+ * @param p2 chance in the second, not equal to it
  * @param options `level` 0.95, `power` 0.8, `alternative`, `method` and `ratio`, see `SampleSizeOption`
  * @returns sizes rounded up, see `SampleSize`
  * @throws RangeError or TypeError naming the argument

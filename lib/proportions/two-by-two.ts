@@ -36,8 +36,10 @@ export interface OddsRatioOption extends LevelOption {
  * Answers by what factor the odds of success of the first group exceed those of the second. Not for a count of 0 among
  * the four, where Woolf's formula has no interval: use `haldane`, or `fisherExact`, whose interval is exact.
  *
- * @param successes1, trials1 first group, x1 of n1: whole numbers, 0 ≤ x1 ≤ n1, n1 ≥ 1
- * @param successes2, trials2 second group
+ * @param successes1 x1 of the first group, a whole number from 0 to n1
+ * @param trials1 n1, a whole number of at least 1
+ * @param successes2 x2 of the second group
+ * @param trials2 n2
  * @param options `level` in (0, 1), 0.95 by default; `haldane: true` adds one half to each count
  * @returns the sample odds ratio, its ends and `logSe`; with a zero count both ends and `logSe` are null because
  *   `zero-count`, and `estimate` is 0, or null where it would divide by zero
@@ -66,8 +68,10 @@ export function oddsRatio(
  * Answers by what factor the first chance of success exceeds the second. Easier to say than an odds ratio; not for a
  * group without success, nor for two groups without failure, where the formula has no interval.
  *
- * @param successes1, trials1 first group, x1 of n1: whole numbers, 0 ≤ x1 ≤ n1, n1 ≥ 1
- * @param successes2, trials2 second group
+ * @param successes1 x1 of the first group, a whole number from 0 to n1
+ * @param trials1 n1, a whole number of at least 1
+ * @param successes2 x2 of the second group
+ * @param trials2 n2
  * @param options `level` in (0, 1), 0.95 by default
  * @returns the ratio of x1/n1 to x2/n2, its ends and `logSe`; without success in a group the ends are null because
  *   `zero-count`, without any failure because `no-failure`; `estimate` is null where it would divide by zero
@@ -105,8 +109,10 @@ export interface ChiSquareOption {
  * Answers whether two chances of success differ, in large groups. Not where an expected count is below 5: see
  * `fisherExact`.
  *
- * @param successes1, trials1 first group, x1 of n1: whole numbers, 0 ≤ x1 ≤ n1, n1 ≥ 1
- * @param successes2, trials2 second group
+ * @param successes1 x1 of the first group, a whole number from 0 to n1
+ * @param trials1 n1, a whole number of at least 1
+ * @param successes2 x2 of the second group
+ * @param trials2 n2
  * @param options `continuity: true` for Yates's correction, at most down to a statistic of 0
  * @returns `statistic`, `df` 1, `p`; all null because `no-variation` where no trial, or every one, succeeded
  * @throws RangeError or TypeError naming the argument

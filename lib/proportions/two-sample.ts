@@ -9,8 +9,10 @@ import { type ContinuityOption, twoSidedZ, wilson } from './one-sample.ts';
  * Answers by how much the first chance of success exceeds the second. Good at any size, 0 and n included. Not for
  * matched counts (the same pair of plants in both groups): see `mantelHaenszel`.
  *
- * @param successes1, trials1 first group, x1 of n1: whole numbers, 0 ≤ x1 ≤ n1, n1 ≥ 1
- * @param successes2, trials2 second group
+ * @param successes1 x1 of the first group, a whole number from 0 to n1
+ * @param trials1 n1, a whole number of at least 1
+ * @param successes2 x2 of the second group
+ * @param trials2 n2
  * @param options `level` in (0, 1), 0.95 by default; `continuity: true` for method 11 (Wilson limits with correction)
  * @returns `estimate` x1/n1 − x2/n2 with the ends, within −1 to 1
  * @throws RangeError or TypeError naming the argument
@@ -81,8 +83,10 @@ function scoreZ(counts: Counts, d: number, factor: number): number {
  * Answers the same question as `newcombe`: the differences that a score test with the restricted maximum-likelihood
  * variance would not reject. A little wider than Newcombe's for small groups; usual in trials.
  *
- * @param successes1, trials1 first group, x1 of n1: whole numbers, 0 ≤ x1 ≤ n1, n1 ≥ 1
- * @param successes2, trials2 second group
+ * @param successes1 x1 of the first group, a whole number from 0 to n1
+ * @param trials1 n1, a whole number of at least 1
+ * @param successes2 x2 of the second group
+ * @param trials2 n2
  * @param options `level` in (0, 1), 0.95 by default; `variance: 'mee'` for Mee's interval, without N / (N − 1)
  * @returns `estimate` x1/n1 − x2/n2 with the ends, within −1 to 1; at −1 and 1 the limit of the inverted test
  * @throws RangeError or TypeError naming the argument

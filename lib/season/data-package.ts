@@ -7,6 +7,7 @@ import { OUTCOMES } from './values.ts';
 /** What the description says in words; a text left out is not said. */
 export interface DataPackageWords {
   readonly description?: string;
+  /** What a column means. */
   readonly column?: (name: string, kind: KnownKind) => string;
 }
 

@@ -1,0 +1,52 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import * as door from '../../lib/index.ts';
+
+const page = readFileSync(new URL('../../reports/limitations.md', import.meta.url), 'utf8');
+
+interface World {
+  readonly world: string;
+  readonly ranges: readonly { readonly key: string; readonly share: number }[];
+}
+
+// test/reference/simulation.json: seasons drawn from stated worlds, by `npm run simulate`.
+const { worlds } = JSON.parse(
+  readFileSync(new URL('../reference/simulation.json', import.meta.url), 'utf8'),
+) as { worlds: readonly World[] };
+
+/** How often in 100 the ranges of one kind held, by world. */
+function held(key: string): ReadonlyMap<string, number> {
+  return new Map(
+    worlds.map(({ world, ranges }) => [
+      world,
+      Math.round(100 * ranges.find((range) => range.key === key)!.share),
+    ]),
+  );
+}
+
+describe('the page of limitations', () => {
+  it('states how often ranges held as the simulation found', () => {
+    const text = page.replace(/\s+/g, ' ');
+    const vials = held('vials');
+    expect([vials.get('no fading'), vials.get('strong fading')]).toSatisfy((shares: number[]) =>
+      shares.every((share) => Math.abs(share - 90) <= 1),
+    );
+    expect(text).toContain(
+      `for vials ${vials.get('matching')} times where the world is as assumed, 90 where`,
+    );
+    const pairs = [...held('pairs').values()];
+    expect(text).toContain(`for pairs ${Math.min(...pairs)} to ${Math.max(...pairs)} times`);
+    const most = [...held('pairs: most fertile of its season').values()];
+    expect(text).toContain(`only ${Math.min(...most)} to ${Math.max(...most)} times`);
+    const adjusted = held('adjusted');
+    expect(adjusted.get('matching')).toBeGreaterThanOrEqual(93);
+    expect(text).toContain(`difference ${adjusted.get('matching')} times`);
+    expect(text).toContain(`${adjusted.get('strong fading')} where pollen fades much faster`);
+  });
+
+  it('names functions that there are', () => {
+    const names = [...page.matchAll(/`([a-z]\w+)`/g)].map(([, name]) => name!);
+    expect(names.length).toBeGreaterThan(3);
+    expect(names.filter((name) => !(name in door))).toEqual([]);
+  });
+});
