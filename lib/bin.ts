@@ -66,6 +66,8 @@ const world: World = {
   note: (text) => void (process.stderr.isTTY && process.stderr.write(text)),
   render: async (season, analysis) =>
     (await import('./notebook/render-report.ts')).renderReport(season, analysis),
+  renderSheet: async (season, analysis, mix) =>
+    (await import('./notebook/render-report.ts')).renderSheet(season, analysis, mix),
   renderSite: async (season, analysis, parts) =>
     (await import('./notebook/render-site.ts')).renderSite(season, analysis, parts),
   siteObstacle: (folder) => siteObstacle(disk, resolve(folder)),

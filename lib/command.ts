@@ -23,6 +23,8 @@ async function runCommand(line: CommandLine, world: World): Promise<ExitStatus> 
       return (await import('./command/report.ts')).report(line, world);
     case 'site':
       return (await import('./command/site.ts')).site(line, world);
+    case 'sheet':
+      return (await import('./command/sheet.ts')).sheet(line, world);
     case 'clean':
       return (await import('./command/clean.ts')).clean(line, world);
     case 'template':

@@ -26,6 +26,12 @@ export { normalCdf, normalDensity, normalLogCdf, normalQuantile } from './numeri
 export { normalRangeTail } from './numerics/normal-range.ts';
 export { studentCdf, studentDensity, studentQuantile } from './numerics/student.ts';
 
+// A plan carried out
+export type { SheetFlower } from './decisions/crossing-sheet.ts';
+export { crossingSheetCsv, sheetOf } from './decisions/crossing-sheet.ts';
+export type { Mix, MixName } from './decisions/mix.ts';
+export { mixOf } from './decisions/mix-names.ts';
+
 // Proportions: one sample
 export type { Estimate, Interval, Proportion, Test } from './proportions/interval.ts';
 export { agrestiCoull, clopperPearson, jeffreys, midP, wilson } from './proportions/one-sample.ts';
@@ -101,6 +107,7 @@ export * from './words/season-facts.ts';
 export * from './words/seeds.ts';
 export * from './words/settle.ts';
 export { pollenOf, storageLabel } from './words/storage.ts';
+export * from './words/sheet.ts';
 export * from './words/working.ts';
 
 // Reports

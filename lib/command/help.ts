@@ -18,6 +18,7 @@ export function helpText(): string {
   fruitodds analyse FILE…               the numbers: fruit set, fresh against stored, vials
   fruitodds report FILE… -o OUT.html    the report, one page to read, print or mail
   fruitodds site FILE… -o FOLDER        all pages about the season, with downloads
+  fruitodds sheet FILE… -o OUT.html     next season's plan, flower by flower, to print; OUT.csv: to fill in
   fruitodds clean FILE… -o FOLDER       the files as they were understood, clean, with a description
   fruitodds template -o FOLDER          empty files to fill, the columns explained, an example
 

@@ -62,6 +62,11 @@ export const OPTION_RULES: readonly OptionRule[] = [
     help: 'plants of different growers that have the same name are one plant',
   },
   {
+    name: 'mix',
+    value: 'MIX',
+    help: 'of `sheet`: most-fruit, balanced or most-varieties (balanced)',
+  },
+  {
     name: 'must',
     value: '"A x B=2"',
     repeatable: true,

@@ -1,4 +1,5 @@
 import type { AgeScale } from '../analysis/models.ts';
+import type { MixName } from '../decisions/mix.ts';
 import type { DateSystem } from '../season/date-cell.ts';
 import type { DateOrder, Endpoint } from '../season/season.ts';
 import type { SeasonText } from '../season/write-season.ts';
@@ -22,7 +23,7 @@ import {
 import { overSettings, type Settings, settingsText } from './settings.ts';
 import { type Wishes, wishOf } from './wishes.ts';
 
-export type CommandName = 'check' | 'analyse' | 'report' | 'site' | 'clean' | 'template';
+export type CommandName = 'check' | 'analyse' | 'report' | 'site' | 'sheet' | 'clean' | 'template';
 
 /** The command line, read and checked. What is left out is undefined, so that defaults stay with the library. */
 export interface CommandLine extends Wishes {
@@ -33,6 +34,8 @@ export interface CommandLine extends Wishes {
   readonly json: boolean;
   /** `check` only: its findings as CSV. */
   readonly csv?: true;
+  /** `sheet` only: the mix it carries out. */
+  readonly mix?: MixName;
   readonly useOn?: string;
   readonly asOf?: string;
   readonly dateOrder?: DateOrder;
@@ -53,9 +56,9 @@ export interface CommandLine extends Wishes {
   readonly language?: 'de' | 'es' | 'fr';
 }
 
-const COMMANDS: readonly CommandName[] = ['check', 'analyse', 'report', 'site', 'clean', 'template'];
+const COMMANDS: readonly CommandName[] = ['check', 'analyse', 'report', 'site', 'sheet', 'clean', 'template'];
 /** Commands that write where -o says; `template` prints without it. */
-const WRITING: readonly CommandName[] = ['report', 'site', 'clean'];
+const WRITING: readonly CommandName[] = ['report', 'site', 'sheet', 'clean'];
 const LANGUAGES = ['en', 'de', 'es', 'fr'] as const;
 
 function commandOf(word: string | undefined): CommandName {
@@ -87,6 +90,12 @@ function outputOf(values: Values, command: CommandName): string | undefined {
   }
   if (output === undefined && WRITING.includes(command)) throw new Failure('output-missing', { command });
   return output === '-' ? fail('output', output, 'file-name') : output;
+}
+
+function mixFor(values: Values, command: CommandName): MixName | undefined {
+  const mix = choice(values, 'mix', ['most-fruit', 'balanced', 'most-varieties'] as const);
+  if (mix === undefined || command === 'sheet') return mix;
+  throw new Failure('option-not-for-command', { option: '--mix', command, use: 'sheet' });
 }
 
 function asCsv(values: Values, command: CommandName): true | undefined {
@@ -173,6 +182,7 @@ function lineOf(
       ageScale: choice(values, 'age-scale', ['days', 'log1p-days'] as const),
       worth: share(values, 'worth'),
       csv: asCsv(values, command),
+      mix: mixFor(values, command),
       language: languageOf(values, command),
       samePlants: values.has('same-plants') ? (true as const) : undefined,
       must: values.get('must')?.map((text) => wishOf('--must', text)),

@@ -1,4 +1,5 @@
 import type { Analysis } from '../analyse.ts';
+import type { MixName } from '../decisions/mix.ts';
 import type { FoundNotebooks } from '../notebook/compiled-notebooks.ts';
 import type { SiteFile, SiteObstacle } from '../notebook/site.ts';
 import type { SiteParts } from '../notebook/site-pages.ts';
@@ -33,6 +34,8 @@ export interface World {
   readonly note: (text: string) => void;
   /** The season review as one HTML file; it runs the compiled notebook, which lies beside the library. */
   readonly render: (season: Season, analysis: Analysis) => Promise<string>;
+  /** The crossing sheet of one mix of a season's plan as one HTML file. */
+  readonly renderSheet: (season: Season, analysis: Analysis, mix: MixName) => Promise<string>;
   /** All pages about a season; it runs the compiled notebooks. */
   readonly renderSite: (
     season: Season,

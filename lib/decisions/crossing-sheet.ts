@@ -2,7 +2,7 @@
 
 import { byCodePoint } from '../analysis/flowers.ts';
 import { addDays, daysBetween } from '../season/dates.ts';
-import type { Vial } from '../season/season.ts';
+import type { ExpectedFlowers, Season, Vial } from '../season/season.ts';
 import type { AllocationLine, Mix } from './mix.ts';
 
 /** One flower to be pollinated. */
@@ -60,6 +60,24 @@ export function crossingSheet(mix: Mix, vials: readonly Vial[], year: string): S
       pollenCollected: lot?.collected ?? null,
     };
   });
+}
+
+/**
+ * The crossing sheet of a mix of a season's plan; its tags start with the year in which the flowers are expected.
+ *
+ * @param season as read
+ * @param mix one of its plan's
+ * @param useOn the day of use, whose year counts where the flowers file has no days
+ * @example
+ * sheetOf(season, analysis.plan.frontier[0], analysis.provenance.options.useOn).length; // flowers of the mix
+ */
+export function sheetOf({ vials, flowers }: Season, mix: Mix, useOn: string | null): SheetFlower[] {
+  return crossingSheet(mix, vials, yearOf(flowers, useOn));
+}
+
+function yearOf(flowers: readonly ExpectedFlowers[], useOn: string | null): string {
+  const days = flowers.flatMap(({ opensFrom, opensTo }) => opensFrom ?? opensTo ?? []).sort();
+  return (days[0] ?? useOn ?? 'next').split('-')[0]!;
 }
 
 interface PlannedFlower {

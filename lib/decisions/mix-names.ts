@@ -37,6 +37,8 @@ function kneeOf(mixes: readonly Mix[]): number {
  * otherwise.
  *
  * @returns undefined where there is no mix
+ * @example
+ * mixOf(analysis.plan.frontier, 'balanced').expectedFruits; // fruits of the mix in between
  */
 export function mixOf(frontier: readonly Mix[], name: MixName): Mix | undefined {
   return (

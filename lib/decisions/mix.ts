@@ -25,6 +25,7 @@ export interface AllocationLine {
   readonly noFruit: number;
 }
 
+/** The two ends of the frontier, and the mix between them. */
 export type MixName = 'most-fruit' | 'balanced' | 'most-varieties';
 
 /** One way to split next season's flowers. */

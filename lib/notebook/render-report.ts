@@ -2,13 +2,15 @@
 
 import type { Analysis } from '../analyse.ts';
 import { openPaper } from '../charts/paper.ts';
+import type { MixName } from '../decisions/mix.ts';
 import type { Season } from '../season/season.ts';
 import { renderPage } from './page.ts';
-import type { CompiledNotebook } from './run.ts';
+import type { CompiledNotebook, Given } from './run.ts';
 import { runNotebook } from './run.ts';
 
 /** The package's own compiled notebook, found through its `exports`: a source folder has none beside it. */
 const seasonReview = 'fruitodds/reports/season-review.js';
+const crossingSheet = 'fruitodds/reports/crossing-sheet.js';
 
 /**
  * The season review of a season, as one HTML file.
@@ -24,7 +26,16 @@ const seasonReview = 'fruitodds/reports/season-review.js';
  * const report = await renderReport(season, analyse(season));
  */
 export async function renderReport(season: Season, analysis: Analysis): Promise<string> {
-  const [module, paper] = await Promise.all([import(seasonReview), openPaper()]);
+  return rendered(seasonReview, { season, analysis });
+}
+
+/** The crossing sheet of one mix of a season's plan, as one HTML file to print. */
+export async function renderSheet(season: Season, analysis: Analysis, mix: MixName): Promise<string> {
+  return rendered(crossingSheet, { season, analysis, mix });
+}
+
+async function rendered(address: string, given: Given): Promise<string> {
+  const [module, paper] = await Promise.all([import(address), openPaper()]);
   const { notebook } = module as { readonly notebook: CompiledNotebook };
-  return renderPage(await runNotebook(notebook, { season, analysis }), paper);
+  return renderPage(await runNotebook(notebook, given), paper);
 }

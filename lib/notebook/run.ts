@@ -2,6 +2,7 @@
 
 import type { Analysis } from '../analyse.ts';
 import type { Figure } from '../charts/figure.ts';
+import type { MixName } from '../decisions/mix.ts';
 import type { Season } from '../season/season.ts';
 import { NotebookError } from './fault.ts';
 import type { Html } from './html.ts';
@@ -16,6 +17,8 @@ export interface Given {
   readonly analysis: Analysis;
   /** What stands beside this page, where it is one of a site; a report is a file of its own. */
   readonly site?: SiteContents;
+  /** The mix that a crossing sheet carries out; the balanced one where it is not said. */
+  readonly mix?: MixName;
 }
 
 /** What a slot of the prose can show. */

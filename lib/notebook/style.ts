@@ -43,6 +43,8 @@ th:last-child,td:last-child{padding-right:0}
 thead th{vertical-align:bottom;border-bottom-color:var(--ink)}
 .number{text-align:right}
 .key{font-family:ui-monospace,"Liberation Mono",Menlo,monospace;font-size:.8em}
+.tags{list-style:none;padding:0;display:grid;grid-template-columns:repeat(auto-fill,minmax(12rem,1fr));gap:.4rem}
+.tags li{border:1px dashed var(--quiet);padding:.3rem .5rem}
 .skip{position:absolute;left:-100vw;background:var(--paper);padding:.5rem}
 .skip:focus{left:1rem;top:.5rem}
 `;
@@ -89,6 +91,8 @@ table{font-size:7.5pt}
 th,td{padding-right:.5rem}
 figure .chart{width:auto;max-width:100%;max-height:130mm}
 caption{break-after:avoid;padding-bottom:2pt}
+table.sheet{font-size:10pt}
+.sheet th,.sheet td{padding-top:2.5pt;padding-bottom:2.5pt}
 p{orphans:3;widows:3}
 }
 `;

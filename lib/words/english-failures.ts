@@ -57,11 +57,11 @@ function causeOf(cause: string | number | null | undefined): string {
 const FAILURES = {
   'command-missing': () => ({
     message: 'Nothing was asked for.',
-    fix: 'Name one of check, analyse, report, site, clean and template, for instance: fruitodds check crosses.csv',
+    fix: 'Name one of check, analyse, report, site, sheet, clean and template, for instance: fruitodds check crosses.csv',
   }),
   'command-unknown': ({ command, nearest }) => ({
     message: `There is no command "${command}".`,
-    fix: `${meant(nearest)}The commands are check, analyse, report, site, clean and template.`,
+    fix: `${meant(nearest)}The commands are check, analyse, report, site, sheet, clean and template.`,
   }),
   'file-not-expected': ({ file }) => ({
     message: `A template is made from nothing, but ${file} was named.`,
@@ -141,7 +141,7 @@ const FAILURES = {
   }),
   'output-missing': ({ command }) => ({
     message: `It was not said where to write ${command === 'clean' ? 'the clean files' : `the ${command}`}.`,
-    fix: `Add -o and a name, for instance: -o ${command === 'report' ? 'report.html' : 'my-season'}`,
+    fix: `Add -o and a name, for instance: -o ${command === 'report' ? 'report.html' : command === 'sheet' ? 'sheet.html' : 'my-season'}`,
   }),
   'output-is-input': ({ file }) => ({
     message: `${file} is one of the files to be read, and would be overwritten.`,
@@ -160,6 +160,14 @@ const FAILURES = {
   'output-not-ours': ({ file }) => ({
     message: `${file} is there already and is no report, so it is not overwritten.`,
     fix: 'Give another name after -o, or move that file away.',
+  }),
+  'sheet-is-there': ({ file }) => ({
+    message: `${file} is there already, and may be filled in, so it is not overwritten.`,
+    fix: 'Give another name after -o, or move that file away.',
+  }),
+  'no-plan': ({ cause }) => ({
+    message: `There is no plan to make a sheet of. ${cause}`,
+    fix: 'Look at the flowers file and the vials file: a plan needs flowers, and pollen that can reach them.',
   }),
   'settings-not-json': ({ file, cause }) => ({
     message: `${file} holds no settings: it is not JSON${cause ? ` (${cause})` : ''}.`,

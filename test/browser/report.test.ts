@@ -6,7 +6,13 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { hasChromium, openBrowser, siteAddress, siteText } from './finished-pages.ts';
 import { bare, pdfPages } from './pdf-text.ts';
 
-const pages = ['season-review.html', 'fresh-against-frozen.html', 'index.html'];
+const pages = [
+  'season-review.html',
+  'fresh-against-frozen.html',
+  'next-season.html',
+  'crossing-sheet.html',
+  'index.html',
+];
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 /** The parts of axe that these tests use. */

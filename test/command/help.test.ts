@@ -29,6 +29,8 @@ it('names every command and option of this version, and none that is not availab
       '--age-scale',
       '--worth',
       '--same-plants',
+      'sheet',
+      '--mix',
       '--must',
       '--at-most',
       '--language',

@@ -23,6 +23,7 @@ export interface MemoryFiles {
   /** The system's code with which every write is refused. */
   readonly refuses?: string;
   readonly render?: World['render'];
+  readonly renderSheet?: World['renderSheet'];
   readonly renderSite?: World['renderSite'];
   readonly siteObstacle?: World['siteObstacle'];
 }
@@ -37,6 +38,7 @@ export async function run(
     input = '',
     refuses,
     render = async () => '<!doctype html>',
+    renderSheet = async () => '<!doctype html>',
     renderSite = async () => START_ONLY,
     siteObstacle = () => null,
   }: MemoryFiles = {},
@@ -76,6 +78,7 @@ export async function run(
       noted.push(text);
     },
     render,
+    renderSheet,
     renderSite,
     siteObstacle,
     writeSite: (folder, pages) => {

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { crossingSheet, crossingSheetCsv } from '../../lib/decisions/crossing-sheet.ts';
+import { crossingSheet, crossingSheetCsv, sheetOf } from '../../lib/decisions/crossing-sheet.ts';
 import type { AllocationLine, Mix } from '../../lib/decisions/mix.ts';
 import { readSeason } from '../../lib/season/read-season.ts';
-import { vialOf } from './planned.ts';
+import { seasonOf } from '../season-of.ts';
+import { offer, vialOf } from './planned.ts';
 
 function line(seedParent: string, pollenParent: string, more: Partial<AllocationLine> = {}): AllocationLine {
   const fresh = { source: 'fresh' as const, vial: null, flowers: 1, from: null, to: null, noFruit: 0.5 };
@@ -67,6 +68,17 @@ describe('crossingSheet', () => {
   it('numbers more than 999 flowers with as many digits as they need', () => {
     const flowers = crossingSheet(mixOf([line('Blue Hour', 'Ash Lantern', { flowers: 1000 })]), [], '2026');
     expect([flowers[0]!.crossId, flowers[999]!.crossId]).toEqual(['2026-0001', '2026-1000']);
+  });
+});
+
+describe('sheetOf', () => {
+  it('counts tags from the year of the first flowers, else of the day of use', () => {
+    const season = { ...seasonOf([]), vials };
+    const mix = mixOf([line('Blue Hour', 'Ash Lantern')]);
+    const flowers = [offer('Blue Hour', 1, '2027-01-05'), offer('Blue Hour', 1, null, '2026-12-01')];
+    expect(sheetOf({ ...season, flowers }, mix, '2028-01-01')[0]!.crossId).toBe('2026-001');
+    expect(sheetOf(season, mix, '2028-01-01')[0]!.crossId).toBe('2028-001');
+    expect(sheetOf(season, mix, null)[0]!.crossId).toBe('next-001');
   });
 });
 

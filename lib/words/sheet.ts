@@ -1,0 +1,67 @@
+/** The crossing sheet in words: mornings, pollens, tags. */
+
+import type { SheetFlower } from '../decisions/crossing-sheet.ts';
+import type { Mix } from '../decisions/mix.ts';
+import { pairName } from './choice-figures.ts';
+import { counted, joined } from './numbers.ts';
+import { mixGives, mixLabel } from './plan.ts';
+import { storageLabel } from './storage.ts';
+
+const MONTHS = [
+  ...['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October'],
+  ...['November', 'December'],
+] as const;
+
+/** "10 June 2026"; where no day is known, "any morning". */
+export function morningSaid(morning: string | null): string {
+  if (morning === null) return 'Any morning';
+  const [year, month, day] = morning.split('-').map(Number);
+  return `${day} ${MONTHS[month! - 1]} ${year}`;
+}
+
+/** "fresh", or what to take out of the store: "thaw F-04", "R-02, refrigerated". */
+export function pollenToTake({ storage, vial }: Pick<SheetFlower, 'storage' | 'vial'>): string {
+  if (vial === null) return 'fresh';
+  return storage === 'frozen' ? `thaw ${vial}` : `${vial}, ${storageLabel(storage)}`;
+}
+
+/** What the sheet carries out, in one sentence. */
+export function sheetAnswer(flowers: readonly SheetFlower[], mix: Mix): string {
+  const mornings = new Set(flowers.map(({ morning }) => morning).filter((morning) => morning !== null)).size;
+  const when = mornings === 0 ? '' : ` on ${counted(mornings, 'morning')}`;
+  return `${counted(flowers.length, 'flower')}${when}, by the mix “${mixLabel(mix.name)}”: ${mixGives(mix)} expected.`;
+}
+
+/** What to take out of the store, vial by vial: "F-04 (Copper Tide) for 2 flowers". */
+export function vialsToTake(flowers: readonly SheetFlower[]): string {
+  const vials = new Map<string, SheetFlower[]>();
+  for (const flower of flowers) {
+    if (flower.vial !== null) vials.set(flower.vial, [...(vials.get(flower.vial) ?? []), flower]);
+  }
+  if (vials.size === 0) return 'Fresh pollen serves all flowers: no vial is needed.';
+  const named = [...vials].map(
+    ([vial, own]) => `${vial} (${own[0]!.pollenParent}) for ${counted(own.length, 'flower')}`,
+  );
+  return `Vials that are needed: ${joined(named)}.`;
+}
+
+/** Flowers by morning, in the order of the sheet. */
+export function byMorning(
+  flowers: readonly SheetFlower[],
+): readonly { readonly morning: string; readonly flowers: readonly SheetFlower[] }[] {
+  const mornings = [...new Set(flowers.map(({ morning }) => morning))];
+  return mornings.map((morning) => ({
+    morning: morningSaid(morning),
+    flowers: flowers.filter((flower) => flower.morning === morning),
+  }));
+}
+
+/** The note of a flower in the sheet's file: the morning it was planned for. */
+export function sheetNote({ morning }: SheetFlower): string {
+  return morning === null ? '' : `planned for ${morning}`;
+}
+
+/** What is written on a tag below its number. */
+export function tagText(flower: SheetFlower): string {
+  return `${pairName(flower)}, ${flower.vial ?? 'fresh'}`;
+}
