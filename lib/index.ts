@@ -100,6 +100,7 @@ export { findingsSaid } from './words/findings.ts';
 export { nextTestSaid, recordSaid, testSaid, vialReason } from './words/english-vials.ts';
 export { fileSize } from './words/file-size.ts';
 export * from './words/numbers.ts';
+export * from './words/old-vials.ts';
 export * from './words/pair-evidence.ts';
 export * from './words/plan.ts';
 export * from './words/review.ts';

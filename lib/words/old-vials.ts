@@ -1,0 +1,80 @@
+/** The page of old vials: how old they are, each one's story, and which is the last of its father. */
+
+import type { VialAdvice } from '../decisions/vials.ts';
+import { days } from './durations.ts';
+import { recordSaid, VERDICT_LABELS } from './english-vials.ts';
+import { CANNOT_TELL, capitalised, counted, counts, joined, likely, rate, wholeNumber } from './numbers.ts';
+import { storageLabel } from './storage.ts';
+
+/** Days after which a vial counts as old here: a year. */
+const OLD = 365;
+
+/** "14 of 20 vials will be older than a year on 2026-09-14; the oldest is F-02 (Copper Tide), about 4 years (1548 days)." */
+export function oldVialsAnswer(vials: readonly VialAdvice[], useOn: string | null): string {
+  const known = vials.filter(({ ageDays }) => ageDays >= 0);
+  if (useOn === null || known.length === 0) return 'No vial could be judged, so there is no age to tell.';
+  const old = known.filter(({ ageDays }) => ageDays > OLD).length;
+  const oldest = known.reduce((a, b) => (b.ageDays > a.ageDays ? b : a));
+  const tried = vials.filter(({ flowers }) => flowers > 0).length;
+  return (
+    `${counts(old, vials.length)} vials will be older than a year on ${useOn}; the oldest is ${oldest.vial} (${oldest.pollenParent}), ` +
+    `${days(oldest.ageDays)}. ${capitalised(counts(tried, vials.length))} have flowers of their own to go by; the others are judged by ` +
+    'their father, their age and how they were kept.'
+  );
+}
+
+/** Headings of the table of stories. */
+export const STORY_COLUMNS = [
+  'vial',
+  'father, storage, age then',
+  'its own record',
+  'expected then',
+  'worth a flower then',
+  'a year later',
+  'verdict',
+] as const;
+
+function chance(probability: number | null): string {
+  return probability === null ? CANNOT_TELL : likely(probability);
+}
+
+/** A row a vial, the oldest first: "F-01", "Salt Moon, frozen, about 4 years (1504 days)", "10 of its 21 flowers took" … */
+export function storyRows(vials: readonly VialAdvice[]): readonly (readonly string[])[] {
+  const oldestFirst = [...vials].sort((a, b) => b.ageDays - a.ageDays);
+  return oldestFirst.map((vial) => [
+    vial.vial,
+    `${vial.pollenParent}, ${storageLabel(vial.storage)}, ${vial.ageDays < 0 ? 'not yet collected' : days(vial.ageDays)}`,
+    recordSaid(vial),
+    rate(vial),
+    chance(vial.probabilityWorth),
+    chance(vial.probabilityWorthYearLater),
+    VERDICT_LABELS[vial.verdict],
+  ]);
+}
+
+/** "Last vials of their fathers: F-05 (Lantern Creek, keep) and …": what can't be had again from the freezer. */
+export function lastVialsSaid(vials: readonly VialAdvice[]): string {
+  const last = vials.filter(({ lastOfParent, dosesLeft }) => lastOfParent && dosesLeft !== 0);
+  if (last.length === 0) return 'Every father has another vial besides.';
+  const named = last.map(
+    ({ vial, pollenParent, verdict }) => `${vial} (${pollenParent}, ${VERDICT_LABELS[verdict]})`,
+  );
+  return (
+    `${counted(last.length, 'vial')} ${last.length === 1 ? 'is the last of its father' : 'are each the last of their father'}: ` +
+    `${joined(named)}. Collect new pollen of a father before its last vial goes.`
+  );
+}
+
+/** "keep 17, test first 3" by whether vials have flowers of their own: counts that show what the verdicts lean on. */
+export function verdictsByRecord(vials: readonly VialAdvice[]): readonly (readonly string[])[] {
+  const groups = [
+    ['with flowers of their own', vials.filter(({ flowers }) => flowers > 0)],
+    ['without', vials.filter(({ flowers }) => flowers === 0)],
+  ] as const;
+  return groups.map(([name, own]) => [
+    name,
+    ...Object.keys(VERDICT_LABELS).map((verdict) =>
+      wholeNumber(own.filter((vial) => vial.verdict === verdict).length),
+    ),
+  ]);
+}
