@@ -64,6 +64,10 @@ const testedBy: ReadonlyMap<string, string> = new Map([
   ['charts/parse-html.ts', 'charts/paper.test.ts'],
   ['charts/plot.ts', 'charts/sheet.test.ts'],
   ['index.ts', 'house.test.ts'],
+  ['words/catalogue-cells.ts', 'words/problem-catalogue.test.ts'],
+  ['words/catalogue-entry.ts', 'words/problem-catalogue.test.ts'],
+  ['words/catalogue-files.ts', 'words/problem-catalogue.test.ts'],
+  ['words/catalogue-rows.ts', 'words/problem-catalogue.test.ts'],
   ['notebook/build/flat.ts', 'notebook/check.test.ts'],
 ]);
 
