@@ -42,6 +42,13 @@ export const CELL_ENTRIES = {
     'Fill it in. An outcome that is not known is written unknown or pending.',
     'no seed_parent',
   ],
+  'cell-error': [
+    'error or warning',
+    'The cell holds a spreadsheet’s own error instead of a value.',
+    IF_NEEDED,
+    'Mend the formula in the spreadsheet, or type the value.',
+    '#REF!',
+  ],
   'date-does-not-exist': ['error or warning', 'The calendar has no such day.', IF_NEEDED, ISO, '2025-02-30'],
   'date-not-understood': ['error or warning', 'The cell is no date.', IF_NEEDED, ISO, 'last Tuesday'],
   'date-serial': [
