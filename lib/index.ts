@@ -100,7 +100,6 @@ export { findingsSaid } from './words/findings.ts';
 export { nextTestSaid, recordSaid, testSaid, vialReason } from './words/english-vials.ts';
 export type { CataloguedProblem } from './words/problem-catalogue.ts';
 export { problemCatalogue } from './words/problem-catalogue.ts';
-export { vialReason } from './words/english-vials.ts';
 export { fileSize } from './words/file-size.ts';
 export * from './words/numbers.ts';
 export * from './words/old-vials.ts';
