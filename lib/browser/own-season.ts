@@ -2,6 +2,8 @@
 
 import { html } from '../notebook/html.ts';
 import type { CompiledNotebook } from '../notebook/run.ts';
+import type { Season } from '../season/season.ts';
+import { writeSeason } from '../season/write-season.ts';
 import { failureWords } from '../words/english-failures.ts';
 import { OWN_SEASON } from '../words/own-season.ts';
 import { seasonAnswer } from '../words/review.ts';
@@ -45,7 +47,12 @@ interface Known {
   settings: Settings;
   reading: Reading | null;
   /** The finished report, and the settings it was made with. */
-  report: { readonly text: string; readonly settings: string; readonly flowers: string | null } | null;
+  report: {
+    readonly text: string;
+    readonly settings: string;
+    readonly flowers: string | null;
+    readonly season: Season;
+  } | null;
   saved: boolean;
   /** Counts the tasks, so that what an earlier one still does is not shown. */
   task: number;
@@ -63,6 +70,7 @@ export interface OwnSeason {
   readonly saveReport: () => void;
   readonly saveSettings: () => void;
   readonly saveFlowers: () => void;
+  readonly saveCleaned: (kind: 'crosses' | 'vials') => void;
   /** Whether leaving would lose something: files were read and the report is not saved. */
   readonly unsaved: () => boolean;
 }
@@ -150,10 +158,13 @@ async function finish(flow: Flow, { season, analysis }: Done, current: () => boo
     const text = await reportText(desk.notebook, { season, analysis }, desk.document, desk.pause);
     if (!current() || known.reading === null) return;
     const task = jobOf(known.files, known.answers, known.settings, true);
-    const settings = settingsText(task, known.reading);
-    known.report = { text, settings, flowers: flowersFile(known.settings) };
+    const settings = settingsText(task);
+    known.report = { text, settings, flowers: flowersFile(known.settings), season };
     known.saved = false;
-    showDone(places, seasonAnswer(analysis), known.report.flowers !== null);
+    showDone(places, seasonAnswer(analysis), {
+      flowers: known.report.flowers !== null,
+      vials: season.vials.length > 0,
+    });
     places.focus('own-answer-heading');
     await placeReport(places.at('own-report'), text, desk.pause, current);
   } catch (error) {
@@ -190,7 +201,7 @@ function workAgain(flow: Flow): void {
   work(flow);
 }
 
-function saving(flow: Flow): Pick<OwnSeason, 'saveReport' | 'saveSettings' | 'saveFlowers'> {
+function saving(flow: Flow): Pick<OwnSeason, 'saveReport' | 'saveSettings' | 'saveFlowers' | 'saveCleaned'> {
   const { desk, known, places } = flow;
   const save = (name: string, text: string | null | undefined, type: string): void => {
     if (text === null || text === undefined) return;
@@ -203,6 +214,10 @@ function saving(flow: Flow): Pick<OwnSeason, 'saveReport' | 'saveSettings' | 'sa
       known.saved = true;
     },
     saveSettings: () => save(OWN_SEASON.settingsName, known.report?.settings, 'application/json'),
+    saveCleaned: (kind) => {
+      const files = known.report === null ? [] : writeSeason(known.report.season);
+      save(OWN_SEASON.cleanedName(kind), files.find(({ name }) => name === `${kind}.csv`)?.text, CSV);
+    },
     saveFlowers: () => save(OWN_SEASON.flowersName, known.report?.flowers, CSV),
   };
 }

@@ -26,6 +26,8 @@ function tieButtons(own: OwnSeason, { at }: Places): void {
   press('own-save-report', own.saveReport);
   press('own-save-settings', own.saveSettings);
   press('own-save-flowers', own.saveFlowers);
+  press('own-save-crosses', () => own.saveCleaned('crosses'));
+  press('own-save-vials', () => own.saveCleaned('vials'));
   at('own-chosen').addEventListener('click', ({ target }) => {
     const name = target instanceof HTMLElement ? target.dataset.remove : undefined;
     if (name !== undefined) own.removeFile(name);

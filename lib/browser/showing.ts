@@ -64,13 +64,18 @@ export async function showCounts(
 }
 
 /** The finished answer: its sentence, and the buttons that save it. */
-export function showDone(places: Places, sentence: string, flowersTyped: boolean): void {
+export function showDone(
+  places: Places,
+  sentence: string,
+  has: { readonly flowers: boolean; readonly vials: boolean },
+): void {
   places.say('own-sentence', sentence);
   places.fill('own-faults', '');
   places.show('own-working', false);
   places.show('own-counts', false);
   places.show('own-changed', false);
-  places.show('own-save-flowers', flowersTyped);
+  places.show('own-save-flowers', has.flowers);
+  places.show('own-save-vials', has.vials);
   places.show('own-answer', true);
   places.at<HTMLDetailsElement>('own-read-fold').open = false;
   places.say('own-status', OWN_SEASON.done);

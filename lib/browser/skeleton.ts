@@ -65,6 +65,8 @@ const answer = html`<section id="own-answer" aria-labelledby="own-answer-heading
 <h3>${words.saveHeading}</h3>
 <p><button type="button" id="own-save-report" class="main">${words.saveReport}</button>
 <button type="button" id="own-save-settings">${words.saveSettings}</button>
+<button type="button" id="own-save-crosses">${words.saveCrosses}</button>
+<button type="button" id="own-save-vials" hidden>${words.saveVials}</button>
 <button type="button" id="own-save-flowers" hidden>${words.saveFlowers}</button></p>
 ${settings}</section>
 <div id="own-report"></div>

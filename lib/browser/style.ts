@@ -16,6 +16,7 @@ fieldset{border:1px solid var(--rule);border-radius:.3rem;margin:.9rem 0;padding
 legend{font-weight:600;padding:0 .3rem;overflow-wrap:anywhere}
 .choice{display:flex;align-items:center;padding:.4rem 0;overflow-wrap:anywhere}
 .choice span,.name{min-width:0;overflow-wrap:anywhere}
+caption,.key,summary{overflow-wrap:anywhere}
 .files{list-style:none;padding:0}
 .files li{display:flex;flex-wrap:wrap;justify-content:space-between;align-items:center;border-bottom:1px solid var(--rule)}
 .files .name{flex:1}

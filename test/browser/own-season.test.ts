@@ -1,8 +1,9 @@
 import { readFileSync } from 'node:fs';
-import { basename } from 'node:path';
+import { basename, join } from 'node:path';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { hasChromium, openBrowser, siteText } from './finished-pages.ts';
+import { ownSeasonPage } from '../../lib/browser/build/own-season-page.ts';
+import { hasChromium, openBrowser, root, siteText } from './finished-pages.ts';
 import {
   commandReport,
   DEMO,
@@ -103,6 +104,13 @@ describe.runIf(hasChromium())('your own season', () => {
 });
 
 describe('the file your-own-season.html', () => {
+  it('has at most 300 kB besides the charts’ library', () => {
+    const { page, chartLibraryBytes } = ownSeasonPage(join(root, 'dist'));
+    expect(page.text).toBe(siteText('your-own-season.html'));
+    expect(chartLibraryBytes).toBeGreaterThan(200_000);
+    expect(Buffer.byteLength(page.text) - chartLibraryBytes).toBeLessThanOrEqual(300_000);
+  });
+
   it('is one file that loads nothing and has no way out in its own script', () => {
     const text = siteText('your-own-season.html');
     expect(text).not.toMatch(/<(link|img|iframe|object|embed|base)\b[^>]*(src|href)=|@import|@font-face/i);

@@ -1,0 +1,270 @@
+import { readFileSync } from 'node:fs';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { readSeason } from '../../lib/season/read-season.ts';
+import { hasChromium, openBrowser, siteAddress } from './finished-pages.ts';
+import {
+  commandReport,
+  demoFile,
+  done,
+  expectAccessible,
+  expectNoSideways,
+  file,
+  openOwnSeason,
+  read,
+  savedBy,
+} from './own-season-page.ts';
+
+const HEAD = 'cross_id,pollination_date,seed_parent,pollen_parent,storage,pollen_age_days,outcome';
+const CANARY = 'Canary-4f1c9e';
+const HOSTILE = [
+  '</script><script>document.title="ran"</script>',
+  '"><img src=x onerror="document.title=`ran`">',
+  '\u202Eגן הלילה\u202C',
+  '🌵🌙 é 花',
+  'W'.repeat(200),
+  `${CANARY}.example`,
+];
+
+/** A season in which each of the names is a mother and a father, fresh and frozen. */
+function seasonWith(names: readonly string[]): string {
+  const quoted = names.map((name) => `"${name.replaceAll('"', '""')}"`);
+  const rows = quoted.flatMap((mother, i) =>
+    quoted.flatMap((father, j) =>
+      i === j
+        ? []
+        : [
+            [mother, father, 'fresh', '', (i + j) % 3 === 0 ? 'none' : 'fruit'],
+            [mother, father, 'frozen', 30 + 10 * j, (i * j) % 2 === 0 ? 'none' : 'fruit'],
+          ],
+    ),
+  );
+  return [HEAD, ...rows.map((row, i) => [`T${i}`, `2025-06-${10 + (i % 5)}`, ...row].join(','))].join('\n');
+}
+
+const SMALL = seasonWith(['Lantern Creek', 'Salt Moon', 'Pale Otter']);
+const small = file('crosses.csv', SMALL);
+
+describe.runIf(hasChromium())('files on the page', () => {
+  let browser: Browser;
+  beforeAll(async () => {
+    browser = await openBrowser();
+  });
+  afterAll(() => browser.close());
+
+  const choose = (page: Page, ...files: readonly ReturnType<typeof file>[]) =>
+    page.locator('#own-files').setInputFiles([...files]);
+  const status = (page: Page) => page.locator('#own-status').textContent();
+
+  it('can be worked out with the keyboard alone', async () => {
+    const { page, close } = await openOwnSeason(browser);
+    const tabTo = async (selector: string) => {
+      for (let presses = 0; presses < 60; presses += 1) {
+        if (await page.locator(selector).evaluate((element) => element === document.activeElement)) return;
+        await page.keyboard.press('Tab');
+      }
+      throw new Error(`${selector} was not reached by Tab`);
+    };
+    await page.keyboard.press('Tab');
+    expect(await page.evaluate(() => document.activeElement?.className)).toBe('skip');
+    await tabTo('#own-files');
+    await tabTo('details:has(#own-pasted) > summary');
+    await page.keyboard.press('Enter');
+    await tabTo('#own-pasted');
+    await page.keyboard.insertText(SMALL.replaceAll('2025-06-1', '03/04/201'));
+    await tabTo('#own-paste');
+    await page.keyboard.press('Enter');
+    await read(page);
+    // A question that only the grower can answer: an arrow key chooses, Enter sends.
+    await tabTo('#own-questions input[value=dmy]');
+    await page.keyboard.press('Space');
+    await page.keyboard.press('Enter');
+    await page.waitForSelector('#own-confirm:not([hidden])');
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('own-read');
+    await tabTo('#own-work');
+    await page.keyboard.press('Space');
+    await done(page);
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('own-answer-heading');
+    await tabTo('#own-save-report');
+    expect(await savedBy(page, () => page.keyboard.press('Enter'))).toMatch(/^<!doctype html>/);
+    await close();
+  });
+
+  it('may hold any name: nothing runs, nothing is sent, nothing is stored, nothing runs over the edge', async () => {
+    const { page, asked, complaints, close } = await openOwnSeason(browser, {
+      viewport: { width: 320, height: 640 },
+    });
+    const title = await page.title();
+    await choose(page, file(`${'N'.repeat(180)}<b>.csv`, seasonWith(HOSTILE)));
+    await read(page);
+    await expectNoSideways(page, 'read');
+    await page.locator('#own-work').click();
+    await done(page);
+    for (const details of await page.locator('details').all()) {
+      await details.evaluate((element) => {
+        (element as HTMLDetailsElement).open = true;
+      });
+    }
+    await expectNoSideways(page, 'done');
+    await expectAccessible(page, 'done');
+    expect(await page.title()).toBe(title);
+    expect(await page.locator('#own-report img, #own-report script, #own-flowers img').count()).toBe(0);
+    expect(await page.locator('#own-report').textContent()).toContain(HOSTILE[0]!);
+    const saved = await savedBy(page, () => page.locator('#own-save-report').click());
+    expect(saved).toContain(CANARY);
+    expect(saved).not.toMatch(/<script|<img/i);
+    expect(asked).toEqual([]);
+    expect(complaints).toEqual([]);
+    const kept = await page.evaluate(async () => ({
+      local: localStorage.length,
+      session: sessionStorage.length,
+      cookie: document.cookie,
+      databases: (await indexedDB.databases()).length,
+    }));
+    expect(kept).toEqual({ local: 0, session: 0, cookie: '', databases: 0 });
+    await close();
+  });
+
+  // The command is the second voice: both must say the same of the same bytes.
+  it.each([
+    ['nothing.csv', ''],
+    ['workbook.csv', 'PK\u0003\u0004 and more'],
+    ['picture.csv', '\u0089PNG\r\n\u001A\n\u0000\u0000\u0000\rIHDR\u0000\u0001'],
+    ['other.csv', 'x,y\n1,2\n'],
+    ['short.csv', 'cross_id,pollination_date,seed_parent\nT1,2025-06-01,A\n'],
+    ['headers.csv', `${HEAD}\n`],
+    ['broken.csv', `${HEAD}\nT1,2025-02-30,A,B,fresh,,fruit\n`],
+    ['open.csv', `${HEAD}\nT1,2025-06-01,A,B,fresh,,unknown\n`],
+    ['vials.csv', 'vial,pollen_parent,collected,storage\nF-01,A,2024-07-17,frozen\n'],
+  ])('are refused in the words of the command: %s', async (name, text) => {
+    const { page, complaints, close } = await openOwnSeason(browser);
+    await choose(page, file(name, text));
+    await read(page);
+    const said = (await page.locator('#own-read-files .error').first().textContent()) ?? '';
+    const command = commandReport([file(name, text)]);
+    expect(command.status).toBe(2);
+    const message = command.said.replace(/^fruitodds: /, '').split('\n')[0]!;
+    expect(said.startsWith(message)).toBe(true);
+    expect(said).not.toContain('--');
+    expect(await page.locator('#own-work').isVisible()).toBe(false);
+    expect(complaints).toEqual([]);
+    await close();
+  });
+
+  it('are refused before they are read where they are too large, with the limit and the command’s words', async () => {
+    const { page, close } = await openOwnSeason(browser);
+    const huge = file('huge.csv', Buffer.alloc(20_000_001, `${HEAD}\n`));
+    await choose(page, huge);
+    await page.waitForSelector('#own-chosen .error');
+    const said = (await page.locator('#own-chosen .error').textContent()) ?? '';
+    expect(said).toContain('files of up to 20 MB can be read');
+    const command = commandReport([huge]);
+    expect(command.said).toContain('The file has 21 MB; files of up to 20 MB can be read.');
+    await close();
+  });
+
+  it('are read once where they are chosen twice, and a mended one takes the place of the one before', async () => {
+    const { page, close } = await openOwnSeason(browser);
+    await choose(page, small);
+    await read(page);
+    await choose(page, small);
+    await page.waitForFunction(() =>
+      document.getElementById('own-status')?.textContent?.includes('is the same'),
+    );
+    expect(await page.locator('#own-chosen li').count()).toBe(1);
+    await choose(page, file('crosses.csv', `${SMALL}\nT99,2025-06-20,A,B,fresh,,fruit`));
+    await page.waitForFunction(() =>
+      document.getElementById('own-status')?.textContent?.includes('took the place'),
+    );
+    await page.waitForFunction(() =>
+      document.getElementById('own-read-files')?.textContent?.includes('13 rows'),
+    );
+    expect(await page.locator('#own-chosen li').count()).toBe(1);
+    await close();
+  });
+
+  it('stop the work when they change, and the work stops when that is asked', async () => {
+    const { page, complaints, close } = await openOwnSeason(browser);
+    const large = file('large.csv', readFileSync(new URL('../reference/k-season600.csv', import.meta.url)));
+    await choose(page, large);
+    await read(page);
+    await page.locator('#own-work').click();
+    await page.waitForSelector('#own-counts-said p');
+    await page.locator('#own-cancel').click();
+    expect(await status(page)).toMatch(/^Stopped\./);
+    expect(await page.locator('#own-working').isVisible()).toBe(false);
+    await page.locator('#own-work').click();
+    await page.waitForSelector('#own-counts-said p');
+    await choose(page, file('vials.csv', readFileSync(demoFile('vials.csv'))));
+    await page.waitForFunction(() =>
+      document.getElementById('own-status')?.textContent?.includes('begins anew'),
+    );
+    await page.waitForFunction(() =>
+      document.getElementById('own-read-files')?.textContent?.includes('vials.csv'),
+    );
+    // The stopped task must not come back with its report.
+    await page.waitForTimeout(1500);
+    expect(await page.locator('#own-answer').isVisible()).toBe(false);
+    await page.locator('button[data-remove="large.csv"]').click();
+    await page.locator('button[data-remove="vials.csv"]').click();
+    expect(await page.locator('#own-reading').isVisible()).toBe(false);
+    expect(complaints).toEqual([]);
+    await close();
+  });
+
+  it('are gone after a reload and after going back, without a word left open', async () => {
+    const { page, complaints, close } = await openOwnSeason(browser);
+    const asked: string[] = [];
+    page.on('dialog', (dialog) => void asked.push(dialog.type()));
+    await choose(page, small);
+    await read(page);
+    // A browser asks only where something was pressed before.
+    await page.locator('#own-work').click();
+    await page.reload();
+    expect(asked).toEqual(['beforeunload']);
+    await page.waitForFunction(() => document.querySelectorAll('#own-chosen li').length === 0);
+    await choose(page, small);
+    await read(page);
+    await page.goto(siteAddress('index.html'));
+    await page.goBack();
+    const again = async () => {
+      if ((await page.locator('#own-chosen li').count()) === 0) await choose(page, small);
+      await read(page);
+      await page.locator('#own-work').click();
+      await done(page);
+    };
+    await again();
+    expect(complaints).toEqual([]);
+    await close();
+  });
+
+  it('are given back cleaned, to be read again as the same season', async () => {
+    const { page, close } = await openOwnSeason(browser);
+    await choose(
+      page,
+      file('mine.csv', SMALL.replace('seed_parent', 'Mutter').replaceAll('fresh', 'Fresh ')),
+    );
+    await read(page);
+    await page.locator('#own-work').click();
+    await done(page);
+    const cleaned = await savedBy(page, () => page.locator('#own-save-crosses').click());
+    const crosses = (text: string) =>
+      readSeason([{ name: 'x.csv', bytes: new TextEncoder().encode(text) }]).crosses.map(
+        ({ crossId, seedParent, storage, outcome }) => [crossId, seedParent, storage, outcome],
+      );
+    expect(crosses(cleaned)).toEqual(crosses(SMALL));
+    await close();
+  });
+
+  it('may lack a column or a kind, which is asked for', async () => {
+    const { page, close } = await openOwnSeason(browser);
+    await choose(page, file('mine.csv', SMALL.replace('outcome', 'Zorn').replace('storage', 'Qux')));
+    await read(page);
+    await page.selectOption('select[data-column=outcome]', 'Zorn');
+    await page.selectOption('select[data-column=storage]', 'Qux');
+    await page.locator('#own-questions button').click();
+    await page.waitForSelector('#own-confirm:not([hidden])');
+    expect(await page.locator('#own-read-files').textContent()).toContain('12 rows, 12 used, 0 left out');
+    await close();
+  });
+});
