@@ -1,7 +1,9 @@
 import { problemAt } from '../season/problems.ts';
-import { MOST_BYTES } from '../season/read.ts';
 import { problemWords } from '../words/english-problems.ts';
 import { OWN_SEASON } from '../words/own-season.ts';
+
+/** A larger file is not read in a page, in bytes: its rows would fill a telephone's memory. The command reads more. */
+export const MOST_BYTES = 20_000_000;
 
 /** A file that the grower chose, dropped or pasted. */
 export interface ChosenFile {

@@ -3,7 +3,6 @@
 import type { AnalyseOptions, Analysis } from '../analyse.ts';
 import type { DateOrder, Endpoint, Season } from '../season/season.ts';
 import type { SeasonSource } from '../season/sheet.ts';
-import type { FailureCode, FailureDetails } from '../words/english-failures.ts';
 import type { Stage } from '../words/own-season.ts';
 import type { FirstCounts } from './first-counts.ts';
 import type { Reading } from './reading.ts';
@@ -24,13 +23,19 @@ export interface Job {
   readonly analyse: AnalyseOptions | null;
 }
 
+/** The season as it was understood, as files; null where it has no such rows. */
+export interface Cleaned {
+  readonly crosses: string | null;
+  readonly vials: string | null;
+}
+
 /** What the Worker says of a task. */
 export type Reply =
   | { readonly kind: 'stage'; readonly stage: Stage }
   | { readonly kind: 'read'; readonly reading: Reading }
   | { readonly kind: 'counts'; readonly counts: FirstCounts }
-  | { readonly kind: 'done'; readonly season: Season; readonly analysis: Analysis }
-  | { readonly kind: 'refused'; readonly code: FailureCode; readonly details: FailureDetails }
+  | { readonly kind: 'done'; readonly season: Season; readonly analysis: Analysis; readonly cleaned: Cleaned }
+  | { readonly kind: 'refused'; readonly message: string }
   | { readonly kind: 'fault'; readonly cause: string };
 
 /** A reply with the number of its task, so that what comes late is known. */

@@ -2,15 +2,12 @@
 
 import { html } from '../notebook/html.ts';
 import type { CompiledNotebook } from '../notebook/run.ts';
-import type { Season } from '../season/season.ts';
-import { writeSeason } from '../season/write-season.ts';
-import { failureWords } from '../words/english-failures.ts';
 import { OWN_SEASON } from '../words/own-season.ts';
 import { seasonAnswer } from '../words/review.ts';
 import type { ChosenFile, FileLike } from './chosen-files.ts';
 import { openFile, withFile } from './chosen-files.ts';
 import { answersIn, settingsIn } from './form-values.ts';
-import type { Reply } from './messages.ts';
+import type { Cleaned, Reply } from './messages.ts';
 import { type Places, placeReport, placesOf } from './places.ts';
 import type { Reading } from './reading.ts';
 import { reportText } from './report-text.ts';
@@ -51,7 +48,7 @@ interface Known {
     readonly text: string;
     readonly settings: string;
     readonly flowers: string | null;
-    readonly season: Season;
+    readonly cleaned: Cleaned;
   } | null;
   saved: boolean;
   /** Counts the tasks, so that what an earlier one still does is not shown. */
@@ -151,7 +148,11 @@ async function addFiles(flow: Flow, files: readonly FileLike[]): Promise<void> {
 }
 
 /** Draws the report and shows it, unless something else has begun in between. */
-async function finish(flow: Flow, { season, analysis }: Done, current: () => boolean): Promise<void> {
+async function finish(
+  flow: Flow,
+  { season, analysis, cleaned }: Done,
+  current: () => boolean,
+): Promise<void> {
   const { desk, known, places } = flow;
   try {
     showStage(places, 'drawing');
@@ -159,11 +160,11 @@ async function finish(flow: Flow, { season, analysis }: Done, current: () => boo
     if (!current() || known.reading === null) return;
     const task = jobOf(known.files, known.answers, known.settings, true);
     const settings = settingsText(task);
-    known.report = { text, settings, flowers: flowersFile(known.settings), season };
+    known.report = { text, settings, flowers: flowersFile(known.settings), cleaned };
     known.saved = false;
     showDone(places, seasonAnswer(analysis), {
       flowers: known.report.flowers !== null,
-      vials: season.vials.length > 0,
+      vials: cleaned.vials !== null,
     });
     places.focus('own-answer-heading');
     await placeReport(places.at('own-report'), text, desk.pause, current);
@@ -183,9 +184,8 @@ function work(flow: Flow): void {
     else if (reply.kind === 'done') void finish(flow, reply, current);
     else if (reply.kind === 'read') known.reading = reply.reading;
     else if (reply.kind === 'refused') {
-      const { message } = failureWords(reply.code, reply.details);
       if (known.reading !== null) showReading(places, known.reading, known.answers);
-      places.say('own-status', message);
+      places.say('own-status', reply.message);
     }
   });
   places.focus('own-work-heading');
@@ -215,8 +215,7 @@ function saving(flow: Flow): Pick<OwnSeason, 'saveReport' | 'saveSettings' | 'sa
     },
     saveSettings: () => save(OWN_SEASON.settingsName, known.report?.settings, 'application/json'),
     saveCleaned: (kind) => {
-      const files = known.report === null ? [] : writeSeason(known.report.season);
-      save(OWN_SEASON.cleanedName(kind), files.find(({ name }) => name === `${kind}.csv`)?.text, CSV);
+      save(OWN_SEASON.cleanedName(kind), known.report?.cleaned[kind], CSV);
     },
     saveFlowers: () => save(OWN_SEASON.flowersName, known.report?.flowers, CSV),
   };

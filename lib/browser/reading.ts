@@ -1,12 +1,12 @@
 import { sharedNames } from '../analysis/plants-apart.ts';
-import { uncountable } from '../analysis/refusal.ts';
+import { type Refusal, uncountable } from '../analysis/refusal.ts';
 import { understandHeader } from '../season/header.ts';
 import { questions } from '../season/problems.ts';
 import type { Problem, Season, SeasonFile } from '../season/season.ts';
 import { foldedMap } from '../season/sheet.ts';
-import type { FailureCode, FailureDetails } from '../words/english-failures.ts';
+import { type FailureCode, failureWords } from '../words/english-failures.ts';
 import { placedWords } from '../words/english-problems.ts';
-import { fixOnPage } from '../words/own-season.ts';
+import { fixOnPage, REFUSAL_FIXES } from '../words/own-season.ts';
 import { alsoInRows, problemGroups } from '../words/problem-groups.ts';
 import { refusalDetails } from '../words/refusals.ts';
 
@@ -33,7 +33,7 @@ export interface Reading {
   /** The first date column whose order only the grower can tell. */
   readonly dateQuestion: Problem | null;
   /** Why nothing could be counted; null where it can. */
-  readonly refusal: { readonly code: FailureCode; readonly details: FailureDetails } | null;
+  readonly refusal: { readonly code: FailureCode; readonly message: string; readonly fix: string } | null;
   /** Seed parents in the order of their first flower. */
   readonly seedParents: readonly string[];
   /** Plant names that stand in the rows of several growers. */
@@ -53,11 +53,18 @@ export function readingOf(season: Season, map: ReadonlyMap<string, string>): Rea
   return {
     files: season.files.map((file) => fileReading(file, map)),
     dateQuestion: questions(season).find(({ code }) => code.startsWith('date-order')) ?? null,
-    refusal: refusal && { code: refusal.code, details: refusalDetails(refusal, season) },
+    refusal: refusal && refusalWords(refusal, season),
     seedParents: [...new Set(season.crosses.map(({ seedParent }) => seedParent))],
     sameNames: sharedNames(season.crosses),
     flowersGiven: season.files.some(({ kind }) => kind === 'flowers'),
   };
+}
+
+/** The command's sentence, with what the page can do about it. */
+function refusalWords(refusal: Refusal, season: Season): Reading['refusal'] {
+  const { code } = refusal;
+  const { message, fix } = failureWords(code, refusalDetails(refusal, season));
+  return { code, message, fix: REFUSAL_FIXES[code] ?? fix };
 }
 
 function groupOf(group: readonly Problem[], columns: SeasonFile['columns']): ProblemGroup {

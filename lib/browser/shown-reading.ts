@@ -3,17 +3,8 @@
 import type { Html } from '../notebook/html.ts';
 import { html } from '../notebook/html.ts';
 import { dataTable } from '../notebook/table.ts';
-import { KINDS } from '../season/columns.ts';
-import { failureWords } from '../words/english-failures.ts';
 import { joined } from '../words/numbers.ts';
-import {
-  dateOrderQuestion,
-  fileSaid,
-  groupsLeft,
-  kindSaid,
-  OWN_SEASON,
-  REFUSAL_FIXES,
-} from '../words/own-season.ts';
+import { dateOrderQuestion, fileSaid, groupsLeft, kindSaid, OWN_SEASON } from '../words/own-season.ts';
 import type { ChosenFile } from './chosen-files.ts';
 import type { FileReading, ProblemGroup, Reading } from './reading.ts';
 import type { Answers } from './settings.ts';
@@ -69,9 +60,10 @@ ${problemList(file.groups)}${columnTable(file)}`,
 /** Why nothing could be counted, in the command's words; empty where it can or where a question says it better. */
 export function refusalSaid({ refusal }: Reading): Html | string {
   if (refusal === null || refusal.code === 'question-open') return '';
-  const { message, fix } = failureWords(refusal.code, refusal.details);
-  return html`<p class="error">${message} ${REFUSAL_FIXES[refusal.code] ?? fix}</p>`;
+  return html`<p class="error">${refusal.message} ${refusal.fix}</p>`;
 }
+
+const FILE_KINDS = ['crosses', 'vials', 'flowers'] as const;
 
 type Choice = readonly [value: string, label: string];
 
@@ -93,7 +85,7 @@ function columnSelect(column: string, file: FileReading): Html {
 function fileQuestions(file: FileReading, at: number): readonly Html[] {
   if (file.kind === 'unknown') {
     if (file.columns.length === 0) return [];
-    const choices = KINDS.map((kind): Choice => [kind, kindSaid(kind)]);
+    const choices = FILE_KINDS.map((kind): Choice => [kind, kindSaid(kind)]);
     return [
       html`<div data-file="${file.file}">${radios(`kind-${at}`, OWN_SEASON.kindQuestion(file.file), choices, null)}</div>`,
     ];

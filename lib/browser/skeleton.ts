@@ -3,12 +3,13 @@
 import type { Html } from '../notebook/html.ts';
 import { html } from '../notebook/html.ts';
 import { OWN_SEASON as words } from '../words/own-season.ts';
+import { MOST_BYTES } from './chosen-files.ts';
 
 const choosing = html`<section aria-labelledby="own-choose">
 <h2 id="own-choose" tabindex="-1">${words.chooseHeading}</h2>
 <p>${words.choose}</p>
-<label class="field" for="own-files">${words.filesLabel}</label>
-<input id="own-files" type="file" multiple accept=".csv,.tsv,.txt,text/csv,text/plain">
+<label class="field" for="own-files">${words.filesLabel(MOST_BYTES)}</label>
+<input id="own-files" type="file" multiple accept=".csv,.tsv,.txt,.xlsx,text/csv,text/plain">
 <p>${words.drop}</p>
 <details><summary>${words.pasteSummary}</summary>
 <label class="field" for="own-pasted">${words.pasteLabel}</label>

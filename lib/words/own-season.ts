@@ -130,8 +130,9 @@ export const OWN_SEASON = {
     'This browser does not let a page work in the background, so nothing can be worked out here. A newer browser, or the command fruitodds, can.',
   chooseHeading: 'Choose your files',
   choose:
-    'One row for each flower you pollinated, saved as CSV. A list of your pollen vials, and one of the flowers you expect next season, can be added. Each file is known by its columns.',
-  filesLabel: 'Files to read (CSV, up to 20 MB each)',
+    'One row for each flower you pollinated, saved as CSV or as a workbook (.xlsx). A list of your pollen vials, and one of the flowers you expect next season, can be added. Each file is known by its columns.',
+  filesLabel: (bytes: number): string =>
+    `Files to read (CSV or .xlsx, up to ${wholeNumber(bytes / 1e6)} MB each)`,
   drop: 'Or drop them anywhere on this page.',
   pasteSummary: 'Paste rows instead',
   pasteLabel: 'Rows copied from the sheet, with the row of headers',

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type ChosenFile, openFile, withFile } from '../../lib/browser/chosen-files.ts';
-import { MOST_BYTES } from '../../lib/season/read.ts';
+import { type ChosenFile, MOST_BYTES, openFile, withFile } from '../../lib/browser/chosen-files.ts';
 
 const file = (name: string, text: string): ChosenFile => ({
   name,

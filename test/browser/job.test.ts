@@ -46,6 +46,7 @@ describe('answerJob', () => {
       kind: 'done',
       season: expect.anything(),
       analysis: analyse(readSeason(job(GOOD).sources)),
+      cleaned: { crosses: expect.stringContaining('T1,2025-06-01,A,B,fresh'), vials: null },
     });
   });
 

@@ -73,7 +73,7 @@ describe.runIf(hasChromium())('your own season', () => {
     const options = ['--worth', '0.333', '--use-on', '2026-06-20', '--endpoint', 'final'];
     const command = commandReport([...demo.slice(0, 2), file('flowers.csv', flowers)], options);
     expect(tree(saved)).toBe(tree(command.text));
-    expect(settings.options).toMatchObject({ worth: 0.333, useOn: '2026-06-20', endpoint: 'final' });
+    expect(settings).toEqual({ version: 1, endpoint: 'final', worth: 0.333, 'use-on': '2026-06-20' });
     await close();
   });
 
