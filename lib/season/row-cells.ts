@@ -1,13 +1,20 @@
 /** The cells of one row by our column names: each read as what it holds, each fault reported where it stands. */
 
-import { readNumber, readWord, tidyName } from './cell.ts';
+import { tidyName } from './cell.ts';
+import {
+  type CellReading,
+  dateReading,
+  numberReading,
+  storageReading,
+  wordReading,
+  yesNoReading,
+} from './cell-readings.ts';
 import { asMeant } from './csv-text.ts';
-import { readDate, threeNumbers } from './date-cell.ts';
 import { type ProblemCode, type ProblemParts, problemAt } from './problems.ts';
 import { type Row, trimmed } from './rows.ts';
 import type { Place, Problem } from './season.ts';
-import type { CellReading, Sheet } from './sheet.ts';
-import { foldWord, isBlank, isErrorValue, likelySlip, STORAGES, type WordList, YES_NO } from './values.ts';
+import type { Sheet } from './sheet.ts';
+import { foldWord, isErrorValue, type WordList } from './values.ts';
 
 /** How far a number may go, and whether a fault in the cell leaves the row out. */
 interface NumberRule {
@@ -16,7 +23,7 @@ interface NumberRule {
   readonly required?: boolean;
 }
 
-const BLANK: CellReading = { value: null, blank: true };
+const NO_DETAILS = {};
 
 /** One row of a sheet, read cell by cell. What a cell does not say is null. */
 export class RowCells {
@@ -87,33 +94,29 @@ export class RowCells {
     return placed === undefined ? '' : asMeant(trimmed(this.#row.cells[placed.index] ?? ''));
   }
 
+  /** What a text of a column was read as, where it was met before: each distinct text is read once. */
+  #known(column: string, raw: string): CellReading | undefined {
+    return this.sheet.readings.get(column)!.get(raw);
+  }
+
+  #keep(column: string, raw: string, reading: CellReading): CellReading {
+    const kept: CellReading = isErrorValue(raw) ? { value: null, fault: 'cell-error' } : reading;
+    this.sheet.readings.get(column)!.set(raw, kept);
+    return kept;
+  }
+
   /**
-   * What a cell was read as. Each distinct text of a column is read once; its fault is reported in every row, a guess at
-   * its first appearance.
+   * The value of a reading; its fault is reported in every row, a guess at its first appearance.
    *
    * @param severe whether a cell that gives no value leaves the row out
    */
-  #read(
-    column: string,
-    required: boolean,
-    read: (raw: string) => CellReading,
-    severe = required,
-  ): CellReading['value'] {
-    const raw = this.raw(column);
-    if (raw === '') return this.#blank(column, required);
-    const known = this.sheet.readings.get(column)!;
-    let reading = known.get(raw);
-    if (reading === undefined) {
-      reading = isErrorValue(raw) ? { value: null, fault: 'cell-error' } : read(raw);
-      known.set(raw, reading);
-    }
-    if (reading.blank) return this.#blank(column, required);
-    if (reading.guess !== undefined) this.#noticeOnce(reading.guess, column, String(reading.value));
-    if (reading.fault !== undefined) {
-      const { fault, details = {} } = reading;
-      this.report(severe && reading.value === null ? 'error' : 'warning', fault, { column, details });
-    }
-    return reading.value;
+  #valueOf(column: string, reading: CellReading, required: boolean, severe = required): CellReading['value'] {
+    const { value, blank, guess, fault, details = NO_DETAILS } = reading;
+    if (blank) return this.#blank(column, required);
+    if (guess !== undefined) this.#noticeOnce(guess, column, String(value));
+    if (fault !== undefined)
+      this.report(severe && value === null ? 'error' : 'warning', fault, { column, details });
+    return value;
   }
 
   #blank(column: string, required: boolean): null {
@@ -150,65 +153,44 @@ export class RowCells {
   }
 
   date(column: string, required = false): string | null {
-    return this.#read(column, required, (raw) => {
-      if (isBlank(raw)) return BLANK;
-      const form = this.sheet.dateForms.get(column) ?? null;
-      const reading = readDate(raw, form);
-      if ('value' in reading) return reading;
-      const ordered = typeof form === 'string' && threeNumbers(raw) !== null;
-      return { value: null, fault: reading.fault, details: ordered ? { order: form } : {} };
-    }) as string | null;
+    const raw = this.raw(column);
+    if (raw === '') return this.#blank(column, required);
+    const reading =
+      this.#known(column, raw) ??
+      this.#keep(column, raw, dateReading(raw, this.sheet.dateForms.get(column) ?? null));
+    return this.#valueOf(column, reading, required) as string | null;
   }
 
-  number(column: string, { highest, whole = false, required = false }: NumberRule): number | null {
-    return this.#read(column, required, (raw) => {
-      if (isBlank(raw)) return BLANK;
-      const reading = readNumber(raw, { highest, whole, column });
-      if ('fault' in reading) return { value: null, fault: reading.fault, details: { highest } };
-      return reading.converted ? { value: reading.value, guess: 'number-converted' } : reading;
-    }) as number | null;
+  number(column: string, rule: NumberRule): number | null {
+    const raw = this.raw(column);
+    const { required = false } = rule;
+    if (raw === '') return this.#blank(column, required);
+    const reading =
+      this.#known(column, raw) ?? this.#keep(column, raw, numberReading(raw, { ...rule, column }));
+    return this.#valueOf(column, reading, required) as number | null;
   }
 
   /** A word of a list; an unknown one leaves the row out, since it could be any of them. */
   word<T extends string | boolean>(column: string, list: WordList<T>, required = false): T | null {
-    return this.#read(
-      column,
-      required,
-      (raw) => {
-        const reading = readWord(raw, list);
-        if ('value' in reading) {
-          return foldWord(raw) === String(reading.value) ? reading : { ...reading, guess: 'word-guessed' };
-        }
-        const slip = likelySlip(raw, list);
-        return {
-          value: null,
-          fault: reading.fault,
-          details: slip === null ? {} : { suggestion: String(slip) },
-        };
-      },
-      true,
-    ) as T | null;
+    const raw = this.raw(column);
+    if (raw === '') return this.#blank(column, required);
+    const reading = this.#known(column, raw) ?? this.#keep(column, raw, wordReading(raw, list));
+    return this.#valueOf(column, reading, required, true) as T | null;
   }
 
   /** A storage method: one of the four known words, or the grower's own as it stands. */
   storage(required: boolean): string | null {
-    return this.#read('storage', required, (raw) => {
-      if (raw === '?') return BLANK;
-      const known = STORAGES.get(foldWord(raw));
-      if (known !== undefined)
-        return foldWord(raw) === known ? { value: known } : { value: known, guess: 'word-guessed' };
-      const slip = likelySlip(raw, STORAGES);
-      const value = tidyName(raw);
-      return slip === null ? { value } : { value, fault: 'storage-slip', details: { suggestion: slip } };
-    }) as string | null;
+    const raw = this.raw('storage');
+    if (raw === '') return this.#blank('storage', required);
+    const reading = this.#known('storage', raw) ?? this.#keep('storage', raw, storageReading(raw));
+    return this.#valueOf('storage', reading, required) as string | null;
   }
 
   yesNo(column: string): boolean | null {
-    return this.#read(column, false, (raw) => {
-      if (isBlank(raw)) return BLANK;
-      const reading = readWord(raw, YES_NO);
-      return 'value' in reading ? reading : { value: null, fault: 'word-not-understood' };
-    }) as boolean | null;
+    const raw = this.raw(column);
+    if (raw === '') return null;
+    const reading = this.#known(column, raw) ?? this.#keep(column, raw, yesNoReading(raw));
+    return this.#valueOf(column, reading, false) as boolean | null;
   }
 
   /** A guess about a cell is told at its first appearance in the file. */

@@ -1,11 +1,12 @@
 /** One file laid out: its rows, where our columns stand in it, how its dates are written, and what was found on the way. */
 
+import type { CellReading } from './cell-readings.ts';
 import { foldHeader } from './columns.ts';
 import type { DateForm, DateSystem } from './date-cell.ts';
 import { dateFormsOf } from './date-columns.ts';
 import { type Header, type HeaderMap, type PlacedColumn, understandHeader } from './header.ts';
 import { reportHeader } from './header-report.ts';
-import { type ProblemParts, problemAt, type Report, type RowProblemCode } from './problems.ts';
+import { type ProblemParts, problemAt, type Report } from './problems.ts';
 import { MOST_BYTES, readRows } from './read.ts';
 import type { Row, Rows } from './rows.ts';
 import { SamePlants } from './same-plants.ts';
@@ -29,18 +30,6 @@ export interface SheetOptions {
   readonly map: HeaderMap;
   /** Names of one plant, as the grower says; none where left out. */
   readonly same?: SamePlants;
-}
-
-/**
- * What the text of a cell was read as: its value, and its fault or that it is a guess; `blank` where it says nothing,
- * though it is not empty.
- */
-export interface CellReading {
-  readonly value: string | number | boolean | null;
-  readonly fault?: RowProblemCode;
-  readonly details?: Readonly<Record<string, string | number>>;
-  readonly guess?: RowProblemCode;
-  readonly blank?: true;
 }
 
 /** A file laid out. Its rows stand below the header; `readable` is false where a fault or a question stops them all. */
