@@ -4,6 +4,7 @@
  *   npm run bench                          every case, a few minutes
  *   npm run bench -- --case firth          only the cases whose name holds this word
  *   npm run bench -- --without-r           ours only
+ *   npm run bench -- --import              reading a file of a million flowers, beside csv-parse alone
  *   npm run bench -- --memory              peak memory at n, 2 n and 4 n rows instead of times
  *
  * R needs the packages lme4, brglm2 and, for the profile ranges, brglm; a case whose package is missing is run
@@ -23,6 +24,8 @@ const { values } = parseArgs({
     case: { type: 'string', default: '' },
     'without-r': { type: 'boolean', default: false },
     memory: { type: 'boolean', default: false },
+    import: { type: 'boolean', default: false },
+    rows: { type: 'string', default: '1000000' },
     // One fit of so many rows and its peak memory: what --memory starts in a process of its own.
     peak: { type: 'string' },
   },
@@ -39,7 +42,8 @@ const { outputFiles } = buildSync({
 });
 const file = join(folder, 'run.mjs');
 writeFileSync(file, outputFiles[0].text);
-const { times, memory, peak } = await import(pathToFileURL(file).href);
+const { times, memory, peak, importTimes } = await import(pathToFileURL(file).href);
 if (values.peak !== undefined) console.log(peak(values.case, Number(values.peak)));
+else if (values.import) importTimes(Number(values.rows));
 else if (values.memory) memory(fileURLToPath(import.meta.url));
 else await times({ word: values.case, withR: !values['without-r'], folder });

@@ -80,17 +80,25 @@ function perhapsRepeated<T>(records: readonly T[], tag: (record: T) => string): 
   });
 }
 
+function grouped<T>(records: readonly T[], by: (record: T) => string): Iterable<T[]> {
+  const groups = new Map<string, T[]>();
+  for (const record of records) {
+    const key = by(record);
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, [record]);
+    else group.push(record);
+  }
+  return groups.values();
+}
+
 /**
  * Leaves out what is written twice. Of records that say the same the first is used; where they contradict each other
  * none is, since nothing tells which one is right, and the order of rows must not decide.
  */
 export function leaveOutRepeats<T extends Placed>(records: readonly T[], rule: RepeatRule<T>): void {
-  const groups = new Map<string, T[]>();
-  for (const record of perhapsRepeated(records, rule.tag)) {
-    const key = rule.key(record);
-    const group = groups.get(key);
-    if (group === undefined) groups.set(key, [record]);
-    else group.push(record);
+  const perhaps = perhapsRepeated(records, rule.tag);
+  for (const sameTag of grouped(perhaps, rule.tag)) {
+    if (sameTag.length === 1) continue;
+    for (const group of grouped(sameTag, rule.key)) if (group.length > 1) reportGroup(group, rule);
   }
-  for (const group of groups.values()) if (group.length > 1) reportGroup(group, rule);
 }

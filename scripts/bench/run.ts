@@ -6,6 +6,8 @@ import { Bench } from 'tinybench';
 import { type BenchCase, CASES } from './cases.ts';
 import { hasR, type RTimes, timeR } from './r-side.ts';
 
+export { importTimes } from './import.ts';
+
 export interface TimesOptions {
   /** Only the cases whose name holds this word. */
   readonly word: string;
