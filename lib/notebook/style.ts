@@ -89,7 +89,7 @@ figure:has(.plain) figcaption{grid-column:1/3;margin-bottom:2pt}
 figure details,figure table{margin-top:0}
 table{font-size:7.5pt}
 th,td{padding-right:.5rem}
-figure .chart{width:auto;max-width:100%;max-height:130mm}
+figure .chart{width:auto;max-width:100%;max-height:120mm}
 caption{break-after:avoid;padding-bottom:2pt}
 table.sheet{font-size:10pt}
 .sheet th,.sheet td{padding-top:2.5pt;padding-bottom:2.5pt}
