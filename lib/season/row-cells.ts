@@ -148,8 +148,14 @@ export class RowCells {
 
   /** A plant, under the name that the grower keeps it. */
   plant(column: string, required = false): string | null {
+    const raw = this.raw(column);
+    const met = raw === '' ? undefined : this.#known(column, raw);
+    if (met !== undefined) return met.value as string;
     const name = this.name(column, required);
-    return name === null ? null : this.sheet.same.keptFor(name);
+    if (name === null) return null;
+    const value = this.sheet.same.keptFor(name);
+    this.sheet.readings.get(column)!.set(raw, { value });
+    return value;
   }
 
   date(column: string, required = false): string | null {
