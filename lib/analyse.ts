@@ -51,6 +51,7 @@ import type { Ceiling, Must } from './decisions/plan-problem.ts';
 import type { VialAdvice, VialQuestion } from './decisions/vials.ts';
 import { vialAdvice } from './decisions/vials.ts';
 import { checkLevel } from './proportions/interval.ts';
+import type { CodedRecord } from './season/coded-copy.ts';
 import { addYear, isIsoDate, latestDate } from './season/dates.ts';
 import type { DateOrder, Endpoint, FileKind, ReadingAnswers, Season } from './season/season.ts';
 import { VERSION } from './version.ts';
@@ -93,6 +94,7 @@ export interface OptionsUsed {
 
 /** Where the result came from. */
 export interface Provenance {
+  readonly coded?: CodedRecord;
   readonly version: string;
   readonly options: OptionsUsed;
   readonly files: readonly {

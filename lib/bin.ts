@@ -1,6 +1,7 @@
 #!/usr/bin/env node
 /** The command's only contact with the process, its streams and the disk. */
 
+import { randomBytes } from 'node:crypto';
 import {
   accessSync,
   constants,
@@ -72,6 +73,8 @@ const world: World = {
     (await import('./notebook/render-site.ts')).renderSite(season, analysis, parts),
   siteObstacle: (folder) => siteObstacle(disk, resolve(folder)),
   writeSite: (folder, files) => writeSite(disk, resolve(folder), files),
+  secret: () => randomBytes(32).toString('hex'),
+  ownText: async () => (await import('./notebook/own-text.ts')).ownText(),
   within,
 };
 

@@ -94,6 +94,7 @@ export { seasonFigure } from './charts/season.ts';
 export { vialsFigure } from './charts/vials.ts';
 
 // Words of a season
+export { codedSaid } from './words/coded.ts';
 export { reasonSentence } from './words/english.ts';
 export { problemWords } from './words/english-problems.ts';
 export { findingsSaid } from './words/findings.ts';

@@ -69,15 +69,26 @@ function isInstalled(packageName) {
   }
 }
 
+/** What pages and results say whatever the season: a name that is such a word is no proof of a leak. */
+function ownText(textOfSources, notebooks) {
+  const files = readdirSync(join(root, 'lib'), { recursive: true })
+    .filter((name) => /\.(ts|json)$/.test(name))
+    .sort()
+    .map((name) => ({ name, text: readFileSync(join(root, 'lib', name), 'utf8') }));
+  return [textOfSources(files), ...notebooks.flatMap(({ lines }) => lines)].join('\n');
+}
+
 /** Checks and compiles reports/*.md to dist/reports, and lists them; throws with one line a fault. */
 export async function compileNotebooks() {
   const build = (name) => import(pathToFileURL(dist('lib', 'notebook', 'build', name)).href);
-  const [{ readNotebook }, { checkNotebooks }, { compileNotebook }, { NotebookError }] = await Promise.all([
-    build('cells.js'),
-    build('check.js'),
-    build('compile.js'),
-    import(pathToFileURL(dist('lib', 'notebook', 'fault.js')).href),
-  ]);
+  const [{ readNotebook }, { checkNotebooks }, { compileNotebook }, { textOfSources }, { NotebookError }] =
+    await Promise.all([
+      build('cells.js'),
+      build('check.js'),
+      build('compile.js'),
+      build('text-of-sources.js'),
+      import(pathToFileURL(dist('lib', 'notebook', 'fault.js')).href),
+    ]);
   const notebooks = readdirSync(join(root, 'reports'))
     .filter((name) => name.endsWith('.md'))
     .sort()
@@ -87,6 +98,10 @@ export async function compileNotebooks() {
   if (faults.length > 0) throw new NotebookError(faults);
   const compiled = new Map(notebooks.map((notebook) => [`${notebook.name}.js`, compileNotebook(notebook)]));
   const names = notebooks.map(({ name }) => name);
+  compiled.set(
+    '_own-text.js',
+    `export const ownText = ${JSON.stringify(ownText(textOfSources, notebooks))};\n`,
+  );
   compiled.set('_list.js', `export const names = ${JSON.stringify(names)};\n`);
   mkdirSync(dist('reports'), { recursive: true });
   for (const name of readdirSync(dist('reports'))) if (!compiled.has(name)) rmSync(dist('reports', name));

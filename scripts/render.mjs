@@ -27,12 +27,12 @@ function libraryEntry(api) {
 /** The files of the demo season's site, as `fruitodds site` makes them of a grower's, and the library's own pages. */
 async function demoSite(api) {
   const { analyse, readSeason } = await fromDist('lib', 'index.js');
-  const { siteDownloads } = await fromDist('lib', 'command', 'site-downloads.js');
+  const { cleanFiles, siteDownloads } = await fromDist('lib', 'command', 'site-downloads.js');
   const { renderSite: render } = await fromDist('lib', 'notebook', 'render-site.js');
   const season = readSeason(demoFiles());
   const analysis = analyse(season);
   const otherPages = [await ownSeason(), ...libraryEntry(api)];
-  const downloads = siteDownloads(analysis);
+  const downloads = siteDownloads(analysis, cleanFiles(season));
   const site = await render(season, analysis, { downloads, otherPages, invented: true });
   const listed = new Set(otherPages.map(({ name }) => name));
   return { ...site, files: [...site.files, ...api.filter(({ name }) => !listed.has(name))] };

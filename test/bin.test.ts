@@ -115,4 +115,45 @@ describe('the compiled command', () => {
     expect(JSON.parse(own.stdout)).toMatchObject({ error: { code: 'input-in-site' } });
     expect(readFileSync(join(folder, 'my season', 'results.json'), 'utf8')).toBe(results);
   });
+
+  it('makes a coded copy of the demo season in which no name of it stands, and the same codes a year later', () => {
+    const demo = (name: string) => fileURLToPath(new URL(`../data-demo/${name}`, import.meta.url));
+    const files = [demo('crosses.csv'), demo('vials.csv'), demo('flowers.csv')];
+    const { status, stderr } = fruitodds([
+      'site',
+      ...files,
+      '-o',
+      'shared',
+      '--anonymous',
+      '--key',
+      'key.json',
+    ]);
+    expect([status, stderr]).toEqual([0, expect.stringContaining('The names are kept in key.json')]);
+    const shared = readdirSync(join(folder, 'shared')).map((name) =>
+      readFileSync(join(folder, 'shared', name), 'utf8'),
+    );
+    // The second, plainer search: every name of the demo files, wherever it stands.
+    const cells = files
+      .flatMap((file) => readFileSync(file, 'utf8').trim().split('\n').slice(1))
+      .map((row) => row.split(','));
+    const names = new Set(
+      cells.flat().filter((cell) => /^[A-Z][a-z]+ [A-Z0-9]|^F-\d|^2\d-\d{3}$|^20\d\d-/.test(cell)),
+    );
+    expect(names.size).toBeGreaterThan(300);
+    expect([...names].filter((name) => shared.some((text) => text.includes(name)))).toEqual([]);
+    const key = readFileSync(join(folder, 'key.json'), 'utf8');
+    expect(existsSync(join(folder, 'shared', 'key.json'))).toBe(false);
+    const again = fruitodds([
+      'report',
+      'shared/coded-crosses.csv',
+      'shared/coded-vials.csv',
+      '-o',
+      'again.html',
+    ]);
+    expect(again.status).toBe(0);
+    expect(
+      fruitodds(['analyse', ...files, '--anonymous=summary', '--key', 'key.json', '--json']).status,
+    ).toBe(0);
+    expect(readFileSync(join(folder, 'key.json'), 'utf8')).toBe(key);
+  });
 });

@@ -48,7 +48,7 @@ const floors: ReadonlyMap<string, Floor> = new Map(
 /** The only files that touch what lies outside of the program, and by which of Node's own modules. */
 const effects: ReadonlyMap<string, readonly string[]> = new Map([
   ['notebook/output.ts', ['node:fs', 'node:path']],
-  ['bin.ts', ['node:fs', 'node:path', 'node:process', 'node:url']],
+  ['bin.ts', ['node:crypto', 'node:fs', 'node:path', 'node:process', 'node:url']],
 ]);
 
 /** Files without a test of their own name, and the test that reaches all of what they do. Types alone need none. */

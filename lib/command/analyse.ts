@@ -1,25 +1,11 @@
-import { type AnalyseOptions, analyse } from '../analyse.ts';
 import type { Season } from '../season/season.ts';
 import { counted, joined } from '../words/numbers.ts';
-import { openCountableSeason, statusOf } from './open-season.ts';
+import { statusOf } from './open-season.ts';
 import type { CommandLine } from './options.ts';
+import { openShared, sealCopy, shownAnalysis } from './shared-season.ts';
 import { analysisText } from './site-downloads.ts';
 import { summaryText } from './summary-text.ts';
-import { limitsOf } from './wishes.ts';
 import type { World } from './world.ts';
-
-/** The options of the analysis that the command line gives; defaults stay with the library. */
-export function optionsOf(line: CommandLine, season: Season): AnalyseOptions {
-  const { level, useOn, ageScale, worth, samePlants } = line;
-  return {
-    level,
-    ...(useOn === undefined ? {} : { useOn }),
-    ...(ageScale === undefined ? {} : { ageScale }),
-    ...(worth === undefined ? {} : { worth }),
-    ...(samePlants === undefined ? {} : { samePlants }),
-    ...limitsOf(line, season),
-  };
-}
 
 /** How many errors and warnings the files hold, and where to read them; empty where there are none. */
 export function problemNote(season: Season): string {
@@ -36,11 +22,14 @@ export function problemNote(season: Season): string {
 }
 
 /** The command `analyse`: the numbers of the files, as text or as JSON. */
-export function analyseFiles(line: CommandLine, world: World): 0 | 1 {
-  const season = openCountableSeason(line, world);
+export async function analyseFiles(line: CommandLine, world: World): Promise<0 | 1> {
   world.note('Working…\n');
-  const analysis = analyse(season, optionsOf(line, season));
-  world.print(line.json ? analysisText(analysis) : summaryText(analysis));
-  world.warn(problemNote(season));
-  return statusOf(season);
+  const shared = openShared(line, world);
+  const analysis = shownAnalysis(shared);
+  const name = line.json ? 'results.json' : 'results.txt';
+  const text = line.json ? analysisText(analysis) : summaryText(analysis);
+  await sealCopy(shared, [{ name, text }], world);
+  world.print(text);
+  world.warn(problemNote(shared.own));
+  return statusOf(shared.own);
 }

@@ -1,11 +1,12 @@
 import type { Season } from '../season/season.ts';
-import { writeSeason } from '../season/write-season.ts';
-import { columnMeaning, PACKAGE_MEANING } from '../words/column-words.ts';
 import { counted, joined, wholeNumber } from '../words/numbers.ts';
 import { checkCsv } from './check-csv.ts';
+import { Failure } from './failure.ts';
 import { filesJson } from './json.ts';
 import { openSeason, statusOf } from './open-season.ts';
 import type { CommandLine } from './options.ts';
+import { codedParts, sealCopy } from './shared-season.ts';
+import { cleanFiles } from './site-downloads.ts';
 import type { World } from './world.ts';
 import { writeFolder } from './write-out.ts';
 
@@ -23,11 +24,25 @@ function notWritten({ files, crosses, vials, flowers }: Season): string {
   return parts.length === 0 ? '' : `Not in them: ${joined(parts)}; problems.csv names each.\n`;
 }
 
+/** The same under codes: no list of faults, whose cells are the grower's own. */
+async function cleanCoded(line: CommandLine, season: Season, world: World): Promise<0 | 1> {
+  const folder = line.output!;
+  const { coded } = codedParts(line, season, world);
+  if (coded.level === 'summary') throw new Failure('summary-has-no-rows');
+  await sealCopy({ coded }, [], world);
+  writeFolder(folder, coded.files, world);
+  const names = coded.files.map(({ name }) => name);
+  if (line.json) world.print(`${JSON.stringify({ folder, written: names, files: [] }, null, 2)}\n`);
+  else world.print(`Wrote ${joined(names)} to ${folder}.\n`);
+  return statusOf(season);
+}
+
 /** The command `clean`: the season as it was understood, in clean files with a description, beside what was found. */
-export function clean(line: CommandLine, world: World): 0 | 1 {
+export async function clean(line: CommandLine, world: World): Promise<0 | 1> {
   const folder = line.output!;
   const season = openSeason(line, world);
-  const texts = writeSeason(season, { description: PACKAGE_MEANING, column: columnMeaning });
+  if (line.anonymous !== undefined) return cleanCoded(line, season, world);
+  const texts = cleanFiles(season);
   const written = [...texts, { name: 'problems.csv', text: checkCsv(season) }];
   writeFolder(folder, written, world);
   const rows = season.crosses.length + season.vials.length + season.flowers.length;

@@ -2,8 +2,8 @@ import { OPTION_RULES, type OptionRule } from './option-rules.ts';
 
 const WIDTH = 24;
 
-function optionLine({ name, value, help }: OptionRule): string {
-  const option = value ? `--${name} ${value}` : `--${name}`;
+function optionLine({ name, value, choices, help }: OptionRule): string {
+  const option = value ? `--${name} ${value}` : `--${name}${choices ? '[=LEVEL]' : ''}`;
   return option.length < WIDTH
     ? `  ${option.padEnd(WIDTH)}${help}`
     : `  ${option}\n  ${' '.repeat(WIDTH)}${help}`;

@@ -7,6 +7,8 @@ export interface OptionRule {
   readonly value?: string;
   readonly help: string;
   readonly repeatable?: true;
+  /** What a flag may be given besides; bare it means the first. */
+  readonly choices?: readonly string[];
   /** Planned, but refused by this version. */
   readonly later?: true;
 }
@@ -85,7 +87,16 @@ export const OPTION_RULES: readonly OptionRule[] = [
     value: 'LANGUAGE',
     help: 'language of the headers of `template`: en, de, es or fr (en)',
   },
-  { name: 'anonymous', help: 'a coded copy for sharing', later: true },
+  {
+    name: 'anonymous',
+    choices: ['codes', 'summary'],
+    help: 'a coded copy for sharing; summary: nothing about single plants (codes)',
+  },
+  {
+    name: 'key',
+    value: 'FILE',
+    help: 'where the key of coded copies is kept (fruitodds-key.json)',
+  },
   { name: 'help', help: 'show this text (also -h)' },
   { name: 'version', help: 'show the version' },
 ];

@@ -40,10 +40,16 @@ export function valuesOf(
   });
   const values = new Map<string, string[]>();
   const words: string[] = [];
-  for (const token of tokens) {
-    if (token.kind === 'positional') words.push(token.value);
-    if (token.kind === 'option')
-      keep(values, ruleFor(token.name, token.rawName, rules), token.rawName, token.value);
+  const taken = new Set<number>();
+  for (const [at, token] of tokens.entries()) {
+    if (token.kind === 'positional' && !taken.has(at)) words.push(token.value);
+    if (token.kind !== 'option') continue;
+    const rule = ruleFor(token.name, token.rawName, rules);
+    const next = tokens[at + 1];
+    const follows =
+      next?.kind === 'positional' && rule.choices?.includes(next.value) ? next.value : undefined;
+    if (follows !== undefined) taken.add(at + 1);
+    keep(values, rule, token.rawName, token.value ?? follows);
   }
   return { values, words };
 }
@@ -66,7 +72,8 @@ export function keep(
 ): void {
   const missing = value === undefined || value === '' || /^-[-a-z]/i.test(value);
   if (rule.value && missing) throw new Failure('option-needs-value', { option, placeholder: rule.value });
-  if (!rule.value && value !== undefined) throw new Failure('option-takes-no-value', { option, value });
+  if (!rule.value && !rule.choices && value !== undefined)
+    throw new Failure('option-takes-no-value', { option, value });
   const earlier = values.get(rule.name);
   if (earlier && rule.value && !rule.repeatable) throw new Failure('option-twice', { option });
   values.set(rule.name, [...(earlier ?? []), value ?? '']);

@@ -1,5 +1,6 @@
 import type { AgeScale } from '../analysis/models.ts';
 import type { MixName } from '../decisions/mix.ts';
+import type { CodedLevel } from '../season/coded-copy.ts';
 import type { DateSystem } from '../season/date-cell.ts';
 import type { DateOrder, Endpoint } from '../season/season.ts';
 import type { SeasonText } from '../season/write-season.ts';
@@ -47,6 +48,10 @@ export interface CommandLine extends Wishes {
   readonly endpoint: Endpoint;
   readonly ageScale?: AgeScale;
   readonly worth?: number;
+  /** A coded copy is made, with everything in it or without what is about single plants. */
+  readonly anonymous?: CodedLevel;
+  /** The file of its key. */
+  readonly key?: string;
   readonly output?: string;
   /** The file of settings that options were taken from. */
   readonly settings?: Pick<Settings, 'file' | 'sha256'>;
@@ -57,6 +62,8 @@ export interface CommandLine extends Wishes {
 }
 
 const COMMANDS: readonly CommandName[] = ['check', 'analyse', 'report', 'site', 'sheet', 'clean', 'template'];
+/** Commands whose result can be handed on as a coded copy. */
+const SHARING: readonly CommandName[] = ['analyse', 'report', 'site', 'clean'];
 /** Commands that write where -o says; `template` prints without it. */
 const WRITING: readonly CommandName[] = ['report', 'site', 'sheet', 'clean'];
 const LANGUAGES = ['en', 'de', 'es', 'fr'] as const;
@@ -123,6 +130,22 @@ function noSettings(file: string): never {
   throw new Failure('file-unreadable', { file, cause: 'ENOENT' });
 }
 
+/** Whether a coded copy is meant, and where its key is kept. */
+function sharing(values: Values, command: CommandName): { anonymous?: CodedLevel; key?: string } {
+  const key = one(values, 'key');
+  const said = one(values, 'anonymous');
+  if (said === undefined && key !== undefined) throw new Failure('key-without-anonymous');
+  if (said === undefined) return {};
+  if (!SHARING.includes(command))
+    throw new Failure('option-not-for-command', {
+      option: '--anonymous',
+      command,
+      use: 'analyse, report, site or clean',
+    });
+  const anonymous = said === '' ? 'codes' : choice(values, 'anonymous', ['codes', 'summary'] as const)!;
+  return { anonymous, ...(key === undefined ? {} : { key }) };
+}
+
 /**
  * Reads and checks the command line.
  *
@@ -174,6 +197,7 @@ function lineOf(
     same: (values.get('same') ?? []).map(namesOfOne),
     level: share(values, 'level') ?? 0.95,
     endpoint: choice(values, 'endpoint', ['initial', 'final'] as const) ?? 'initial',
+    ...sharing(values, command),
     ...given({
       useOn: date(values, 'use-on'),
       asOf: date(values, 'as-of'),

@@ -1,10 +1,10 @@
-import { analyse } from '../analyse.ts';
 import { sha256 } from '../season/sha256.ts';
-import { optionsOf, problemNote } from './analyse.ts';
+import { problemNote } from './analyse.ts';
 import { Failure } from './failure.ts';
 import { filesJson } from './json.ts';
-import { openCountableSeason, orFail, refuseOverwriting, statusOf } from './open-season.ts';
+import { orFail, refuseOverwriting, statusOf } from './open-season.ts';
 import type { CommandLine } from './options.ts';
+import { openShared, sealCopy } from './shared-season.ts';
 import type { World } from './world.ts';
 import { standing } from './write-out.ts';
 
@@ -21,17 +21,18 @@ export async function report(line: CommandLine, world: World): Promise<0 | 1> {
   refuseOverwriting(line, output, world);
   orFail('output-not-writable', output, () => world.refuseUnwritable(output));
   refuseForeign(output, world);
-  const season = openCountableSeason(line, world);
   world.note('Working…\n');
-  const page = await world.render(season, analyse(season, optionsOf(line, season)));
+  const shared = openShared(line, world);
+  const page = await world.render(shared.season, shared.analysis);
+  await sealCopy(shared, [{ name: 'report.html', text: page }], world);
   orFail('output-not-writable', output, () => world.write(output, page));
   if (line.json) {
     const bytes = new TextEncoder().encode(page);
     const written = { file: output, bytes: bytes.length, sha256: sha256(bytes) };
-    world.print(`${JSON.stringify({ written, files: filesJson(season) }, null, 2)}\n`);
+    world.print(`${JSON.stringify({ written, files: filesJson(shared.season) }, null, 2)}\n`);
   } else {
     world.print(`Wrote ${output}.\n`);
   }
-  world.warn(problemNote(season));
-  return statusOf(season);
+  world.warn(problemNote(shared.own));
+  return statusOf(shared.own);
 }

@@ -1,13 +1,14 @@
-import { analyse } from '../analyse.ts';
 import { sha256 } from '../season/sha256.ts';
+import type { SeasonText } from '../season/write-season.ts';
 import { fileSize } from '../words/file-size.ts';
 import { counted } from '../words/numbers.ts';
-import { optionsOf, problemNote } from './analyse.ts';
+import { problemNote } from './analyse.ts';
 import { Failure } from './failure.ts';
 import { filesJson } from './json.ts';
-import { openCountableSeason, orFail, statusOf } from './open-season.ts';
+import { orFail, statusOf } from './open-season.ts';
 import type { CommandLine } from './options.ts';
-import { siteDownloads } from './site-downloads.ts';
+import { openShared, type SharedSeason, sealCopy, shownAnalysis } from './shared-season.ts';
+import { cleanFiles, siteDownloads } from './site-downloads.ts';
 import type { RenderedSite, World } from './world.ts';
 
 /** A folder is replaced as a whole: nothing that the site did not write, and nothing it reads, may stand in it. */
@@ -17,6 +18,12 @@ function refuseFolder({ files, vials, flowers }: CommandLine, folder: string, wo
   const obstacle = orFail('output-not-writable', folder, () => world.siteObstacle(folder));
   if (obstacle !== null)
     throw new Failure('site-not-ours', { folder: obstacle.path, foreign: obstacle.foreign });
+}
+
+/** The season's files to take along: of a coded copy its own, where single plants may be shown at all. */
+function filesOf({ coded, own }: SharedSeason): readonly SeasonText[] {
+  if (coded === null) return cleanFiles(own);
+  return coded.level === 'codes' ? coded.files : [];
 }
 
 const bytesOf = (text: string): Uint8Array => new TextEncoder().encode(text);
@@ -37,13 +44,14 @@ function tell({ files, leftOut }: RenderedSite, folder: string, world: World): v
 export async function site(line: CommandLine, world: World): Promise<0 | 1> {
   const folder = line.output!;
   refuseFolder(line, folder, world);
-  const season = openCountableSeason(line, world);
-  const analysis = analyse(season, optionsOf(line, season));
-  const rendered = await world.renderSite(season, analysis, {
-    downloads: siteDownloads(analysis),
+  world.note('Working…\n');
+  const shared = openShared(line, world);
+  const rendered = await world.renderSite(shared.season, shared.analysis, {
+    downloads: siteDownloads(shownAnalysis(shared), filesOf(shared)),
     otherPages: [],
     invented: false,
   });
+  await sealCopy(shared, rendered.files, world);
   orFail('output-not-writable', folder, () => world.writeSite(folder, rendered.files));
   if (line.json) {
     const written = rendered.files.map(({ name, text }) => {
@@ -51,9 +59,9 @@ export async function site(line: CommandLine, world: World): Promise<0 | 1> {
       return { file: name, bytes: bytes.length, sha256: sha256(bytes) };
     });
     world.print(
-      `${JSON.stringify({ folder, written, leftOut: rendered.leftOut, files: filesJson(season) }, null, 2)}\n`,
+      `${JSON.stringify({ folder, written, leftOut: rendered.leftOut, files: filesJson(shared.season) }, null, 2)}\n`,
     );
   } else tell(rendered, folder, world);
-  world.warn(problemNote(season));
-  return statusOf(season);
+  world.warn(problemNote(shared.own));
+  return statusOf(shared.own);
 }

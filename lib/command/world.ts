@@ -46,6 +46,10 @@ export interface World {
   readonly siteObstacle: (folder: string) => SiteObstacle | null;
   /** Puts a site in a folder, in place of the one that stood there. Throws where the system refuses. */
   readonly writeSite: (folder: string, files: readonly SiteFile[]) => void;
+  /** A secret for a new key: 64 hexadecimal digits that nobody can guess. */
+  readonly secret: () => string;
+  /** All text that the pages and results bring along themselves. */
+  readonly ownText: () => Promise<string>;
   /** Whether a path lies within a folder. */
   readonly within: (path: string, folder: string) => boolean;
 }

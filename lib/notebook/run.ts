@@ -62,6 +62,8 @@ export interface CompiledNotebook {
   readonly description: string;
   /** Its place in the site's list of pages, small numbers first; null: after all that have one. */
   readonly order: number | null;
+  /** Whether it may stand in a summary for sharing. */
+  readonly summary: boolean;
   /** Address of the compiled module, whose lines and columns are the notebook's own. */
   readonly url: string;
   readonly cells: readonly CompiledCell[];

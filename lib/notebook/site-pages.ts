@@ -26,13 +26,16 @@ export interface SiteParts {
  *
  * All names are relative, so that the site works from any folder and from a disk.
  *
+ * A summary for sharing has only the notebooks that name no single plant.
+ *
  * @param given the season and its analysis
  * @param document a document to draw charts in
  * @throws NotebookError naming the notebook's file, line and column where a cell fails
  */
 export async function sitePages(parts: SiteParts, given: Given, document: Document): Promise<SiteFile[]> {
   const { downloads, otherPages, invented } = parts;
-  const notebooks = inOrder(parts.notebooks);
+  const summary = given.analysis.provenance.coded?.level === 'summary';
+  const notebooks = inOrder(parts.notebooks).filter((notebook) => !summary || notebook.summary);
   const start = notebooks.find(({ name }) => name === START);
   const listed = [...notebooks.map(entryOf), ...otherPages.map((page) => ({ ...page, bytes: 0 }))];
   const made: { readonly entry: SiteEntry; readonly text: string }[] = [];

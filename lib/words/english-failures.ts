@@ -197,6 +197,30 @@ const FAILURES = {
     message: `${folder} holds something already, and nothing is overwritten.`,
     fix: 'Give a new folder after -o, for instance: -o new-season',
   }),
+  'key-without-anonymous': () => ({
+    message: 'The option --key names the key of a coded copy, and none is asked for.',
+    fix: 'Add --anonymous, or leave --key out.',
+  }),
+  'summary-has-no-rows': () => ({
+    message: 'A summary shows nothing about single plants, so there are no rows of it to write.',
+    fix: 'Write --anonymous=codes, or use report, site or analyse.',
+  }),
+  'key-not-ours': ({ file }) => ({
+    message: `${file} does not hold the key of a coded copy, so it is neither read nor replaced.`,
+    fix: 'Give the file of your key after --key, or a new name, for instance: --key my-key.json',
+  }),
+  'key-shared': ({ file, folder }) => ({
+    message: `${file} is the key that turns codes into names again, and would be shared with ${folder}.`,
+    fix: 'Keep it elsewhere: give another place after --key.',
+  }),
+  'dates-too-far': ({ file }) => ({
+    message: 'The dates can’t be moved together: they lie too far apart, or too far from those of the key.',
+    fix: `Correct the dates, or begin a new key: --key with another name than ${file}.`,
+  }),
+  'leak-found': ({ file, place, what, value, more }) => ({
+    message: `Nothing was written: ${file}, ${place}, would show ${what} “${value}”${more ? ` (and ${more} more)` : ''}.`,
+    fix: 'This is a fault of the program, not of your files. Please report it, without the name that it shows.',
+  }),
   'output-not-writable': ({ file, cause }) => ({
     message: `${file} can’t be written: ${causeOf(cause)}.`,
     fix: 'Check that the folder exists and that you may write there.',

@@ -1,5 +1,6 @@
 import type { RenderedSite, World } from '../../lib/command/world.ts';
 import { type ExitStatus, runFruitodds } from '../../lib/command.ts';
+import { ownText } from '../../lib/notebook/own-text.ts';
 
 /** A refusal as the system gives it: an error with a code. */
 export function refusal(code: string): Error {
@@ -85,6 +86,8 @@ export async function run(
       if (refuses !== undefined) throw refusal(refuses);
       for (const { name, text } of pages) written.set(`${folder}/${name}`, text);
     },
+    secret: () => 'ab'.repeat(32),
+    ownText,
     within: (path, folder) => path.startsWith(`${folder}/`),
   };
   const status = await runFruitodds(argv, world);

@@ -116,11 +116,30 @@ describe('readCommandLine', () => {
 
   it('refuses what is not available yet by name', () => {
     expect(failureOf('template', 'a.csv')).toMatchObject({ code: 'file-not-expected' });
-    expect(failureOf('check', 'a.csv', '--anonymous')).toMatchObject({ code: 'option-not-available' });
     expect(failureOf('check', 'a.csv', '--language', 'de')).toMatchObject({ code: 'option-not-available' });
   });
 
+  it('reads the level of a coded copy after = or a space, codes where it is bare', () => {
+    const level = (...options: string[]) => readCommandLine(['analyse', ...options]);
+    expect(level('--anonymous', 'a.csv')).toMatchObject({ anonymous: 'codes', files: ['a.csv'] });
+    expect(level('a.csv', '--anonymous=summary', '--key', 'k.json')).toMatchObject({
+      anonymous: 'summary',
+      key: 'k.json',
+    });
+    expect(level('a.csv', '--anonymous', 'summary')).toMatchObject({
+      anonymous: 'summary',
+      files: ['a.csv'],
+    });
+    expect(level('a.csv', '--anonymous', 'codes', 'b.csv')).toMatchObject({
+      anonymous: 'codes',
+      files: ['a.csv', 'b.csv'],
+    });
+    expect(failureOf('analyse', 'a.csv', '--anonymous=all').code).toBe('option-value');
+    expect(failureOf('analyse', 'a.csv', '--key', 'k.json').code).toBe('key-without-anonymous');
+  });
+
   it.each([
+    ['option-not-for-command', ['--anonymous']],
     ['option-value', ['--language', 'tlh']],
     ['option-value', ['--level', '95']],
     ['option-value', ['--level', '0']],

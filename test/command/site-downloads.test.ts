@@ -1,12 +1,22 @@
 import { expect, it } from 'vitest';
 import { analyse } from '../../lib/analyse.ts';
-import { siteDownloads } from '../../lib/command/site-downloads.ts';
+import { cleanFiles, siteDownloads } from '../../lib/command/site-downloads.ts';
 import { readSeason } from '../../lib/season/read-season.ts';
 import { CLEAN, run } from './memory-world.ts';
 
 it('offers the very text that analyse --json prints', async () => {
   const season = readSeason([{ name: 'crosses.csv', bytes: new TextEncoder().encode(CLEAN) }]);
   const { out } = await run(['analyse', 'crosses.csv', '--json'], { files: { 'crosses.csv': CLEAN } });
-  const [results] = siteDownloads(analyse(season));
+  const [results] = siteDownloads(analyse(season), []);
   expect(results).toMatchObject({ name: 'results.json', text: out });
+});
+
+it('offers the season as it was understood, each file with words of its own', () => {
+  const season = readSeason([{ name: 'crosses.csv', bytes: new TextEncoder().encode(CLEAN) }]);
+  const files = siteDownloads(analyse(season), cleanFiles(season)).slice(1);
+  expect(files.map(({ name, label }) => [name, label])).toEqual([
+    ['crosses.csv', 'The crosses as they were understood (CSV)'],
+    ['datapackage.json', 'What the columns of these files mean (JSON)'],
+  ]);
+  expect(files[0]!.text).toContain('Lantern Creek,Salt Moon,fresh');
 });

@@ -28,7 +28,10 @@ describe('site', () => {
         return { files: [{ name: 'index.html', text }], leftOut: [] };
       },
     }).then(({ written }) => expect(written.get('my-season/index.html')).toBe('3 at 0.8'));
-    expect(seen[0]).toMatchObject({ invented: false, downloads: [{ name: 'results.json' }] });
+    expect(seen[0]).toMatchObject({
+      invented: false,
+      downloads: [{ name: 'results.json' }, { name: 'crosses.csv' }, { name: 'datapackage.json' }],
+    });
   });
 
   // SHA-256 of the page by sha256sum of GNU coreutils 9.1.

@@ -25,6 +25,7 @@ function showing(value: unknown, block: boolean): CompiledNotebook {
     title: 'T',
     description: 'D',
     order: null,
+    summary: false,
     url: 'file:///x.js',
     cells: [{ line: 5, run: async () => ({ a: value }) }],
     sections: [{ heading: null, id: 'opening', pieces: [slot], working: [] }],

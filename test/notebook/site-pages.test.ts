@@ -22,6 +22,7 @@ function notebook(name: string, order: number | null, say: (given: Given) => unk
     title: `Title of ${name}`,
     description: 'D',
     order,
+    summary: name === 'index' || name === 'review',
     url: 'file:///x.js',
     cells: [{ line: 5, run: async (given) => ({ a: say(given) }) }],
     sections: [{ heading: null, id: 'opening', pieces: [slot], working: [] }],

@@ -36,11 +36,13 @@ export interface Notebook {
   readonly packages: readonly string[];
   /** Its place in the site's list of pages, small numbers first; null: after all that have one. */
   readonly order: number | null;
+  /** Whether it may stand in a summary for sharing: it names no single plant, pair or vial there. */
+  readonly summary: boolean;
   readonly lines: readonly string[];
   readonly parts: readonly (Prose | Cell)[];
 }
 
-const frontKeys: readonly string[] = ['title', 'description', 'packages', 'order'];
+const frontKeys: readonly string[] = ['title', 'description', 'packages', 'order', 'summary'];
 const slotPattern = /\{\{(\s*)([A-Za-z_$][\w$]*(?:\.[A-Za-z_$][\w$]*)*)\s*\}\}/g;
 
 /**
@@ -66,15 +68,10 @@ export function readNotebook(file: string, text: string): Notebook {
     .split(/[\s,]+/)
     .filter((word) => word !== '');
   const order = value('order') === '' ? null : Number(value('order'));
+  const summary = value('summary') === 'yes';
   return {
-    name,
-    file,
-    title: value('title'),
-    description: value('description'),
-    packages,
-    order,
-    lines,
-    parts,
+    ...{ name, file, title: value('title'), description: value('description') },
+    ...{ packages, order, summary, lines, parts },
   };
 }
 

@@ -50,7 +50,7 @@ export function compileNotebook(notebook: Notebook): string {
 }
 
 function exportText(notebook: Notebook, sections: readonly Section[]): string {
-  const { name, file, title, description, order, parts } = notebook;
+  const { name, file, title, description, order, summary, parts } = notebook;
   const cells = parts
     .filter((part) => part.kind === 'cell')
     .map(({ line }, index) => `{ line: ${line}, run: cell${index + 1} }`);
@@ -59,7 +59,7 @@ function exportText(notebook: Notebook, sections: readonly Section[]): string {
     const own = JSON.stringify({ heading, id, working }).slice(1, -1);
     return `{ ${own}, pieces: [\n${list.join(',\n')}\n] }`;
   });
-  return `export const notebook = { ${JSON.stringify({ name, file, title, description, order }).slice(1, -1)},
+  return `export const notebook = { ${JSON.stringify({ name, file, title, description, order, summary }).slice(1, -1)},
 url: import.meta.url,
 cells: [${cells.join(', ')}],
 sections: [${texts.join(',\n')}] };
