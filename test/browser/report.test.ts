@@ -69,7 +69,7 @@ describe.runIf(hasChromium())('the season review of the demo season', () => {
       const folded = await page.locator('main details').all();
       expect(folded.length).toBeGreaterThan(0);
       for (const details of folded) {
-        const content = details.locator('table, pre').first();
+        const content = details.locator('table, pre, p').first();
         expect(await content.isVisible()).toBe(false);
         await details.locator('summary').click();
         expect(await content.isVisible()).toBe(true);
