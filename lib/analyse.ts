@@ -154,7 +154,7 @@ export interface Analysis {
  * @returns plain data; what the data cannot tell is null with a code in `because`
  * @throws RangeError where an option breaks its rule
  * @example
- * analyse(season).raw.overall.estimate; // fruits ÷ flowers over all used crosses
+ * analyse(season).raw.overall.estimate; // 0.39473...
  */
 export function analyse(
   read: Season,

@@ -1,27 +1,62 @@
-/** The examples in doc comments that state a result, `call // result`, are true: for the two lowest floors. */
+/**
+ * The examples in doc comments run, and what they state, `call // result`, is true. An example may speak of what
+ * `test/example-givens.ts` gives, say `fit` or `season`, and of the exports of its own file and of the library.
+ */
 
 import { readdirSync, readFileSync } from 'node:fs';
+import ts from 'typescript';
 import { describe, expect, it } from 'vitest';
+import * as door from '../lib/index.ts';
+import { givens } from './example-givens.ts';
 
 const lib = new URL('../lib/', import.meta.url);
 
 interface Example {
-  readonly call: string;
-  readonly stated: string;
+  readonly of: string;
+  readonly code: string;
 }
 
-/** `@example` up to the next tag or the comment's end, its lines joined. */
-function examplesOf(text: string): Example[] {
-  return [...text.matchAll(/@example (.*?)(?=\n \* @|\n \*\/)/gs)].flatMap(([, body]) => {
-    const [call, stated] = body!.replace(/\n \*\s*/g, ' ').split(' // ');
-    return stated === undefined ? [] : [{ call: call!, stated }];
+// Inner functions of these floors are held to their examples too, elsewhere those of the door alone.
+const WHOLE_FLOOR = /^(?:numerics|proportions|regression)\//;
+
+/** The `@example`s of a file's functions. */
+function examplesOf(file: string): Example[] {
+  const source = ts.createSourceFile(
+    file,
+    readFileSync(new URL(file, lib), 'utf8'),
+    ts.ScriptTarget.Latest,
+    true,
+  );
+  const functions = source.statements
+    .filter(ts.isFunctionDeclaration)
+    .filter(({ name }) => WHOLE_FLOOR.test(file) || name!.text in door);
+  return functions.flatMap((declared) =>
+    ts
+      .getJSDocTags(declared)
+      .filter(({ tagName }) => tagName.text === 'example')
+      .map((tag) => ({ of: declared.name!.text, code: ts.getTextOfJSDocComment(tag.comment) ?? '' })),
+  );
+}
+
+/** An example's JavaScript: each expression that stands alone is handed to `shown` with the remark behind it. */
+function javascriptOf(code: string): string {
+  const source = ts.createSourceFile('example.ts', code, ts.ScriptTarget.Latest, true);
+  const lines = source.statements.map((statement) => {
+    if (!ts.isExpressionStatement(statement)) return statement.getText();
+    const remark = ts.getTrailingCommentRanges(code, statement.end)?.[0];
+    const stated = remark === undefined ? '' : code.slice(remark.pos + 2, remark.end).trim();
+    return `shown(await (${statement.expression.getText()}), ${JSON.stringify(stated)});`;
   });
+  return ts.transpile(`return (async () => {\n${lines.join('\n')}\n})()`, { target: ts.ScriptTarget.Latest });
 }
 
 const NUMBER = /-?\d+(?:\.\d+)?(?:e-?\d+)?(?:\.\.\.)?/g;
 
 function printed(value: unknown): string {
+  if (typeof value === 'string') return `'${value}'`;
   if (typeof value !== 'object' || value === null) return String(value);
+  if (Array.isArray(value) || ArrayBuffer.isView(value))
+    return `[${[...(value as Iterable<unknown>)].map(printed).join(', ')}]`;
   const parts = Object.entries(value).map(([name, part]) => `${name}: ${printed(part)}`);
   return `{ ${parts.join(', ')} }`;
 }
@@ -32,8 +67,10 @@ function numberAgrees(actual: string, stated: string): boolean {
   return Math.abs(Number(actual) - Number(stated)) <= 1e-14 * Math.abs(Number(stated));
 }
 
+/** A text cut off, with an ellipsis before its closing quote, must begin so. */
 function agrees(value: unknown, stated: string): boolean {
   const actual = printed(value);
+  if (stated.startsWith("'") && stated.endsWith("…'")) return actual.startsWith(stated.slice(0, -2));
   const wanted = stated.match(NUMBER) ?? [];
   const found = actual.match(NUMBER) ?? [];
   return (
@@ -42,18 +79,28 @@ function agrees(value: unknown, stated: string): boolean {
   );
 }
 
-describe.each(['numerics', 'proportions'])('the examples of lib/%s', (floor) => {
-  const files = readdirSync(new URL(`${floor}/`, lib)).filter(
-    (file) => examplesOf(readFileSync(new URL(`${floor}/${file}`, lib), 'utf8')).length > 0,
-  );
-  it.each(files)('state what %s returns', async (file) => {
-    const address = new URL(`${floor}/${file}`, lib);
-    const exported: Record<string, unknown> = await import(address.href);
-    const names = Object.keys(exported);
-    const examples = examplesOf(readFileSync(address, 'utf8'));
-    for (const { call, stated } of examples) {
-      const value: unknown = new Function(...names, `return ${call}`)(...Object.values(exported));
-      expect(agrees(value, stated), `${call} is ${printed(value)}, not ${stated}`).toBe(true);
+// What begins otherwise is prose, which nothing can hold to its word.
+const RESULT = /^(?:['{[-]|\d|null$|true$|false$)/;
+
+const files = readdirSync(lib, { recursive: true, encoding: 'utf8' })
+  .filter((file) => file.endsWith('.ts') && !/^(?:browser|command|notebook\/build|bin|index)/.test(file))
+  .filter((file) => examplesOf(file).length > 0)
+  .sort();
+
+describe('the examples of doc comments', () => {
+  it.each(files)('run and state what they return: lib/%s', async (file) => {
+    const own: Record<string, unknown> = await import(new URL(file, lib).href);
+    const scope = { ...(await givens()), ...door, ...own };
+    for (const { of, code } of examplesOf(file)) {
+      const seen: unknown[] = [];
+      const shown = (value: unknown, stated: string): void => {
+        seen.push(value);
+        const said = `${of}: ${code} is ${printed(value)}, not ${stated}`;
+        expect.soft(stated, `${of} states no result: ${code}`).toMatch(RESULT);
+        expect.soft(agrees(value, stated), said).toBe(true);
+      };
+      await new Function(...Object.keys(scope), 'shown', javascriptOf(code))(...Object.values(scope), shown);
+      expect(seen.length, `${of} shows nothing: ${code}`).toBeGreaterThan(0);
     }
   });
 });

@@ -174,7 +174,7 @@ function legend(plot: Plot, storage: string, fresh: AgeBand | undefined, end: nu
  * @param storage the stored method
  * @returns null where the curve has fewer than two ages; nothing is drawn past the oldest age tried
  * @example
- * ageFigure(analysis, 'frozen')?.finding; // 'Frozen pollen is estimated to take about 6 in 10 when …'
+ * ageFigure(analysis, 'frozen')?.finding; // 'Frozen pollen is estimated to take about 5 in 10 when …'
  */
 export function ageFigure(analysis: Pick<Analysis, 'ageCurve' | 'raw'>, storage: string): Figure | null {
   const points = analysis.ageCurve.filter((point) => point.storage === storage);

@@ -63,7 +63,7 @@ function row(plot: Plot, at: number, name: string, estimate: Estimate, why: stri
  * @param entry one entry of `freshVersusStored`
  * @returns null where one of the two has no flower
  * @example
- * analysis.freshVersusStored.map(differenceFigure);
+ * analysis.freshVersusStored.map(differenceFigure)[0]?.label; // 'Fresh pollen against frozen pollen: the difference'
  */
 export function differenceFigure(entry: FreshVersusStored): Figure | null {
   if (entry.difference.estimate === null) return null;

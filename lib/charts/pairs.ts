@@ -151,7 +151,7 @@ function marksOf(plot: Plot, { rows, headings, bottom }: Layout, all: number): M
  * @param analysis its `pairs`
  * @returns null where no pair was seen; more than 28 pairs are in the table only
  * @example
- * pairsFigure(analysis)?.table.rows.length; // as many as there are pairs
+ * pairsFigure(analysis)?.table.rows.length; // 10
  */
 export function pairsFigure({ pairs }: Pick<Analysis, 'pairs'>): Figure | null {
   if (pairs.length === 0) return null;

@@ -141,7 +141,7 @@ function mixMarks(plot: Plot, frontier: readonly Mix[], scales: Scales): Markish
  * @param analysis its `plan`
  * @returns null without a plan, or where no mix could be made
  * @example
- * planFigure(analysis)?.finding; // 'From most fruit to most varieties you give up 17 fruits and gain 39 crosses.'
+ * planFigure(analysis)?.finding; // 'From most fruit to most varieties you give up 9 fruits and gain 12 crosses.'
  */
 export function planFigure({ plan }: Pick<Analysis, 'plan'>): Figure | null {
   if (plan === null || plan.frontier.length === 0) return null;

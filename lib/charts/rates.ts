@@ -98,7 +98,7 @@ function isExtreme({ fruits, flowers }: StorageRate): boolean {
  * @param analysis its `raw.byStorage`
  * @returns null where no flower has a storage and a known outcome
  * @example
- * storageFigure(analysis)?.table.caption;
+ * storageFigure(analysis)?.table.caption; // 'Fruit set by storage of the pollen'
  */
 export function storageFigure({ raw }: Pick<Analysis, 'raw'>): Figure | null {
   const rates = raw.byStorage.filter(({ flowers }) => flowers > 0);

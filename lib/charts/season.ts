@@ -51,7 +51,7 @@ function strips(outcomes: Analysis['rows']['byOutcome'], perMark: number): { all
  * @param analysis its `rows.byOutcome`
  * @returns null where no row could be read
  * @example
- * seasonFigure(analysis)?.draw(document, 'overview'); // '<svg …'
+ * seasonFigure(analysis)?.table.columns.length; // 2
  */
 export function seasonFigure({ rows }: Pick<Analysis, 'rows'>): Figure | null {
   const outcomes = rows.byOutcome.filter((one) => one.rows > 0);

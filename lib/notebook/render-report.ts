@@ -24,6 +24,7 @@ const crossingSheet = 'fruitodds/reports/crossing-sheet.js';
  * @throws NotebookError naming the notebook's file, line and column where a cell fails
  * @example
  * const report = await renderReport(season, analyse(season));
+ * report.startsWith('<!doctype html>'); // true
  */
 export async function renderReport(season: Season, analysis: Analysis): Promise<string> {
   return rendered(seasonReview, { season, analysis });

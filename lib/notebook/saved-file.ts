@@ -16,7 +16,7 @@ export interface SavedFile {
  * @param label the words of the link
  * @throws RangeError for a name that could leave the page's folder
  * @example
- * savedFile('curve.vl.json', 'The specification of this chart', JSON.stringify(specification));
+ * savedFile('curve.vl.json', 'The specification of this chart', '{}').name; // 'curve.vl.json'
  */
 export function savedFile(name: string, label: string, text: string): SavedFile {
   if (!/^[a-z0-9][a-z0-9-]*(\.[a-z0-9]+)+$/.test(name)) {

@@ -9,7 +9,7 @@
  * @param least a cycle counts only where each of its edges gains this much on average
  * @returns the nodes in order, each once; null where no cycle gains
  * @example
- * gainingCycle(Float64Array.of(-Infinity, 2, -1, -Infinity), 2, 1e-12); // [0, 1] in some order
+ * gainingCycle(Float64Array.of(-Infinity, 2, -1, -Infinity), 2, 1e-12); // [1, 0]
  */
 export function gainingCycle(gains: Float64Array, n: number, least: number): number[] | null {
   const best = new Float64Array(n);

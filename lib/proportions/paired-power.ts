@@ -164,7 +164,7 @@ const defaults = { level: 0.95, simulations: 2000, seed: 1 } as const;
  * @throws RangeError or TypeError naming the argument
  * @source Cochran (1954) Biometrics 10, 417–451, and Mantel & Haenszel (1959) JNCI 22, 719–748, for the test; Zeger, Liang &
  *   Albert (1988) Biometrics 44, 1049–1060, for averaged and within-pair logits
- * @example powerPairedDesign({ pairs: 20, flowersPerKind: 3, freshRate: 0.6, storedRate: 0.4, pairSd: 1 })
+ * @example powerPairedDesign({ pairs: 20, flowersPerKind: 3, freshRate: 0.6, storedRate: 0.4, pairSd: 1 }).power // 0.67
  */
 export function powerPairedDesign(
   { pairs, ...flowers }: PairedDesign,
@@ -205,7 +205,7 @@ function checkSizeQuestion(flowers: PairedFlowers, options: Required<PairedSizeO
  *   which is what `powerPairedDesign` gives with the same seed
  * @throws RangeError or TypeError naming the argument, also where more than 2,000 pairs would be needed
  * @source as `powerPairedDesign`; Chernick & Liu (2002) American Statistician 56, 149–155, for the saw teeth
- * @example sampleSizePairedDesign({ flowersPerKind: 3, freshRate: 0.6, storedRate: 0.4, pairSd: 1 }, { power: 0.9 })
+ * @example sampleSizePairedDesign({ flowersPerKind: 3, freshRate: 0.6, storedRate: 0.4, pairSd: 1 }, { power: 0.9 }).pairs // 35
  */
 export function sampleSizePairedDesign(
   flowers: PairedFlowers,

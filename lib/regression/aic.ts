@@ -31,7 +31,7 @@ export interface Criterion {
  * @returns `estimate`, or null with `because` where the fit has not settled (`separated`, `not-settled` and others)
  * @throws RangeError for Firth's fits and for a corrected intercept, which do not maximise the likelihood
  * @source Akaike (1974) IEEE Transactions on Automatic Control 19, 716–723; as R's `AIC`
- * @example aic(logistic({ successes: [2, 8], trials: [10, 10], columns: { stored: [1, 0] } }))
+ * @example aic(logistic({ successes: [2, 8], trials: [10, 10], columns: { stored: [1, 0] } })).estimate // 8.78944...
  */
 export function aic(fit: LikelihoodFit): Criterion {
   if (fit.method === 'firth' || fit.interceptCorrected) {

@@ -216,7 +216,7 @@ function asSingleTrials(design: Design): Design {
  * @throws RangeError when the rules of `DesignSpec` are broken, there is no column, more columns than rows, or a column
  *   that is a linear combination of others (it is named)
  * @source Crowder (1978) Applied Statistics 27, 34–37; Prentice (1986) JASA 81, 321–327
- * @example betaBinomial({ successes: [2, 9, 5, 8, 1, 7], trials: [10, 12, 9, 11, 10, 12], columns: { fresh: [0, 1, 0, 1, 0, 1] } }).correlation
+ * @example betaBinomial({ successes: [1, 9, 8, 3, 0, 10], trials: [10, 12, 9, 11, 10, 12], columns: { fresh: [0, 1, 0, 1, 0, 1] } }).correlation.estimate // 0.34710...
  */
 export function betaBinomial(spec: DesignSpec): BetaBinomialFit {
   const design = designOf(spec, 'betaBinomial');

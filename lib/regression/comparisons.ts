@@ -95,7 +95,7 @@ function pairsOf(count: number): readonly (readonly [number, number])[] {
  *   option is none of its choices
  * @source Searle, Speed & Milliken (1980) American Statistician 34, 216–221; Holm (1979) Scandinavian Journal of
  *   Statistics 6, 65–70; Kramer (1956) Biometrics 12, 307–310
- * @example compareAt(fit, [{}, { room: 1 }, { frozen: 1 }], { adjust: 'holm' })
+ * @example compareAt(fit, [{}, { stored: 1 }, { stored: 1, ageDays: 80 }], { adjust: 'holm' }).map(({ p }) => p) // [0.69583..., 0.00060..., 0.07470...]
  */
 export function compareAt(
   fit: Fit,

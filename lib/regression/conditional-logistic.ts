@@ -128,7 +128,9 @@ function fitStrata(setting: Setting, columns: readonly Float64Array[], trials: F
  * @throws RangeError when the design breaks the rules of `DesignSpec`, has no column, or `strata` is none of its groups
  * @source Breslow & Day (1980) Statistical Methods in Cancer Research I, chapter 7; Gail, Lubin & Rubinstein (1981)
  *   Biometrika 68, 703–707 (recursion)
- * @example conditionalLogistic({ successes, columns: { stored }, groups: { pair } }, { strata: 'pair' })
+ * @example const pair = ['a', 'a', 'b', 'b', 'c', 'c'];
+ * const columns = { stored: [0, 1, 0, 1, 0, 1] };
+ * conditionalLogistic({ successes: [5, 2, 6, 4, 1, 2], trials: [6, 6, 7, 7, 3, 5], columns, groups: { pair } }, { strata: 'pair' }).terms[0].estimate // -1.18179...
  */
 export function conditionalLogistic(
   spec: DesignSpec,

@@ -173,7 +173,7 @@ function completeRows(spec: TypedDesignSpec, leftOut: TypedDesign['leftOut']): T
  * @source Chambers & Hastie (1992) Statistical Models in S, chapter 2; Nelder (1977) Journal of the Royal Statistical
  *   Society A 140, 48–77 (no interaction without its margins)
  * @example designColumns({ successes: [3, 1, 2], trials: [4, 4, 4], variables: { storage: ['fresh', 'frozen', 'frozen'] },
- *   terms: [{ kind: 'factor', variable: 'storage' }] }).design.columns // Map with storagefrozen: 0, 1, 1
+ *   terms: [{ kind: 'factor', variable: 'storage' }] }).design.columns.get('storagefrozen') // [0, 1, 1]
  */
 export function designColumns(
   spec: TypedDesignSpec,
@@ -220,7 +220,7 @@ export function designColumns(
  * @returns m numbers a column of the design, in its order, the intercept left out
  * @throws RangeError when a variable is missing or of another length, a number is not finite, or a label is new
  * @source Chambers & Hastie (1992) Statistical Models in S, section 7.3.3 (safe prediction)
- * @example standardise(fit, { set: [columnsAgain(made, { storage: Array(9).fill('fresh') })] })
+ * @example columnsAgain(made, { storage: ['frozen', 'fresh'] }).get('storagefrozen') // [1, 0]
  */
 export function columnsAgain(
   made: TypedDesign,

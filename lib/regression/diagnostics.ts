@@ -124,7 +124,7 @@ function groupsOf(rows: CheckedPrediction, cutPoints: readonly number[]): readon
  * @returns statistic, df and p, all null because `too-few-groups` (or why the fit has not settled); and the groups
  * @throws RangeError when `groups` is no whole number of at least 3
  * @source Hosmer & Lemeshow (2000) Applied Logistic Regression, section 5.2.2
- * @example hosmerLemeshow(fit, { groups: 5 })
+ * @example hosmerLemeshow(fit, { groups: 5 }).statistic // 0.49880...
  */
 export function hosmerLemeshow(
   fit: Fit | Prediction,
@@ -164,7 +164,7 @@ export interface BrierScore {
  * @param fit a fit, or probabilities with counts
  * @throws RangeError when lengths, counts or probabilities break their rules
  * @source Brier (1950) Monthly Weather Review 78, 1–3
- * @example brier({ successes: [1, 0], probabilities: [0.8, 0.4] }).score // (0.04 + 0.16) / 2
+ * @example brier({ successes: [1, 0], probabilities: [0.8, 0.4] }).score // 0.1
  */
 export function brier(fit: Fit | Prediction): BrierScore {
   const { successes, trials, probabilities } = predictionOf('brier', fit);
@@ -215,7 +215,7 @@ function logLikelihoods({ successes, trials, probabilities }: CheckedPrediction)
  * @param fit a fit, or probabilities with counts
  * @source McFadden (1974); Cox & Snell (1989); Nagelkerke (1991) Biometrika 78, 691; Tjur (2009) American
  *   Statistician 63, 366
- * @example pseudoRSquared(fit).tjur
+ * @example pseudoRSquared(fit).tjur // 0.12417...
  */
 export function pseudoRSquared(fit: Fit | Prediction): PseudoRSquared {
   const sums = logLikelihoods(predictionOf('pseudoRSquared', fit));

@@ -194,7 +194,7 @@ function doseEnd(profile: Profile, estimate: number, centre: number, step: numbe
  * @throws RangeError when p or `level` is not between 0 and 1, a name is no column of the fit, a value is not finite,
  *   all other columns are 0, or the fit's intercept was corrected
  * @source Finney (1971) Probit Analysis, chapter 4 (Fieller); Venables & Ripley (2002) MASS, section 7.2 (`dose.p`)
- * @example doseAt(fit, 0.5, { column: 'ageDays', at: { frozen: 1 } })
+ * @example doseAt(fit, 0.5, { column: 'ageDays', at: { stored: 1 } }).estimate // 37.91366...
  */
 export function doseAt(fit: Fit, p: number, options: DoseOptions): Dose {
   const { level = 0.95 } = options;

@@ -19,7 +19,7 @@ export interface Influence {
  *
  * @param fit a fit of `logistic`; meaningful only where it has settled
  * @source Pregibon (1981) Annals of Statistics 9, 705–724; Williams (1987) Applied Statistics 36, 181–191
- * @example influence(fit).cooks
+ * @example influence(fit).cooks[2] // 0.17777...
  */
 export function influence({ design, coefficients, covariance, fitted, link }: Fit): Influence {
   const { n, columns, successes, trials } = design;

@@ -46,7 +46,7 @@ function covarianceAt({ columns }: Design, weight: Float64Array): Float64Array |
  * @returns a new fit; null where every outcome is the same, since no finite intercept then gives the observed rate
  * @throws RangeError when the fit is not by Firth's method or has no intercept
  * @source Puhr, Heinze, Nold, Lusa & Geroldinger (2017) Statistics in Medicine 36, 2302–2317
- * @example correctIntercept(logistic(design, { method: 'firth' }))
+ * @example correctIntercept(logistic({ successes: [0, 3], trials: [9, 10], columns: { stored: [1, 0] } }, { method: 'firth' })).terms[0].estimate // -1.02086...
  */
 export function correctIntercept(fit: Fit): Fit | null {
   const { design, link } = fit;

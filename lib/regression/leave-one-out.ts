@@ -117,7 +117,7 @@ function withoutOne(prepared: Prepared, row: number, success: 0 | 1): number | s
  * @returns scores over all trials; null because `separated` or `row-alone` where a refit is not finite
  * @throws RangeError when the fit's intercept was corrected
  * @source Stone (1974) Journal of the Royal Statistical Society B 36, 111–147
- * @example leaveOneOut(fit).logScore
+ * @example leaveOneOut(fit).logScore // -78.18679...
  */
 export function leaveOneOut(fit: Fit): CrossValidation {
   const prepared = prepare('leaveOneOut', fit);
@@ -163,7 +163,7 @@ export interface FoldsOption {
  * @param options `folds`, one label a row, at least two different ones
  * @throws RangeError when `folds` has another length than the rows or one label only
  * @source Stone (1974) Journal of the Royal Statistical Society B 36, 111–147
- * @example crossValidate(fit, { folds: mornings }).brier
+ * @example crossValidate(fit, { folds: mornings }).brier // 0.22365...
  */
 export function crossValidate(fit: Fit, { folds }: FoldsOption): CrossValidation {
   const prepared = prepare('crossValidate', fit);

@@ -183,7 +183,7 @@ function assemble(
  *   does not have
  * @source McCullagh & Nelder (1989) Generalized Linear Models, chapter 4; Firth (1993) Biometrika 80, 27–38;
  *   Heinze & Schemper (2002) Statistics in Medicine 21, 2409–2419
- * @example logistic({ successes: [2, 5, 8], trials: [10, 10, 10], columns: { dose: [0, 1, 2] } })
+ * @example logistic({ successes: [2, 5, 8], trials: [10, 10, 10], columns: { dose: [0, 1, 2] } }).coefficients // [-1.38629..., 1.38629...]
  */
 export function logistic(spec: DesignSpec, options: LogisticOptions = {}): Fit {
   const { method = 'maximum-likelihood', link = 'logit' } = options;

@@ -88,7 +88,8 @@ export interface MixedFit {
  * @source Bates, Mächler, Bolker & Walker (2015) Journal of Statistical Software 67(1); Laplace's approximation as in
  *   Breslow & Clayton (1993) Journal of the American Statistical Association 88, 9–25, equation 4, with the
  *   determinant's dependence on beta kept
- * @example mixedLogistic({ successes: [3, 1, 4, 0], trials: [5, 5, 5, 5], columns: {}, groups: { plant: ['a', 'a', 'b', 'b'] } })
+ * @example mixedLogistic({ successes: [9, 8, 1, 0, 5, 4], trials: [9, 9, 9, 9, 9, 9], columns: {},
+ *   groups: { plant: ['a', 'a', 'b', 'b', 'c', 'c'] } }).variances[0].sd // 2.27616...
  */
 export function mixedLogistic(spec: DesignSpec, options: MixedLogisticOptions = {}): MixedFit {
   const design = withGroups(designOf(spec, 'mixedLogistic', 'keep'), options.groups);

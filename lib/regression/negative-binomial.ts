@@ -143,7 +143,7 @@ function withTheta(design: CountDesign, climbed: CountClimb, limit: CountFit): N
  *   that is a linear combination of others (it is named)
  * @source Lawless (1987) Canadian Journal of Statistics 15, 209–225; Venables & Ripley (2002) Modern Applied Statistics
  *   with S, section 7.4
- * @example negativeBinomial({ counts: [12, 40, 3, 22, 9, 31], columns: { stored: [1, 0, 1, 0, 1, 0] } }).theta.estimate
+ * @example negativeBinomial({ counts: [12, 40, 3, 22, 9, 31], columns: { stored: [1, 0, 1, 0, 1, 0] } }).theta.estimate // 26.45871...
  */
 export function negativeBinomial(spec: CountSpec): NegativeBinomialFit {
   const design = countDesignOf(spec, 'negativeBinomial', 0);

@@ -188,7 +188,7 @@ export interface ProfileInterval extends Estimate {
  * @throws RangeError when `level` is not between 0 and 1, or the fit's intercept was corrected
  * @source Venzon & Moolgavkar (1988) Applied Statistics 37, 87–94; Heinze & Schemper (2002) Statistics in Medicine
  *   21, 2409–2419, section 2.2
- * @example profileIntervals(logistic({ successes: [2, 8], trials: [10, 10], columns: { stored: [1, 0] } }))
+ * @example profileIntervals(logistic({ successes: [2, 8], trials: [10, 10], columns: { stored: [1, 0] } }))[1] // { term: 'stored', estimate: -2.77258..., lower: -5.27262..., upper: -0.76632... }
  */
 export function profileIntervals(fit: Fit, { level = 0.95 }: LevelOption = {}): readonly ProfileInterval[] {
   checkLevel('profileIntervals', level);
@@ -229,7 +229,7 @@ export interface DropOption {
  * @returns statistic, its degrees of freedom (the number of columns) and p from the chi-square distribution
  * @throws RangeError when `drop` is empty or names a column that the fit does not have
  * @source McCullagh & Nelder (1989) Generalized Linear Models, section 4.4.3; Heinze & Schemper (2002)
- * @example likelihoodRatio(fit, { drop: ['storage'] })
+ * @example likelihoodRatio(fit, { drop: ['stored', 'ageDays'] }) // { statistic: 15.43692..., df: 2, p: 0.00044... }
  */
 export function likelihoodRatio(fit: Fit, { drop }: DropOption): Test & { readonly df: number } {
   checkUncorrected('likelihoodRatio', fit);

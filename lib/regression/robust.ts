@@ -73,7 +73,7 @@ function smallSampleFactor(adjustment: string, clusters: number, trials: number,
  * @param options `cluster`, a group's name; `adjustment` for few clusters
  * @throws RangeError when the design has no such group, or it has one level only
  * @source Liang & Zeger (1986) Biometrika 73, 13–22; Zeileis, Köll & Graham (2020) Journal of Statistical Software 95
- * @example waldIntervals(clusterRobust(fit, { cluster: 'mother' }))
+ * @example waldIntervals(clusterRobust(fit, { cluster: 'mother' }))[1].se // 0.31505...
  */
 export function clusterRobust(fit: Fit, { cluster, adjustment = 'clusters' }: ClusterOptions): RobustFit {
   checkChoice('clusterRobust', 'adjustment', adjustment, ['none', 'clusters', 'clusters-and-terms']);

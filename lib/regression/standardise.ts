@@ -207,7 +207,7 @@ function unknownStandardisation(count: number, because: string): Standardisation
  * @throws RangeError when `set` is empty or names a column that the fit does not have, when values or weights have
  *   another length than the rows or are not finite, or `level` is not between 0 and 1
  * @source Lane & Nelder (1982) Biometrics 38, 613–621; delta method as in Oehlert (1992) American Statistician 46, 27
- * @example standardise(fit, { set: [{ stored: 0 }, { stored: 1 }] })
+ * @example standardise(fit, { set: [{ stored: 0 }, { stored: 1 }] }).probabilities.map(({ estimate }) => estimate) // [0.58278..., 0.52418...]
  */
 export function standardise(fit: Fit | MixedFit, options: StandardiseOptions): Standardisation {
   const { set, level = 0.95, weights = fit.design.trials, effects = 'modes' } = options;

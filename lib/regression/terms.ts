@@ -48,7 +48,7 @@ export function twoSidedP(z: number): number {
  * @param options `level`, a proportion, 0.95 by default
  * @throws RangeError when `level` is not between 0 and 1
  * @source McCullagh & Nelder (1989) Generalized Linear Models, section 4.4.3
- * @example waldIntervals(logistic({ successes: [2, 8], trials: [10, 10], columns: { stored: [1, 0] } }))
+ * @example waldIntervals(logistic({ successes: [2, 8], trials: [10, 10], columns: { stored: [1, 0] } }))[1].upper // -0.58128...
  */
 export function waldIntervals(fit: FittedTerms, { level = 0.95 }: LevelOption = {}): readonly TermInterval[] {
   checkLevel('waldIntervals', level);

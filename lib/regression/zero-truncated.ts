@@ -62,7 +62,7 @@ function poissonMean(mu: number): number {
  *   or a column that is a linear combination of others (it is named)
  * @source Cameron & Trivedi (1998) Regression Analysis of Count Data, section 4.3; standard errors from the observed
  *   information
- * @example zeroTruncatedPoisson({ counts: [1, 3, 2, 5, 4, 6], columns: { stored: [1, 1, 1, 0, 0, 0] } }).terms
+ * @example zeroTruncatedPoisson({ counts: [1, 3, 2, 5, 4, 6], columns: { stored: [1, 1, 1, 0, 0, 0] } }).terms[1].estimate // -1.13642...
  */
 export function zeroTruncatedPoisson(spec: CountSpec): CountFit {
   const design = countDesignOf(spec, 'zeroTruncatedPoisson', 1);
@@ -131,7 +131,7 @@ function withTheta(
  *   or a column that is a linear combination of others (it is named)
  * @source Cameron & Trivedi (1998) Regression Analysis of Count Data, section 4.3; Johnson, Kemp & Kotz (2005) Univariate
  *   Discrete Distributions, 5.11 and 7.1 for the logarithmic limit
- * @example zeroTruncatedNegativeBinomial({ counts: [1, 9, 2, 15, 4, 36], columns: { stored: [1, 1, 1, 0, 0, 0] } }).theta
+ * @example zeroTruncatedNegativeBinomial({ counts: [1, 9, 2, 15, 4, 36], columns: { stored: [1, 1, 1, 0, 0, 0] } }).theta.estimate // 1.15569...
  */
 export function zeroTruncatedNegativeBinomial(spec: CountSpec): ZeroTruncatedNegativeBinomialFit {
   const caller = 'zeroTruncatedNegativeBinomial';

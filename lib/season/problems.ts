@@ -120,7 +120,7 @@ const QUESTIONS: ReadonlySet<string> = new Set<ProblemCode>([
  *
  * @returns those of the codes `date-order-unclear`, `date-order-mixed` and `column-unclear`, in the order of the files
  * @example
- * questions(readSeason(files)).length; // 0 where everything is clear
+ * questions(season).length; // 0
  */
 export function questions(season: {
   readonly files: readonly { readonly problems: readonly Problem[] }[];

@@ -89,7 +89,7 @@ function tableText<T>(kind: KnownKind, cells: Cells<T>, records: readonly T[]): 
  * @param words descriptions of the package and its columns for `datapackage.json`; none where left out
  * @returns names and texts of files; nothing is written to a disk
  * @example
- * writeSeason(season).map(({ name }) => name); // ['crosses.csv', 'vials.csv', 'datapackage.json']
+ * writeSeason(season).map(({ name }) => name); // ['crosses.csv', 'datapackage.json']
  */
 export function writeSeason(season: Season, words: DataPackageWords = {}): SeasonText[] {
   const tables = [

@@ -31,7 +31,7 @@ function sentencesOf(problem: Problem): ProblemWords & { readonly whole: boolean
  *
  * @throws RangeError where the code is none of this project
  * @example
- * problemWords(problem).message // 'Row 14: the pollination date "2025-02-30" does not exist.'
+ * problemWords(season.files[0].problems[0]).message // 'The column "date_pollinated" is read as pollination_date.'
  */
 export function problemWords(problem: Problem): ProblemWords {
   const { message, fix, whole } = sentencesOf(problem);

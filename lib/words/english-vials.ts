@@ -31,7 +31,11 @@ const WITHOUT_NUMBER: Readonly<Record<string, string>> = {
     'it was not said what fruit set is worth a flower: pollinate a few flowers with it first.',
 };
 
-/** The vial's own record: "2 of its 9 flowers took", "none of its own flowers so far". */
+/**
+ * The vial's own record.
+ *
+ * @example recordSaid({ fruits: 2, flowers: 9 }) // '2 of its 9 flowers took'
+ */
 export function recordSaid({ fruits, flowers }: Pick<VialAdvice, 'fruits' | 'flowers'>): string {
   if (flowers === 0) return 'No flower of its own so far';
   if (flowers === 1) return `Its one flower ${fruits === 1 ? 'took' : 'did not take'}`;
@@ -43,7 +47,8 @@ export function recordSaid({ fruits, flowers }: Pick<VialAdvice, 'fruits' | 'flo
  * discarded, the warning besides.
  *
  * @example
- * vialReason(advice); // '2 of its 9 flowers took; likely (about 8 in 10) to be worth a flower on the day of use, but …'
+ * const judged = { reasonCode: 'worth-now-only', probabilityWorth: 0.8, probabilityWorthYearLater: 0.3 };
+ * vialReason({ ...analysis.vials[0], fruits: 2, flowers: 9, ...judged }); // '2 of its 9 flowers took; likely (about 8 in 10) to be worth a flower on the day of use, but …'
  */
 export function vialReason(advice: VialAdvice): string {
   const { reasonCode, probabilityWorth, probabilityWorthYearLater, warnings, pollenParent } = advice;

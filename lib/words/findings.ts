@@ -20,7 +20,7 @@ function groupSaid({ faults, fix }: ProblemGroup): string {
  *
  * @param files of a season, as `readSeason` gives them
  * @example
- * findingsSaid(season.files).toMend[0]; // 'crosses.csv: Row 14 (tag 13), column B "Date": … And 2 more like it (rows 20, 31). …'
+ * findingsSaid(season.files).toMend[0]; // 'k-season40.csv: Row 15 (tag X00014), column E "pollen_collected": the pollen is called fresh but was 2 days old; …'
  */
 export function findingsSaid(files: readonly SeasonFile[]): FindingsSaid {
   const found = files.map((file) => ({ file: file.file, ...fileFindings(file) }));

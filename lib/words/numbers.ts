@@ -24,37 +24,61 @@ function checkProportion(caller: string, value: number): void {
   }
 }
 
-/** A whole number, in groups of three from 10 000 on, with a narrow space that no language reads as a decimal sign. */
+/**
+ * A whole number, in groups of three from 10 000 on, with a narrow space that no language reads as a decimal sign.
+ *
+ * @example wholeNumber(1999.5) // '2000'
+ */
 export function wholeNumber(value: number): string {
   const digits = String(Math.abs(whole(value)));
   const grouped = digits.length < 5 ? digits : digits.replace(/\B(?=(\d{3})+$)/g, '\u202F');
   return whole(value) < 0 ? `−${grouped}` : grouped;
 }
 
-/** A number with a fixed count of decimals and a true minus sign: `decimal(-0.5, 2)` is "−0.50". Never "−0.00". */
+/**
+ * A number with a fixed count of decimals and a true minus sign. Never "−0.00".
+ *
+ * @example decimal(-0.5, 2) // '−0.50'
+ */
 export function decimal(value: number, places: number): string {
   const digits = Math.abs(value).toFixed(places);
   return value < 0 && Number(digits) !== 0 ? `−${digits}` : digits;
 }
 
-/** "1 flower", "5 flowers"; a plural that is not formed with s is given: `counted(2, 'fruit', 'fruit')`. */
+/**
+ * "1 flower", "5 flowers"; a plural that is not formed with s is given.
+ *
+ * @example counted(2, 'fruit', 'fruit') // '2 fruit'
+ */
 export function counted(count: number, noun: string, plural = `${noun}s`): string {
   return `${wholeNumber(count)} ${count === 1 ? noun : plural}`;
 }
 
-/** "a", "a and b", "a, b and c". */
+/**
+ * "a", "a and b", "a, b and c".
+ *
+ * @example joined(['a', 'b', 'c']) // 'a, b and c'
+ */
 export function joined(parts: readonly string[], word = 'and'): string {
   if (parts.length < 2) return parts.join('');
   return `${parts.slice(0, -1).join(', ')} ${word} ${parts[parts.length - 1]}`;
 }
 
-/** The same text with a capital first letter, for the start of a sentence. */
+/**
+ * The same text with a capital first letter, for the start of a sentence.
+ *
+ * @example capitalised('frozen pollen') // 'Frozen pollen'
+ */
 export function capitalised(text: string): string {
   const [first = '', ...rest] = Array.from(text);
   return first.toUpperCase() + rest.join('');
 }
 
-/** "7 of 20". */
+/**
+ * Counts as they stand beside each rate.
+ *
+ * @example counts(7, 20) // '7 of 20'
+ */
 export function counts(fruits: number, flowers: number): string {
   return `${wholeNumber(fruits)} of ${wholeNumber(flowers)}`;
 }
@@ -64,6 +88,7 @@ export function counts(fruits: number, flowers: number): string {
  * rate of 0 % or 100 % is never known.
  *
  * @throws RangeError if `proportion` is not within 0 to 1
+ * @example percent(0.001) // 'under 1%'
  */
 export function percent(proportion: number): string {
   checkProportion('percent', proportion);
@@ -148,7 +173,7 @@ function baseForRange(estimate: number, lower: number, upper: number): Base {
  * None and all of them say no rate, only how far it could still be: "0 of 5; could still be as high as 4 in 10".
  * When not to use it: for pooled estimates, whose rate is not fruits ÷ flowers; for those `counts` and `rate`.
  *
- * @example rateWithRange({ fruits: 7, flowers: 20, ...wilson(7, 20) })
+ * @example rateWithRange({ fruits: 7, flowers: 20, ...wilson(7, 20) }) // '7 of 20 (about 4 in 10; could be 2 to 6 in 10)'
  */
 export function rateWithRange(proportion: Proportion): string {
   const { fruits, flowers, lower, upper } = proportion;
@@ -159,7 +184,11 @@ export function rateWithRange(proportion: Proportion): string {
   return proportion.estimate === null ? shown : `${shown} (${rate(proportion)})`;
 }
 
-/** One end of a range: "4 in 10"; never none and never all of them. */
+/**
+ * One end of a range; never none and never all of them.
+ *
+ * @example limit(0.4) // '4 in 10'
+ */
 export function limit(end: number): string {
   const base = baseFor(end);
   return `${bounded(end, base)} in ${base}`;
@@ -172,7 +201,7 @@ export function limit(end: number): string {
  * that would round to nothing in ten is counted in a hundred; one that is nothing even there is "about the same".
  *
  * @param estimate difference of two proportions, −1 to 1, positive where the stored give fewer
- * @example difference({ estimate: 0.3, lower: 0.1, upper: 0.5 })
+ * @example difference({ estimate: 0.3, lower: 0.1, upper: 0.5 }) // 'about 3 fewer in every 10 (could be 1 to 5)'
  */
 export function difference(estimate: Estimate): string {
   if (estimate.estimate === null) return CANNOT_TELL;
@@ -226,15 +255,20 @@ const LIKELIHOOD: readonly { readonly below: number; readonly word: string }[] =
   { below: 0.95, word: 'likely' },
 ];
 
-/** The word for a probability, to be used only together with its number, as `likely` does. */
+/**
+ * The word for a probability, to be used only together with its number, as `likely` does.
+ *
+ * @example likelihoodWord(0.2) // 'unlikely'
+ */
 export function likelihoodWord(probability: number): string {
   return LIKELIHOOD.find(({ below }) => probability + 1e-9 < below)?.word ?? 'very likely';
 }
 
 /**
- * A probability as a word with its number: "likely (about 8 in 10)".
+ * A probability as a word with its number.
  *
  * @throws RangeError if `probability` is not within 0 to 1
+ * @example likely(0.8) // 'likely (about 8 in 10)'
  */
 export function likely(probability: number): string {
   checkProportion('likely', probability);

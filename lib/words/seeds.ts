@@ -9,7 +9,11 @@ import { pollenOf } from './storage.ts';
 /** Fewest counted fruits for a pair to be named as the one that gives most. */
 const FEWEST_FRUITS = 3;
 
-/** "about 94 (could be 76 to 113)"; below 10 with one decimal. */
+/**
+ * A number of seeds with its range; below 10 with one decimal.
+ *
+ * @example amount({ estimate: 94, lower: 76, upper: 113 }) // 'about 94 (could be 76 to 113)'
+ */
 export function amount({ estimate, lower, upper }: Estimate): string {
   if (estimate === null) return 'not known';
   const number = (value: number) => (value < 10 ? decimal(value, 1) : wholeNumber(value));

@@ -7,12 +7,20 @@ const LABELS: ReadonlyMap<string, string> = new Map([
   ['frozen', 'frozen'],
 ]);
 
-/** A storage method as a short label: "frozen", "room temperature", or the grower's own word as it stands. */
+/**
+ * A storage method as a short label, the grower's own word as it stands.
+ *
+ * @example storageLabel('room') // 'room temperature'
+ */
 export function storageLabel(storage: string): string {
   return LABELS.get(storage) ?? storage;
 }
 
-/** The pollen of a method within a sentence: "frozen pollen", "pollen kept at room temperature", "pollen stored as “silica”". */
+/**
+ * The pollen of a method within a sentence: "frozen pollen", "pollen kept at room temperature".
+ *
+ * @example pollenOf('silica') // 'pollen stored as “silica”'
+ */
 export function pollenOf(storage: string): string {
   if (storage === 'room') return 'pollen kept at room temperature';
   return LABELS.has(storage) ? `${storage} pollen` : `pollen stored as “${storage}”`;
