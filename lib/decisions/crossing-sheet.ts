@@ -69,7 +69,7 @@ export function crossingSheet(mix: Mix, vials: readonly Vial[], year: string): S
  * @param mix one of its plan's
  * @param useOn the day of use, whose year counts where the flowers file has no days
  * @example
- * sheetOf(season, analysis.plan.frontier[0], analysis.provenance.options.useOn).length; // flowers of the mix
+ * sheetOf(season, analysis.plan.frontier[0], '2026-07-01')[0].crossId; // '2026-001'
  */
 export function sheetOf({ vials, flowers }: Season, mix: Mix, useOn: string | null): SheetFlower[] {
   return crossingSheet(mix, vials, yearOf(flowers, useOn));
@@ -155,6 +155,7 @@ const SHEET_COLUMNS = [
  * @param flowers of `crossingSheet`
  * @param note what stands in the note of a flower, for instance the morning it was planned for
  * @example
+ * const flowers = sheetOf(season, analysis.plan.frontier[0], '2026-07-01');
  * crossingSheetCsv(flowers, ({ morning }) => morning ?? ''); // 'cross_id,pollination_date,…'
  */
 export function crossingSheetCsv(

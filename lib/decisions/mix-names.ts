@@ -38,7 +38,7 @@ function kneeOf(mixes: readonly Mix[]): number {
  *
  * @returns undefined where there is no mix
  * @example
- * mixOf(analysis.plan.frontier, 'balanced').expectedFruits; // fruits of the mix in between
+ * mixOf(analysis.plan.frontier, 'balanced').expectedFruits; // 27.6
  */
 export function mixOf(frontier: readonly Mix[], name: MixName): Mix | undefined {
   return (
