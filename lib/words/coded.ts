@@ -6,7 +6,7 @@ import { counted } from './numbers.ts';
 /**
  * That the page is a coded copy, what was changed in it and what is not in it; empty for a grower's own page.
  *
- * @example codedSaid(analysis.provenance) // 'This is a coded copy, made for sharing: …'
+ * @example codedSaid({ coded: { level: 'summary', rowsLeftOut: 0 } }) // 'This is a coded copy, made for sharing. It is a summary: …'
  */
 export function codedSaid({ coded }: Pick<Analysis['provenance'], 'coded'>): string {
   if (coded === undefined) return '';
