@@ -63,9 +63,11 @@ function largest(values: Float64Array, count: number): number {
 }
 
 // Squared length of the step in standard errors, about twice what the objective still gains. Below the first the
-// point is the maximum; below the second it is so as soon as rounding stops the step from shrinking; below the third
-// a step to where the information is singular is one to infinity.
+// point is the maximum; below the second it is so where steps shrink so fast that the next would be below the first;
+// below the third as soon as rounding stops the step from shrinking; below the fourth a step to where the information
+// is singular is one to infinity.
 const settledDecrement = 1e-24;
+const nearDecrement = 1e-21;
 const roundingDecrement = 1e-18;
 const tinyDecrement = 1e-9;
 const mostIterations = 500;
@@ -99,7 +101,9 @@ export function climb<Point extends ClimbPoint>(
     const step = solveCholesky(factor, free, score.subarray(0, free));
     const decrement = step.reduce((sum, value, k) => sum + value * score[k]!, 0);
     if (decrement < enough) return end(true, 'score-is-zero');
-    if (decrement < roundingDecrement && decrement > 0.9 * before) return end(true, 'score-is-zero');
+    const shrunk = decrement / before;
+    if (decrement < roundingDecrement && shrunk > 0.9) return end(true, 'score-is-zero');
+    if (decrement < nearDecrement && decrement * shrunk < enough) return end(true, 'score-is-zero');
     if (iteration === mostIterations) return end(false, 'too-many-iterations');
     point = improved(evaluate, point, step, decrement < tinyDecrement);
     if (point === null) return end(decrement < roundingDecrement, 'no-uphill-step');

@@ -125,7 +125,8 @@ function joinedAnew(design: RowsToJoin): JoinedRows {
 }
 
 function unjoined({ n, successes, trials, offset, sources }: RowsToJoin): JoinedRows {
-  const rowOf = Int32Array.from({ length: n }, (_, i) => i);
+  const rowOf = new Int32Array(n);
+  for (let i = 0; i < n; i += 1) rowOf[i] = i;
   return withColumns({ m: n, rowOf, successes, trials, offset, sources });
 }
 

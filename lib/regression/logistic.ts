@@ -11,6 +11,7 @@ import {
   columnCovariance,
   independentBasis,
   logSquaredDeterminant,
+  type OrthogonalBasis,
   orthogonalBasis,
 } from './orthogonal-basis.ts';
 import { linkInverse, logBinomialCoefficients, saturatedLogLik } from './response.ts';
@@ -100,9 +101,14 @@ function provesOverlap(
   const rowScore = means.map((mean, i) => counts.successes[i]! - counts.trials[i]! * mean);
   const score = scoreOf(basis, rowScore);
   solveLower(point.factor, basis.p, score);
-  squaredLengths(basis, point.factor, rowScore);
-  const longest = rowScore.reduce((most, length) => Math.max(most, length), 0);
-  return longest * score.reduce((sum, value) => sum + value * value, 0) <= 0.25;
+  const squaredScore = score.reduce((sum, value) => sum + value * value, 0);
+  return (point.longest ?? longestRow(basis, point.factor)) * squaredScore <= 0.25;
+}
+
+function longestRow(basis: OrthogonalBasis, factor: Float64Array): number {
+  const lengths = new Float64Array(basis.m);
+  squaredLengths(basis, factor, lengths);
+  return lengths.reduce((most, length) => Math.max(most, length), 0);
 }
 
 function joinedMeans({ basis, offset, link }: ScoringProblem, gamma: Float64Array): Float64Array {

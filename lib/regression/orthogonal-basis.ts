@@ -28,33 +28,53 @@ export interface Dependence {
 // A column whose part of its own is below this share of its length is taken as dependent.
 const smallestShare = 1e-10;
 
-function dot(a: Float64Array, b: Float64Array, weights: Float64Array): number {
-  // Two sums at a time, which the processor can overlap.
+/** Squared length under the weights; two sums at a time, which the processor can overlap. */
+function squaredLength(vector: Float64Array, weights: Float64Array): number {
   let s0 = 0;
   let s1 = 0;
   let i = 0;
-  for (; i + 1 < a.length; i += 2) {
-    s0 += weights[i]! * a[i]! * b[i]!;
-    s1 += weights[i + 1]! * a[i + 1]! * b[i + 1]!;
+  for (; i + 1 < vector.length; i += 2) {
+    s0 += weights[i]! * vector[i]! * vector[i]!;
+    s1 += weights[i + 1]! * vector[i + 1]! * vector[i + 1]!;
   }
-  if (i < a.length) s0 += weights[i]! * a[i]! * b[i]!;
+  if (i < vector.length) s0 += weights[i]! * vector[i]! * vector[i]!;
   return s0 + s1;
 }
 
-/** Takes away from `vector` its part along the first `count` of `directions`, adding the coefficients to column j of R. */
+/**
+ * Takes away from `vector` its part along `directions`, adding the coefficients to column j of R: three directions at a
+ * time, those before taken away already, so that memory is read a third as often.
+ */
 function project(
   vector: Float64Array,
   directions: readonly Float64Array[],
   weights: Float64Array,
   triangle: Float64Array,
-  j: number,
   p: number,
 ): void {
-  directions.forEach((direction, k) => {
-    const along = dot(direction, vector, weights);
-    triangle[k * p + j]! += along;
-    for (let i = 0; i < vector.length; i += 1) vector[i]! -= along * direction[i]!;
-  });
+  const j = directions.length;
+  for (let k = 0; k < j; k += 3) {
+    const a = directions[k]!;
+    const b = directions[Math.min(k + 1, j - 1)]!;
+    const c = directions[Math.min(k + 2, j - 1)]!;
+    let alongA = 0;
+    let alongB = 0;
+    let alongC = 0;
+    for (let i = 0; i < vector.length; i += 1) {
+      const x = weights[i]! * vector[i]!;
+      alongA += x * a[i]!;
+      alongB += x * b[i]!;
+      alongC += x * c[i]!;
+    }
+    if (k + 1 >= j) alongB = 0;
+    if (k + 2 >= j) alongC = 0;
+    for (let i = 0; i < vector.length; i += 1) {
+      vector[i]! -= alongA * a[i]! + alongB * b[i]! + alongC * c[i]!;
+    }
+    triangle[k * p + j]! += alongA;
+    if (k + 1 < j) triangle[(k + 1) * p + j]! += alongB;
+    if (k + 2 < j) triangle[(k + 2) * p + j]! += alongC;
+  }
 }
 
 /** Coefficients of column j on the columns before it: back substitution in R. */
@@ -70,8 +90,8 @@ function combination(triangle: Float64Array, j: number, p: number): readonly num
 }
 
 /**
- * Orthogonal basis of columns by modified Gram-Schmidt with one reorthogonalisation ("twice is enough": Parlett
- * 1998, The Symmetric Eigenvalue Problem, section 6.9).
+ * Orthogonal basis of columns by Gram-Schmidt with one reorthogonalisation ("twice is enough": Parlett 1998, The
+ * Symmetric Eigenvalue Problem, section 6.9).
  *
  * @param columns p arrays of length m
  * @param weights m positive row weights, the trials
@@ -87,13 +107,14 @@ export function orthogonalBasis(
   const directions: Float64Array[] = [];
   for (let j = 0; j < p; j += 1) {
     const vector = columns[j]!.slice();
-    const length = Math.sqrt(dot(vector, vector, weights));
-    project(vector, directions, weights, triangle, j, p);
-    project(vector, directions, weights, triangle, j, p);
-    const own = Math.sqrt(dot(vector, vector, weights));
+    const length = Math.sqrt(squaredLength(vector, weights));
+    project(vector, directions, weights, triangle, p);
+    project(vector, directions, weights, triangle, p);
+    const own = Math.sqrt(squaredLength(vector, weights));
     if (!(own > smallestShare * length)) return { column: j, on: combination(triangle, j, p) };
     triangle[j * p + j] = own;
-    for (let i = 0; i < m; i += 1) vector[i]! /= own;
+    const scale = 1 / own;
+    for (let i = 0; i < m; i += 1) vector[i]! *= scale;
     directions.push(vector);
   }
   return withRows({ m, p, triangle, entries: directions }, () => {

@@ -24,6 +24,8 @@ export interface ScoringPoint extends ClimbPoint {
   readonly kernel: number;
   /** Cholesky factor of the Fisher information of all coefficients. */
   readonly factor: Float64Array;
+  /** Largest q′ I⁻¹ q of a row q of the basis; where penalised only. */
+  readonly longest?: number;
 }
 
 /** Where the scoring ended, and how. */
@@ -37,23 +39,63 @@ interface Scratch {
 
 /**
  * Firth's adjustment: each row gains h/2 successes and h/2 failures, h its leverage. Overwrites `weight` and `score`
- * of the response by what is to be added; returns the largest leverage.
+ * of the response by what is to be added; returns the largest leverage and the largest squared length.
  */
-function leverageAdjustment(basis: OrthogonalBasis, factor: Float64Array, response: RowResponse): number {
+function leverageAdjustment(
+  basis: OrthogonalBasis,
+  factor: Float64Array,
+  response: RowResponse,
+): { readonly largest: number; readonly longest: number } {
   const { mean, weight, score } = response;
   squaredLengths(basis, factor, score);
   let largest = 0;
+  let longest = 0;
   for (let i = 0; i < basis.m; i += 1) {
+    if (score[i]! > longest) longest = score[i]!;
     const leverage = weight[i]! * score[i]!;
     if (leverage > largest) largest = leverage;
     score[i] = leverage * (0.5 - mean[i]!);
     weight[i] = leverage * mean[i]! * (1 - mean[i]!);
   }
-  return largest;
+  return { largest, longest };
 }
 
 // With leverages below this the information alone gives steps as good as with the leverages' part in it.
 const smallLeverage = 0.05;
+
+function allZero(values: Float64Array): boolean {
+  for (let i = 0; i < values.length; i += 1) if (values[i] !== 0) return false;
+  return true;
+}
+
+/**
+ * The objective where every mean is 1/2: Firth's adjustment is zero there, and the weights a quarter of the trials,
+ * under which an orthonormal basis has a quarter of the identity for its information. Null elsewhere.
+ */
+function evaluateAtZero(
+  { basis, counts, offset, link, penalised }: ScoringProblem,
+  gamma: Float64Array,
+  { response }: Scratch,
+): ScoringPoint | null {
+  const { p, m, entries } = basis;
+  if (link !== 'logit' || 'start' in entries || !allZero(gamma) || !allZero(offset)) {
+    return null;
+  }
+  let kernel = 0;
+  for (let i = 0; i < m; i += 1) {
+    response.score[i] = counts.successes[i]! - counts.trials[i]! / 2;
+    kernel -= counts.trials[i]! * Math.LN2;
+  }
+  const information = new Float64Array(p * p);
+  const factor = new Float64Array(p * p);
+  for (let k = 0; k < p; k += 1) {
+    information[k * (p + 1)] = 0.25;
+    factor[k * (p + 1)] = 0.5;
+  }
+  const score = scoreOf(basis, response.score);
+  const objective = penalised ? kernel + 0.5 * logDeterminant(factor, p) : kernel;
+  return { gamma, kernel, objective, score, factor, curvature: information, curvatureFactor: factor };
+}
 
 /** The objective with its derivatives; null where the information is singular to working precision. */
 function evaluate(problem: ScoringProblem, gamma: Float64Array, scratch: Scratch): ScoringPoint | null {
@@ -72,13 +114,15 @@ function evaluate(problem: ScoringProblem, gamma: Float64Array, scratch: Scratch
     return { gamma, kernel, objective: kernel, score, factor, ...curvature };
   }
   const objective = kernel + 0.5 * logDeterminant(factor, p);
-  if (leverageAdjustment(basis, factor, response) < smallLeverage) {
+  const { largest, longest } = leverageAdjustment(basis, factor, response);
+  const found = { gamma, kernel, objective, score, factor, longest };
+  if (largest < smallLeverage) {
     const added = scoreOf(basis, response.score);
     for (let k = 0; k < p; k += 1) score[k]! += added[k]!;
-    return { gamma, kernel, objective, score, factor, curvature: information, curvatureFactor: factor };
+    return { ...found, curvature: information, curvatureFactor: factor };
   }
   addProducts(basis, response, information, score);
-  return { gamma, kernel, objective, score, factor, curvature: information };
+  return { ...found, curvature: information };
 }
 
 /**
@@ -97,5 +141,10 @@ function evaluate(problem: ScoringProblem, gamma: Float64Array, scratch: Scratch
 export function maximise(problem: ScoringProblem, start: Float64Array, free: number): ScoringEnd | null {
   const { m } = problem.basis;
   const scratch = { eta: new Float64Array(m), response: emptyResponse(m) };
-  return climb((gamma) => evaluate(problem, gamma, scratch), start, free, problem.enough);
+  return climb(
+    (gamma) => evaluateAtZero(problem, gamma, scratch) ?? evaluate(problem, gamma, scratch),
+    start,
+    free,
+    problem.enough,
+  );
 }

@@ -41,6 +41,23 @@ describe('climb', () => {
     expect(end.point.gamma[0]).toBeCloseTo(0, 10);
   });
 
+  it.each([
+    // From 1: 1e-4, 1e-8, and 1e-12, whose square is enough.
+    [1, 4],
+    // From 1e-3: 1e-7 and 1e-11, whose square is near, and the next one's enough without being evaluated.
+    [1e-3, 3],
+  ])('leaves out the step that would only confirm (start %d)', (start, wanted) => {
+    let evaluations = 0;
+    const nearlyNewton = (gamma: Float64Array) => {
+      evaluations += 1;
+      return { gamma, objective: -(gamma[0]! ** 2) / 2, score: f(-gamma[0]!), curvature: f(1 / (1 - 1e-4)) };
+    };
+    const end = climb(nearlyNewton, f(start), 1)!;
+    expect(end.convergence).toMatchObject({ settled: true, reason: 'score-is-zero' });
+    expect(evaluations).toBe(wanted);
+    expect(Math.abs(end.point.gamma[0]!)).toBeLessThan(2e-11);
+  });
+
   it('says so when it cannot settle, and gives nothing where it cannot start', () => {
     const flat = (gamma: Float64Array) => ({ gamma, objective: 0, score: f(1), curvature: f(0) });
     expect(climb(flat, f(0), 1)!.convergence).toMatchObject({

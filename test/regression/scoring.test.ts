@@ -31,6 +31,21 @@ describe('maximise', () => {
     expect((penalised(b0, b1 + h) - penalised(b0, b1 - h)) / (2 * h)).toBeCloseTo(0, 7);
   });
 
+  it('starts from zero with the objective and the slope that are written out', () => {
+    const { point } = maximise(problem, new Float64Array(2), 0)!;
+    expect(point.objective + logSquaredDeterminant(problem.basis) / 2).toBeCloseTo(penalised(0, 0), 12);
+    expect(point.factor[0]).toBeCloseTo(0.5, 14);
+    const h = 1e-5;
+    const [one, two] = [0, 1].map((k) => {
+      const unit = Float64Array.of(0, 0);
+      unit[k] = h;
+      const [b0, b1] = columnCoefficients(problem.basis, unit) as unknown as [number, number];
+      return (penalised(b0, b1) - penalised(-b0, -b1)) / (2 * h);
+    });
+    expect(point.score[0]).toBeCloseTo(one!, 7);
+    expect(point.score[1]).toBeCloseTo(two!, 7);
+  });
+
   it('gives the slope of the profile with the last coefficient held', () => {
     const at = (held: number) => maximise(problem, Float64Array.of(0, held), 1)!.point;
     const h = 1e-4;
