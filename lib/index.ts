@@ -3,6 +3,8 @@
 // A season: from files to the analysis
 export type { AnalyseOptions, Analysis } from './analyse.ts';
 export { analyse } from './analyse.ts';
+export type { SeedList, SeedListEntry } from './analysis/seed-list.ts';
+export { seedList } from './analysis/seed-list.ts';
 export { NAMED_INCOMPATIBLE } from './analysis/seed-parents.ts';
 export { questions } from './season/problems.ts';
 export type { ReadOptions } from './season/read-season.ts';
@@ -108,6 +110,7 @@ export * from './words/pair-evidence.ts';
 export * from './words/plan.ts';
 export * from './words/review.ts';
 export * from './words/season-facts.ts';
+export * from './words/seed-list.ts';
 export * from './words/seeds.ts';
 export * from './words/settle.ts';
 export { pollenOf, storageLabel } from './words/storage.ts';

@@ -54,7 +54,8 @@ interface Spreads {
   readonly lotCorrelation: SpreadEstimate;
 }
 
-interface Lot {
+/** One fruit's sowing. */
+export interface Lot {
   readonly germinated: number;
   readonly sown: number;
 }
@@ -63,7 +64,8 @@ function countsOf(crosses: readonly NamedCross[]): number[] {
   return crosses.flatMap(({ outcome, seeds }) => (outcome === 'fruit' && seeds !== null ? [seeds] : []));
 }
 
-function lotsOf(crosses: readonly NamedCross[]): Lot[] {
+/** The sowings of some crosses that give both counts. */
+export function lotsOf(crosses: readonly NamedCross[]): Lot[] {
   return crosses.flatMap(({ sown, germinated }) =>
     sown !== null && sown > 0 && germinated !== null ? [{ sown, germinated }] : [],
   );
@@ -129,7 +131,8 @@ function logitRange(estimate: number, logitSe: number, level: number): Interval 
   return { estimate, lower: odds / (odds + factor), upper: (odds * factor) / (1 + odds * factor) };
 }
 
-function germination(lots: readonly Lot[], spread: SpreadEstimate, level: number): Germination {
+/** Germinated of sown over some lots, with a range that knows how much lots differ (`spread`). */
+export function germination(lots: readonly Lot[], spread: SpreadEstimate, level: number): Germination {
   const sown = lots.reduce((sum, lot) => sum + lot.sown, 0);
   const germinated = lots.reduce((sum, lot) => sum + lot.germinated, 0);
   const counts = { lots: lots.length, germinated, sown };

@@ -1,0 +1,85 @@
+/** The seed list: what each ripe cross has given, and what must be known before seed is sent. */
+
+import type { SeedList, SeedListEntry } from '../analysis/seed-list.ts';
+import type { Germination } from '../analysis/seeds.ts';
+import { pairName } from './choice-figures.ts';
+import { capitalised, counted, counts, rateWithRange, wholeNumber } from './numbers.ts';
+
+/** "9 crosses have given 20 ripe fruits; 12 of 20 were counted and held 1400 seeds, of which 1150 are not sown yet." */
+export function seedListAnswer({ entries }: SeedList): string {
+  if (entries.length === 0) return 'No ripe fruit of a cross is written down, so there is no seed to offer.';
+  const total = (of: (entry: SeedListEntry) => number) => entries.reduce((sum, entry) => sum + of(entry), 0);
+  const crosses = new Set(
+    entries.map(({ seedParent, pollenParent }) => JSON.stringify([seedParent, pollenParent])),
+  );
+  const [fruits, countedFruits] = [total((entry) => entry.fruits), total((entry) => entry.countedFruits)];
+  const start = `${counted(crosses.size, 'cross', 'crosses')} ${crosses.size === 1 ? 'has' : 'have'} given ${counted(fruits, 'ripe fruit')}`;
+  if (countedFruits === 0) return `${start}; the seeds of none were counted.`;
+  const [seeds, unsown] = [total((entry) => entry.seeds), total((entry) => entry.unsown)];
+  const held = `${counts(countedFruits, fruits)} had their seeds counted and held ${counted(seeds, 'seed')}`;
+  return `${start}; ${held}, of which ${wholeNumber(unsown)} ${unsown === 1 ? 'was' : 'were'} not sown.`;
+}
+
+/** Headings of the seed list. */
+export const SEED_LIST_COLUMNS = [
+  'seed parent × pollen parent',
+  'season',
+  'ripe fruits',
+  'seeds counted',
+  'of these not sown',
+  'germinated of sown',
+  'note',
+] as const;
+
+/** A row a cross and season: "Nightjar 3 × Salt Moon", "2023", "2", "358", "338", "15 of 20 (about 8 in 10; …)", "". */
+export function seedListRows({ entries }: Pick<SeedList, 'entries'>): readonly (readonly string[])[] {
+  return entries.map((entry) => [
+    pairName(entry),
+    entry.season,
+    wholeNumber(entry.fruits),
+    entry.countedFruits === 0 ? 'not counted' : wholeNumber(entry.seeds),
+    entry.countedFruits === 0 ? 'not known' : wholeNumber(entry.unsown),
+    germinatedSaid(entry.germination),
+    noteOf(entry),
+  ]);
+}
+
+/** "15 of 20 (about 8 in 10; could be 5 to 9 in 10)"; counts alone where none or all germinated. */
+function germinatedSaid({ germinated, sown, ...range }: Germination): string {
+  if (sown === 0) return 'not counted';
+  if (germinated === 0 || germinated === sown) return counts(germinated, sown);
+  return rateWithRange({ fruits: germinated, flowers: sown, ...range });
+}
+
+function noteOf({ fruits, countedFruits, bagNotSaid, seedParent, pollenParent }: SeedListEntry): string {
+  const open = fruits - countedFruits;
+  const notes = [
+    ...(seedParent === pollenParent ? ['selfed'] : []),
+    ...(countedFruits > 0 && open > 0 ? [`seeds of ${counts(open, fruits)} fruits not counted`] : []),
+    ...(bagNotSaid > 0 ? [`bag not written down for ${counts(bagNotSaid, fruits)} fruits`] : []),
+  ];
+  return notes.length === 0 ? 'none' : notes.join('; ');
+}
+
+/** What stands in no row, and why. */
+export function seedListLeftOut({ unbagged, unharvested, harvestsRecorded }: SeedList): readonly string[] {
+  const of = (fruits: number) => counted(fruits, 'fruit');
+  return [
+    ...(unbagged > 0
+      ? [
+          `${capitalised(of(unbagged))} of flowers without a bag ${unbagged === 1 ? 'is' : 'are'} not offered: an insect may have brought other pollen.`,
+        ]
+      : []),
+    ...(unharvested > 0
+      ? [
+          `${of(unharvested)} ${unharvested === 1 ? 'has' : 'have'} no harvest date and ${unharvested === 1 ? 'is' : 'are'} not counted as ripe.`,
+        ]
+      : []),
+    ...(harvestsRecorded
+      ? []
+      : [
+          'No harvest date is written down, so every fruit that did not drop would count as ripe: look before you promise seed.',
+        ]),
+    'Fruits of control flowers are not offered.',
+  ];
+}
