@@ -20,6 +20,7 @@ header p{color:var(--quiet);font-style:italic;margin-bottom:0}
 nav ol{columns:2 15rem;column-gap:2rem;padding-left:1.75rem;margin:.5rem 0 0}
 nav li{break-inside:avoid;padding:.2rem 0}
 nav a{display:inline-block;padding:.3rem 0;vertical-align:top}
+@supports (baseline-source:first){nav a{vertical-align:baseline;baseline-source:first}}
 nav h2{font-size:1rem;border:0;padding:0}
 .pages details{margin:0}
 .pages ul{list-style:none;padding:0 0 .5rem;margin:0;columns:2 14rem}
@@ -60,6 +61,9 @@ const narrow = `
 .cards tbody th{font-weight:600}
 .cards td{display:grid;grid-template-columns:minmax(6rem,2fr) minmax(0,3fr);gap:.75rem;overflow-wrap:anywhere}
 .cards td::before{content:attr(data-title) / "";color:var(--quiet)}
+.cards.told td{display:block}
+.cards.told td::before{display:block}
+caption .key{display:none}
 }
 `;
 

@@ -7,6 +7,9 @@ import { html } from './html.ts';
 /** Tables of more columns than this become a list of cards on a narrow screen. */
 const columnsThatFit = 3;
 
+/** So do tables with a cell of more characters than this: in a column beside others each line would hold two words. */
+const lettersThatFit = 120;
+
 /**
  * A table with caption, column and row headers.
  *
@@ -34,7 +37,7 @@ export function dataTable(table: FigureTable): Html {
     (row) => html`<tr role="row">${row.map((cell, index) => tableCell(cell, index, columns))}</tr>
 `,
   );
-  return html`<table role="table" class="${columns.length > columnsThatFit ? 'cards' : 'plain'}">
+  return html`<table role="table" class="${layout(table)}">
 <caption>${caption} <span class="key">${source}</span></caption>
 <thead role="rowgroup"><tr role="row">${heads}</tr></thead>
 <tbody role="rowgroup">
@@ -47,6 +50,13 @@ function tableCell(cell: string, index: number, columns: FigureTable['columns'])
   const { title, numeric } = columns[index]!;
   if (index === 0) return html`<th scope="row" role="rowheader" class="${kind(numeric)}">${cell}</th>`;
   return html`<td role="cell" class="${kind(numeric)}" data-title="${title}">${cell}</td>`;
+}
+
+/** Long sentences in three columns: cards too, each sentence under its title; on paper such a table stays a plain one. */
+function layout({ columns, rows }: FigureTable): string {
+  if (columns.length > columnsThatFit) return 'cards';
+  const long = rows.some((row) => row.some((cell) => cell.length > lettersThatFit));
+  return columns.length === columnsThatFit && long ? 'plain cards told' : 'plain';
 }
 
 function kind(numeric: boolean | undefined): string {

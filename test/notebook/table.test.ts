@@ -42,6 +42,17 @@ describe('dataTable', () => {
     expect(document.querySelector('script')).toBeNull();
   });
 
+  it('shows three columns as cards too where a cell is long, and stays plain on paper', () => {
+    const long = (letters: number) => ({
+      ...table,
+      columns: ['a', 'b', 'c'].map((title) => ({ title })),
+      rows: [['1', '2', 'x'.repeat(letters)]],
+    });
+    const layout = (letters: number) =>
+      parsed(dataTable(long(letters)).markup).querySelector('table')?.className;
+    expect([layout(120), layout(121)]).toEqual(['plain', 'plain cards told']);
+  });
+
   it('carries the column title with each cell of a wide table, which narrow screens show as cards', () => {
     const wide = {
       ...table,
