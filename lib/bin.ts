@@ -1,7 +1,7 @@
 #!/usr/bin/env node
 /** The command's only contact with the process, its streams and the disk. */
 
-import { randomBytes } from 'node:crypto';
+import { createHash, randomBytes } from 'node:crypto';
 import {
   accessSync,
   constants,
@@ -58,6 +58,7 @@ function refusal(code: string): Error {
 const world: World = {
   read: (path) => readFileSync(path),
   readInput: () => readFileSync(0),
+  sha256: (bytes) => createHash('sha256').update(bytes).digest('hex'),
   write,
   refuseUnwritable,
   writeNewFolder: (folder, files) => writeNewFolder(disk, resolve(folder), files),

@@ -28,7 +28,8 @@ export function orFail<T>(code: 'file-unreadable' | 'output-not-writable', file:
 function readSource(path: string, kind: FileKind, world: World): SeasonSource {
   const name = path === STANDARD_INPUT ? 'standard input' : path;
   const read = () => (path === STANDARD_INPUT ? world.readInput() : world.read(path));
-  return { name, kind, bytes: orFail('file-unreadable', name, read) };
+  const bytes = orFail('file-unreadable', name, read);
+  return { name, kind, bytes, sha256: world.sha256(bytes) };
 }
 
 function readSources({ files, vials, flowers }: CommandLine, world: World): SeasonSource[] {

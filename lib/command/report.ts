@@ -1,5 +1,5 @@
 import { sha256 } from '../season/sha256.ts';
-import { problemNote } from './analyse.ts';
+import { notesOn } from './analyse.ts';
 import { Failure } from './failure.ts';
 import { filesJson } from './json.ts';
 import { orFail, refuseOverwriting, statusOf } from './open-season.ts';
@@ -33,6 +33,6 @@ export async function report(line: CommandLine, world: World): Promise<0 | 1> {
   } else {
     world.print(`Wrote ${output}.\n`);
   }
-  world.warn(problemNote(shared.own));
+  world.warn(notesOn(line, shared.own));
   return statusOf(shared.own);
 }

@@ -6,7 +6,7 @@ import type { Season } from '../season/season.ts';
 import { sha256 } from '../season/sha256.ts';
 import { planAnswer } from '../words/plan.ts';
 import { sheetNote } from '../words/sheet.ts';
-import { problemNote } from './analyse.ts';
+import { notesOn } from './analyse.ts';
 import { optionsOf } from './analysis-options.ts';
 import { Failure } from './failure.ts';
 import { filesJson } from './json.ts';
@@ -53,6 +53,6 @@ export async function sheet(line: CommandLine, world: World): Promise<0 | 1> {
   } else {
     world.print(`Wrote ${output}.\n`);
   }
-  world.warn(problemNote(season));
+  world.warn(notesOn(line, season));
   return statusOf(season);
 }

@@ -2,7 +2,7 @@ import { sha256 } from '../season/sha256.ts';
 import type { SeasonText } from '../season/write-season.ts';
 import { fileSize } from '../words/file-size.ts';
 import { counted } from '../words/numbers.ts';
-import { problemNote } from './analyse.ts';
+import { notesOn } from './analyse.ts';
 import { Failure } from './failure.ts';
 import { filesJson } from './json.ts';
 import { orFail, statusOf } from './open-season.ts';
@@ -62,6 +62,6 @@ export async function site(line: CommandLine, world: World): Promise<0 | 1> {
       `${JSON.stringify({ folder, written, leftOut: rendered.leftOut, files: filesJson(shared.season) }, null, 2)}\n`,
     );
   } else tell(rendered, folder, world);
-  world.warn(problemNote(shared.own));
+  world.warn(notesOn(line, shared.own));
   return statusOf(shared.own);
 }

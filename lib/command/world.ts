@@ -18,6 +18,8 @@ export interface World {
   readonly read: (path: string) => Uint8Array;
   /** The bytes of standard input. */
   readonly readInput: () => Uint8Array;
+  /** The SHA-256 digest of some bytes, in hexadecimal. */
+  readonly sha256: (bytes: Uint8Array) => string;
   /** Writes a whole file, so that at no moment half of it stands there. Throws where the system refuses. */
   readonly write: (path: string, text: string) => void;
   /** Throws where `write` would be refused, as far as that can be told without writing. */

@@ -16,8 +16,10 @@ export interface NumberRule {
 }
 
 const NUMBER = /^([+-]?\d+(?:[.,]\d+)?)\s*([^\d\s].*)?$/su;
+/** Thousands parted by spaces, as the International System of Units writes them (SI brochure, 9th edition, 5.4.4). */
+const PARTED = /^([+-]?\d{1,3}(?:[ \u00a0\u2009\u202f]\d{3})+)(?!\d)/u;
 
-/** A number read from a cell; `converted` where it was written in another unit than its column's. */
+/** A number read from a cell; `converted` where it was written in another unit than its column's or with spaces. */
 export type NumberReading =
   | { readonly value: number; readonly converted?: true }
   | { readonly fault: RowProblemCode };
@@ -34,7 +36,10 @@ function rounded(value: number): number {
  * @example readNumber('12,5 g', { highest: 5000, column: 'fruit_weight_g' }) // { value: 12.5 }
  */
 export function readNumber(text: string, { highest, whole = false, column = '' }: NumberRule): NumberReading {
-  const parts = NUMBER.exec(text);
+  const thousands = PARTED.exec(text)?.[1];
+  const joined =
+    thousands === undefined ? text : thousands.replace(/\s/gu, '') + text.slice(thousands.length);
+  const parts = NUMBER.exec(joined);
   if (parts === null) return { fault: 'number-not-understood' };
   const factor = parts[2] === undefined ? 1 : unitFactor(column, parts[2]);
   // 1,234 may be one and a bit or over a thousand.
@@ -43,7 +48,7 @@ export function readNumber(text: string, { highest, whole = false, column = '' }
   if (whole && !Number.isInteger(value)) return { fault: 'number-not-understood' };
   if (value < 0) return { fault: 'number-negative' };
   if (value > highest) return { fault: 'number-absurd' };
-  return factor === 1 ? { value } : { value, converted: true };
+  return factor === 1 && joined === text ? { value } : { value, converted: true };
 }
 
 /** The word of a list that a cell means. */

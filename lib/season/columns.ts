@@ -43,7 +43,8 @@ const NOTE =
 const COLLECTED =
   'collected on, date collected, collection date, date of collection, pollen date, pollen collected on, pollen collection date, ' +
   'pollen from, gesammelt am, Pollen vom, Pollendatum, Sammeldatum, Pollen gesammelt, fecha de recolección, recolectado, ' +
-  'recolectado el, polen del, polen de fecha, fecha del polen, date de récolte du pollen, récolté le, pollen du, date du pollen';
+  'recolectado el, polen recolectado, polen recolectado el, polen del, polen de fecha, fecha del polen, Pollen gesammelt am, ' +
+  'date de récolte du pollen, récolté le, pollen récolté, pollen récolté le, pollen du, date du pollen';
 
 /** Every column of every kind of file, in the order in which a template shows them. */
 export const COLUMNS: Readonly<Record<KnownKind, readonly Column[]>> = {
@@ -51,9 +52,10 @@ export const COLUMNS: Readonly<Record<KnownKind, readonly Column[]>> = {
     must(
       'cross_id',
       'name',
-      'tag, tag id, tag no, tag number, label, id, cross, cross no, cross number, ' +
-        'Etikett, Etikettnummer, Kreuzung, Kreuzungsnummer, Nummer, etiqueta, número de etiqueta, cruce, cruza, ' +
-        'étiquette, numéro, croisement',
+      'tag, tag id, tag no, tag number, label, id, no, number, cross, cross no, cross number, ' +
+        'Etikett, Etikettnummer, Kreuzung, Kreuzungsnummer, Kreuzung Nr, Nummer, Nr, etiqueta, número de etiqueta, número, cruce, ' +
+        'cruza, ' +
+        'étiquette, numéro, n°, croisement',
     ),
     must(
       'pollination_date',

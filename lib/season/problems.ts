@@ -70,6 +70,7 @@ export type RowProblemCode =
   | 'vial-beyond-doses'
   | 'vial-father-differs'
   | 'vial-storage-differs'
+  | 'year-stands-alone'
   | 'own-pollen'
   | 'selfed-with-other-pollen'
   | 'unpollinated-with-pollen'

@@ -6,6 +6,7 @@ import { crossRows, type ReadCross } from './crosses.ts';
 import { asMeant } from './csv-text.ts';
 import type { DateSystem } from './date-cell.ts';
 import { isIsoDate } from './dates.ts';
+import { reportFarYears } from './far-years.ts';
 import { flowerRows, type ReadFlowers } from './flowers.ts';
 import { pollenAge, type VialRegister } from './pollen-age.ts';
 import { problemAt } from './problems.ts';
@@ -250,6 +251,7 @@ export function readSeason(sources: readonly SeasonSource[], options: ReadOption
   for (const { cross, cells } of readCrosses) cross.ageDays = pollenAge(cross, register, cells);
   const crosses = readCrosses.map(({ cross }) => cross);
   const records = { crosses: readCrosses, vials: readVials, flowers: readFlowers };
+  reportFarYears(readCrosses);
   reportOverdrawn(readCrosses, vials);
   reportNames(records);
   reportUnmetNames(sheets, same);

@@ -74,7 +74,7 @@ export const STORAGES: WordList<string> = wordList([
   [
     'frozen',
     'freezer, freeze, deep freeze, deep freezer, deep frozen, in the freezer, ' +
-      'Gefrierschrank, Gefriertruhe, Tiefkühler, Tiefkühltruhe, Tiefkühlung, tiefgekühlt, tiefgefroren, gefroren, eingefroren, ' +
+      'TK, Gefrierfach, Gefrierschrank, Gefriertruhe, Tiefkühler, Tiefkühltruhe, Tiefkühlung, tiefgekühlt, tiefgefroren, gefroren, eingefroren, ' +
       'congelador, ultracongelador, congelado, congelada, congélateur, congelé, congelée, surgelé, surgelée',
   ],
 ]);

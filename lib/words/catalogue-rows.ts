@@ -128,6 +128,13 @@ export const ROW_ENTRIES: Readonly<Record<RowProblemCode, EntryParts>> = {
     ONE_OF_TWO,
     'refrigerated from a frozen vial',
   ],
+  'year-stands-alone': [
+    'warning',
+    'A pollination lies more than five years before or after all others.',
+    `${USED} A year too late also moves the day for which vials are advised on.`,
+    'Correct the year, if it is a slip.',
+    '2052-06-20 among flowers of 2025',
+  ],
   'own-pollen': [
     'warning',
     'A plant was pollinated with its own pollen and the row is not marked as a control.',

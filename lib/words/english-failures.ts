@@ -28,7 +28,8 @@ const RULES: Readonly<Record<string, (allowed: string | number | null | undefine
     'Write the cross, seed parent first, and the fewest flowers, such as --must "Salt Moon x Copper Tide=2".',
   'at-most': () =>
     'Write a plant or a cross and the most flowers, such as --at-most "Copper Tide=5" or --at-most "Salt Moon x Copper Tide=1".',
-  column: (allowed) => `${meant(allowed)}What stands after the = must be the name of one of the columns.`,
+  column: (allowed) =>
+    `${meant(allowed)}What stands after the = must be one of our columns, such as seed_parent; fruitodds template -o FOLDER explains them all.`,
 };
 
 /** What a setting must be, by its form. */

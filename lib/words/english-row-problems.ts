@@ -205,6 +205,10 @@ const SENSE_PROBLEMS: Readonly<Record<Exclude<RowProblemCode, CellCode>, Problem
     `the storage is ${cited(details.cross)}, but vial ${cited(details.vial)} is ${cited(details.register)}; the row is believed.`,
     'Correct the one that is wrong.',
   ],
+  'year-stands-alone': (problem) => [
+    `${the(problem)} lies more than five years from every other; the nearest is ${problem.details.nearest}.`,
+    'Correct the year, if it is a slip.',
+  ],
   'own-pollen': ({ value }) => [
     `${cited(value)} was pollinated with its own pollen; the row counts as a cross.`,
     'Write selfed in the column control if it was a control.',

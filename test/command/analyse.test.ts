@@ -11,6 +11,14 @@ const ASKED = ['analyse', 'crosses.csv', '--vials', 'vials.csv'];
 const analysed = (crosses: string, ...options: string[]) =>
   run(['analyse', 'crosses.csv', ...options], { files: { 'crosses.csv': crosses } });
 
+describe('a day of use that is past', () => {
+  it('is told of, as one kept in the settings soon is, and a later one is not', async () => {
+    const past = await analysed(CLEAN, '--use-on', '2020-01-01');
+    expect(past.err).toContain('--use-on 2020-01-01 lies before the last pollination');
+    expect((await analysed(CLEAN, '--use-on', '2027-01-01')).err).toBe('');
+  });
+});
+
 describe('analyse of the demo season', () => {
   let json: Run;
   let text: Run;

@@ -148,6 +148,14 @@ describe('check', () => {
     expect(err).toBe('');
   });
 
+  it('names once why no row can be used', async () => {
+    const { status, out, err } = await run(['check', 'crosses.csv'], { files: { 'crosses.csv': '' } });
+    expect([status, (out + err).match(/The file is empty/g)?.length]).toEqual([2, 1]);
+    expect(err).toBe(
+      'fruitodds: No row of crosses.csv can be used.\nMend what check has named, and run it again.\n',
+    );
+  });
+
   it('tells all problems at once, and every open question, before it asks', async () => {
     const crosses = crossesCsv(
       ['03/04/2025,Lantern Creek,Salt Moon,fresh,fruit,04/05/2025,x'],

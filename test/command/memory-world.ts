@@ -1,6 +1,7 @@
 import type { RenderedSite, World } from '../../lib/command/world.ts';
 import { type ExitStatus, runFruitodds } from '../../lib/command.ts';
 import { ownText } from '../../lib/notebook/own-text.ts';
+import { sha256 } from '../../lib/season/sha256.ts';
 
 /** A refusal as the system gives it: an error with a code. */
 export function refusal(code: string): Error {
@@ -57,6 +58,7 @@ export async function run(
       return bytes(text);
     },
     readInput: () => bytes(input),
+    sha256,
     write: (path, text) => {
       if (refuses !== undefined) throw refusal(refuses);
       written.set(path, text);

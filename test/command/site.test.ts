@@ -19,6 +19,10 @@ describe('site', () => {
     expect([...written]).toEqual([['my-season/index.html', PAGE]]);
   });
 
+  it('tells meanwhile that it works', async () => {
+    expect((await made(['-o', 'my-season'])).noted).toEqual(['Working…\n']);
+  });
+
   it('renders the season that it read, with the results to download', async () => {
     const seen: Omit<SiteParts, 'notebooks'>[] = [];
     await made(['-o', 'my-season', '--level', '0.8'], {

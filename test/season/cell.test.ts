@@ -26,6 +26,18 @@ describe('readNumber', () => {
   });
 });
 
+describe('readNumber with thousands parted by spaces', () => {
+  // SI brochure, 9th edition, 5.4.4: digits may be parted in groups of three by a thin space.
+  it.each(['1 200', '1\u00a0200', '1\u202f200', '1\u2009200 seeds'])('reads %s, and says so', (text) => {
+    const rule = { highest: 5000, whole: true, column: 'seeds' };
+    expect(readNumber(text, rule)).toEqual({ value: 1200, converted: true });
+  });
+
+  it.each(['1 20', '12 2000', '1 200 3', '1234 567', '1  200'])('does not take %s for one number', (text) => {
+    expect(readNumber(text, { highest: 1e9, whole: true })).toEqual({ fault: 'number-not-understood' });
+  });
+});
+
 describe('readNumber with units', () => {
   it.each([
     ['3,5 g', 'fruit_weight_g', 3.5],

@@ -99,6 +99,7 @@ const FAULTS: Record<string, readonly (readonly [string, string, number, string 
   'vials-repeated': [['error', 'vial-repeated', 4, 'vial', 'V1']],
   'windows-1252': [['notice', 'encoding-guessed', 1, null, 'Zoë']],
   'word-not-understood': [['error', 'word-not-understood', 4, 'outcome', 'fruti']],
+  'year-stands-alone': [['warning', 'year-stands-alone', 4, 'pollination_date', '2052-06-02']],
   workbook: [['error', 'spreadsheet-file', 1, null, null]],
 };
 
