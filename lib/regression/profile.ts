@@ -6,6 +6,7 @@ import type { Fit } from './fit.ts';
 import { joinRows } from './joined-rows.ts';
 import { scoringProblem } from './logistic.ts';
 import { basisCoefficients } from './orthogonal-basis.ts';
+import { overlappingPart } from './overlapping-part.ts';
 import { maximise, type ScoringProblem } from './scoring.ts';
 import { type Recession, recessions } from './separation.ts';
 import { twoSidedQuantile, unsettledBecause } from './terms.ts';
@@ -197,9 +198,13 @@ export function profileIntervals(fit: Fit, { level = 0.95 }: LevelOption = {}): 
   if (because === 'not-settled') return fit.terms.map(({ term }) => ({ term, ...unknown(because) }));
   const z = twoSidedQuantile(level);
   const sides = because === 'separated' ? openSides(fit) : fit.terms.map(() => ({ up: false, down: false }));
+  const part = because === 'separated' ? overlappingPart(fit) : null;
+  const finite = part?.convergence.settled ? profileIntervals(part, { level }) : [];
   return fit.terms.map(({ term }, j) => {
     const { up, down } = sides[j]!;
     if (up && down) return { term, ...unknown('separated') };
+    const known = up || down ? undefined : finite.find((each) => each.term === term);
+    if (known !== undefined) return known;
     const { profile, start, step } = coefficientProfile(fit, j, z);
     const lower = down ? null : profileEnd(profile, start, -step, z);
     const upper = up ? null : profileEnd(profile, start, step, z);

@@ -65,6 +65,30 @@ function withFewestColumns(
   return direction;
 }
 
+/** What separation takes: the columns that run to infinity, and the rows that the limit explains perfectly. */
+export interface Separation {
+  readonly columns: readonly number[];
+  readonly rows: ReadonlySet<number>;
+}
+
+/** The columns of `separatingColumns`, in increasing order, with the rows separated strictly. */
+export function separation(columns: readonly Float64Array[], counts: Counts): Separation {
+  const found = new Set<number>();
+  const rows = new Set<number>();
+  const sign = outcomeSigns(counts);
+  let active = [...sign.keys()].filter((i) => sign[i] !== 0);
+  const all = [...columns.keys()];
+  while (active.length > 0) {
+    const direction = directionOf(columns, counts, active, all);
+    if (direction === null || direction.rows.size === 0) break;
+    const fewest = withFewestColumns(columns, counts, active, direction);
+    for (const column of fewest.columns) found.add(column);
+    for (const row of fewest.rows) rows.add(row);
+    active = active.filter((i) => !fewest.rows.has(i));
+  }
+  return { columns: [...found].sort((a, b) => a - b), rows };
+}
+
 /**
  * Detection of separation in binary regression.
  *
@@ -79,18 +103,7 @@ function withFewestColumns(
  *   section 2 (separation found one direction at a time)
  */
 export function separatingColumns(columns: readonly Float64Array[], counts: Counts): readonly number[] {
-  const found = new Set<number>();
-  const sign = outcomeSigns(counts);
-  let active = [...sign.keys()].filter((i) => sign[i] !== 0);
-  const all = [...columns.keys()];
-  while (active.length > 0) {
-    const direction = directionOf(columns, counts, active, all);
-    if (direction === null || direction.rows.size === 0) break;
-    const fewest = withFewestColumns(columns, counts, active, direction);
-    for (const column of fewest.columns) found.add(column);
-    active = active.filter((i) => !fewest.rows.has(i));
-  }
-  return [...found].sort((a, b) => a - b);
+  return separation(columns, counts).columns;
 }
 
 /** Whether a coefficient can run to infinity, upwards or downwards, with no loss of likelihood. */
