@@ -1,6 +1,6 @@
 // Renders the compiled notebooks of dist/reports on the demo season to a folder, site/ if none is named.
 
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 
@@ -31,17 +31,21 @@ async function demoSite(api) {
   const { renderSite: render } = await fromDist('lib', 'notebook', 'render-site.js');
   const season = readSeason(demoFiles());
   const analysis = analyse(season);
-  const otherPages = [await ownSeason(), ...libraryEntry(api)];
+  const otherPages = [...(await ownSeason()), ...libraryEntry(api)];
   const downloads = siteDownloads(analysis, cleanFiles(season));
   const site = await render(season, analysis, { downloads, otherPages, invented: true });
   const listed = new Set(otherPages.map(({ name }) => name));
   return { ...site, files: [...site.files, ...api.filter(({ name }) => !listed.has(name))] };
 }
 
-/** The page on which a grower tries a file of their own; it is built here, since esbuild is there in development only. */
+/**
+ * The page on which a grower tries a file of their own, where the notebook that it shows was compiled; it is built here,
+ * since esbuild is there in development only.
+ */
 async function ownSeason() {
+  if (!existsSync(join(root, 'dist', 'reports', 'season-review.js'))) return [];
   const { ownSeasonPage } = await fromDist('lib', 'browser', 'build', 'own-season-page.js');
-  return ownSeasonPage(join(root, 'dist')).page;
+  return [ownSeasonPage(join(root, 'dist')).page];
 }
 
 /** Renders everything, then puts it in place at once; the exit status. What fails leaves the old site as it was. */

@@ -120,7 +120,8 @@ function importOf(node: ts.Node): Import | null {
 
 const files = readdirSync(join(root, 'lib'), { recursive: true, encoding: 'utf8' })
   .map((path) => path.split(sep).join('/'))
-  .filter((path) => path.endsWith('.ts'))
+  // Types of a package that has none of its own are no part of the house.
+  .filter((path) => path.endsWith('.ts') && !path.endsWith('.d.ts'))
   .sort()
   .map(readSource);
 

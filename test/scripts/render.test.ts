@@ -37,7 +37,7 @@ const mother = given.season.crosses[1]?.seedParent ?? 'none';
 let place = '';
 beforeAll(() => {
   place = mkdtempSync(join(tmpdir(), 'small project '));
-  for (const name of ['dist', 'scripts', 'package.json'])
+  for (const name of ['dist', 'lib', 'scripts', 'package.json'])
     cpSync(join(root, name), join(place, name), { recursive: true });
   symlinkSync(join(root, 'node_modules'), join(place, 'node_modules'), 'junction');
   mkdirSync(join(place, 'data-demo'));
