@@ -31,7 +31,7 @@ async function demoSite(api) {
   const { renderSite: render } = await fromDist('lib', 'notebook', 'render-site.js');
   const season = readSeason(demoFiles());
   const analysis = analyse(season);
-  const otherPages = [...(await ownSeason()), ...libraryEntry(api)];
+  const otherPages = [...(await explore(season)), ...(await ownSeason()), ...libraryEntry(api)];
   const downloads = siteDownloads(analysis, cleanFiles(season));
   const site = await render(season, analysis, { downloads, otherPages, invented: true });
   const listed = new Set(otherPages.map(({ name }) => name));
@@ -46,6 +46,19 @@ async function ownSeason() {
   if (!existsSync(join(root, 'dist', 'reports', 'season-review.js'))) return [];
   const { ownSeasonPage } = await fromDist('lib', 'browser', 'build', 'own-season-page.js');
   return [ownSeasonPage(join(root, 'dist')).page];
+}
+
+/** The page on which the season can be explored; left out, and said so, where the packages of charts are not installed. */
+async function explore(season) {
+  const { explorePage } = await fromDist('lib', 'browser', 'build', 'explore-page.js');
+  try {
+    const { compile } = await import('vega-lite');
+    return [explorePage(join(root, 'dist'), (specification) => compile(specification).spec, season)];
+  } catch (error) {
+    if (error.code !== 'ERR_MODULE_NOT_FOUND') throw error;
+    console.log('explore was left out: vega-lite is not installed.');
+    return [];
+  }
 }
 
 /** Renders everything, then puts it in place at once; the exit status. What fails leaves the old site as it was. */

@@ -54,6 +54,9 @@ const effects: ReadonlyMap<string, readonly string[]> = new Map([
 /** Files without a test of their own name, and the test that reaches all of what they do. Types alone need none. */
 const testedBy: ReadonlyMap<string, string> = new Map([
   ['browser/build/own-season-page.ts', 'browser/own-season.test.ts'],
+  ['browser/build/explore-page.ts', 'browser/explore.test.ts'],
+  ['browser/explore-skeleton.ts', 'browser/explore.test.ts'],
+  ['browser/explore-spec.ts', 'browser/explore.test.ts'],
   ['browser/form-values.ts', 'browser/own-season.test.ts'],
   ['browser/page.ts', 'browser/own-season.test.ts'],
   ['browser/places.ts', 'browser/own-season.test.ts'],

@@ -44,7 +44,7 @@ export interface RawRates {
 }
 
 /** First and last day of each band of pollen age, as the trade speaks of them; the last is open. */
-const AGE_BANDS: readonly (readonly [number, number | null])[] = [
+export const AGE_BANDS: readonly (readonly [number, number | null])[] = [
   [0, 0],
   [1, 2],
   [3, 7],

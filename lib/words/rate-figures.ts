@@ -143,7 +143,7 @@ export const differenceWords = {
 };
 
 /** A band of ages: "8 to 14 days", "366 days or more". */
-export function ageBandLabel({ from, to }: AgeBand): string {
+export function ageBandLabel({ from, to }: Pick<AgeBand, 'from' | 'to'>): string {
   if (to === null) return `${from} days or more`;
   return from === to ? counted(from, 'day') : `${from} to ${to} days`;
 }
