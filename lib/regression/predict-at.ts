@@ -45,7 +45,7 @@ export function rowOf(caller: string, { design: { names } }: Fit, values: Column
  * @throws RangeError when a name is no column of the fit, a value is not finite, or `level` is not between 0 and 1
  * @source McCullagh & Nelder (1989) Generalized Linear Models, section 4.4; Searle, Speed & Milliken (1980) American
  *   Statistician 34, 216–221
- * @example predictAt(fit, [{ stored: 0 }, { stored: 1 }]).map(({ estimate }) => estimate) // [0.75000..., 0.69755...]
+ * @example predictAt(fit, [{ stored: 0 }, { stored: 1 }]).map(({ estimate }) => estimate) // [0.74999..., 0.69755...]
  */
 export function predictAt(
   fit: Fit,
