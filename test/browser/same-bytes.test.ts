@@ -5,10 +5,12 @@ import { join } from 'node:path';
 import { expect, it } from 'vitest';
 import { root, sitePath } from './finished-pages.ts';
 
-/** Everything in a folder, by name. */
+/** Every file in a folder, by name; the library's own pages in a folder below are the tool's that makes them. */
 function contents(folder: string): Map<string, string> {
   return new Map(
-    readdirSync(folder)
+    readdirSync(folder, { withFileTypes: true })
+      .filter((entry) => entry.isFile())
+      .map(({ name }) => name)
       .sort()
       .map((name) => [name, readFileSync(join(folder, name), 'utf8')]),
   );
