@@ -159,8 +159,9 @@ function lost(page: Page): Promise<string[]> {
   return page.evaluate(() => {
     const paper = getComputedStyle(document.documentElement).backgroundColor;
     const clear = new Set([paper, 'none', 'rgba(0, 0, 0, 0)']);
-    // A path in the page's own colour is the halo that keeps a mark clear of the lines under it: it is meant to vanish.
-    const marks = 'figure svg :is(circle, path:not([stroke="var(--paper)"]), line, rect, text)';
+    // Halos in the page's own colour, empty paths and the ground of a drawing are meant not to be seen.
+    const marks =
+      'figure svg :is(circle, path:not(.background, [d=""], [stroke="var(--paper)"]), line, rect, text)';
     const unseen = [...document.querySelectorAll(marks)].filter((mark) => {
       const { fill, stroke } = getComputedStyle(mark);
       return clear.has(fill) && clear.has(stroke);
