@@ -18,7 +18,10 @@ interface Floor {
 
 const statistics = ['numerics', 'proportions', 'regression'];
 const results = [...statistics, 'season', 'analysis', 'decisions', 'analyse', 'version'];
-const texts = [...results, 'words', 'charts', 'notebook'];
+/** The folders of languages besides English. */
+const languages = ['words/german', 'words/spanish', 'words/french'];
+const wordings = ['words', 'words/told', ...languages];
+const texts = [...results, ...wordings, 'charts', 'notebook'];
 
 const floors: ReadonlyMap<string, Floor> = new Map(
   Object.entries({
@@ -30,11 +33,15 @@ const floors: ReadonlyMap<string, Floor> = new Map(
     analysis: { below: [...statistics, 'season'], packages: ['simple-statistics'] },
     decisions: { below: [...statistics, 'season', 'analysis'], packages: ['simple-statistics'] },
     analyse: { below: [...statistics, 'season', 'analysis', 'decisions', 'version'] },
-    words: { below: [], typesOf: results },
-    charts: { below: [...results, 'words'], packages: ['@observablehq/plot', 'linkedom'] },
-    notebook: { below: [...results, 'words', 'charts'] },
+    'words/told': { below: [], typesOf: results },
+    ...Object.fromEntries(
+      languages.map((language) => [language, { below: ['words/told'], typesOf: [...results, 'words'] }]),
+    ),
+    words: { below: ['words/told', ...languages], typesOf: results },
+    charts: { below: [...results, ...wordings], packages: ['@observablehq/plot', 'linkedom'] },
+    notebook: { below: [...results, ...wordings, 'charts'] },
     'notebook/build': {
-      below: [...results, 'words', 'charts', 'notebook'],
+      below: texts,
       packages: ['esbuild', 'markdown-it', 'typescript', 'node:path'],
     },
     browser: { below: texts },
@@ -67,6 +74,10 @@ const testedBy: ReadonlyMap<string, string> = new Map([
   ['charts/parse-html.ts', 'charts/paper.test.ts'],
   ['charts/plot.ts', 'charts/sheet.test.ts'],
   ['index.ts', 'house.test.ts'],
+  ['words/index.ts', 'words/languages.test.ts'],
+  ['words/language.ts', 'words/languages.test.ts'],
+  ['words/page.ts', 'notebook/page.test.ts'],
+  ['words/told/number-grammar.ts', 'words/numbers.test.ts'],
   ['words/catalogue-cells.ts', 'words/problem-catalogue.test.ts'],
   ['words/catalogue-entry.ts', 'words/problem-catalogue.test.ts'],
   ['words/catalogue-files.ts', 'words/problem-catalogue.test.ts'],
@@ -289,6 +300,8 @@ describe('tests', () => {
 
   it('mirror every file that does something', () => {
     const missing = files
+      // Every file of a language is run by one test for all languages.
+      .filter(({ path }) => !languages.includes(posix.dirname(path)))
       .filter((file) => !holdsOnlyTypes(file) && !testedBy.has(file.path))
       .map(({ path }) => testPath(path))
       .filter((path) => !existsSync(join(root, 'test', path)));

@@ -1,6 +1,6 @@
 /** The sheet of the age chart: rates upwards, ages to the right, an empty strip past the oldest age tried. */
 import type { Markish } from '@observablehq/plot';
-import { ageWords, RATE_AXIS } from '../words/rate-figures.ts';
+import type { Words } from '../words/languages.ts';
 import { type Label, labels } from './marks.ts';
 import { LINE, MARGIN, type Plot, SHEET_WIDTH } from './sheet.ts';
 
@@ -49,7 +49,11 @@ function ticksOf(oldestDays: number): number[] {
 }
 
 /** Both scales with their words, and where the data end. */
-export function ageScale(plot: Plot, oldestDays: number): Markish[] {
+export function ageScale(
+  plot: Plot,
+  oldestDays: number,
+  { ageWords, RATE_AXIS }: Pick<Words, 'ageWords' | 'RATE_AXIS'>,
+): Markish[] {
   const rates = [0, 0.2, 0.4, 0.6, 0.8, 1];
   const end = oldestDays * BEYOND;
   return [

@@ -3,8 +3,9 @@ import type { Markish } from '@observablehq/plot';
 import type { Analysis } from '../analyse.ts';
 import type { AgePoint } from '../analysis/age-curve.ts';
 import type { AgeBand } from '../analysis/raw.ts';
+import type { Words } from '../words/languages.ts';
 import { counts } from '../words/numbers.ts';
-import { ageWords } from '../words/rate-figures.ts';
+import { ageWords, RATE_AXIS } from '../words/rate-figures.ts';
 import {
   across,
   ageScale,
@@ -23,6 +24,10 @@ import { type Box, freePlaces, type Wish } from './free-places.ts';
 import { dotLook, type Label, labels, storageColour } from './marks.ts';
 import { fitted, textWidth } from './names.ts';
 import { drawing, LINE, type Plot, SHEET_WIDTH, TEXT_SIZE } from './sheet.ts';
+
+/** What this chart says. */
+type AgeWords = Pick<Words, 'ageWords' | 'RATE_AXIS' | 'counts'>;
+const ENGLISH: AgeWords = { ageWords, RATE_AXIS, counts };
 
 /** Curves drawn point by point keep at most this many points. */
 const MOST_POINTS = 40;
@@ -79,8 +84,7 @@ function obstacles(bands: readonly Counted[], points: readonly AgePoint[], oldes
 }
 
 /** Counts above or below their ranges, or beside the dot; most flowers first. */
-function countWish(band: Counted, oldestDays: number): Wish<Label> {
-  const text = counts(band.fruits, band.flowers);
+function countWish(band: Counted, oldestDays: number, text: string): Wish<Label> {
   const wide = textWidth(text, TEXT_SIZE);
   const x = LEFT + across(band.middle, oldestDays);
   const place = (y: number, shift: number) => ({
@@ -108,11 +112,16 @@ function countWish(band: Counted, oldestDays: number): Wish<Label> {
   };
 }
 
-function countLabels(bands: readonly Counted[], points: readonly AgePoint[], oldestDays: number): Label[] {
+function countLabels(
+  bands: readonly Counted[],
+  points: readonly AgePoint[],
+  oldestDays: number,
+  words: AgeWords,
+): Label[] {
   const wishes = bands
     .filter(({ storage }) => storage !== 'fresh')
     .sort((a, b) => b.flowers - a.flowers)
-    .map((band) => countWish(band, oldestDays));
+    .map((band) => countWish(band, oldestDays, words.counts(band.fruits, band.flowers)));
   const sheet = { left: LEFT - 4, right: SHEET_WIDTH, top: TOP, bottom: BOTTOM };
   return freePlaces(wishes, obstacles(bands, points, oldestDays), sheet);
 }
@@ -144,7 +153,13 @@ function countedMarks(plot: Plot, bands: readonly Counted[], kind: 'fresh' | 'st
 }
 
 /** What the marks are, a line each below the ages: dots are counted, the line is estimated. */
-function legend(plot: Plot, storage: string, fresh: AgeBand | undefined, end: number): Markish[] {
+function legend(
+  plot: Plot,
+  storage: string,
+  fresh: AgeBand | undefined,
+  end: number,
+  said: Words['ageWords'],
+): Markish[] {
   const line = (index: number) => BOTTOM + 11 + (1 + index) * LINE;
   const [left, middle, right, words] = [
     atShare(0, end),
@@ -152,7 +167,7 @@ function legend(plot: Plot, storage: string, fresh: AgeBand | undefined, end: nu
     atShare(0.06, end),
     atShare(0.09, end),
   ];
-  const own = fitted(ageWords.counted(storage), WIDTH * 0.9, TEXT_SIZE);
+  const own = fitted(said.counted(storage), WIDTH * 0.9, TEXT_SIZE);
   const stroke = [left, right].map((x) => ({ x, y: line(2) }));
   const ofFresh = fresh === undefined ? [] : [{ x: middle, y: line(3) }];
   return [
@@ -161,8 +176,8 @@ function legend(plot: Plot, storage: string, fresh: AgeBand | undefined, end: nu
     plot.dot(ofFresh, { x: 'x', y: 'y', ...dotLook(false, 'var(--fresh)') }),
     ...labels(plot, [
       { x: words, y: line(1), text: own },
-      { x: words, y: line(2), text: ageWords.estimated },
-      ...(fresh === undefined ? [] : [{ x: words, y: line(3), text: ageWords.fresh(fresh) }]),
+      { x: words, y: line(2), text: said.estimated },
+      ...(fresh === undefined ? [] : [{ x: words, y: line(3), text: said.fresh(fresh) }]),
     ]),
   ];
 }
@@ -172,11 +187,17 @@ function legend(plot: Plot, storage: string, fresh: AgeBand | undefined, end: nu
  *
  * @param analysis its `ageCurve` and `raw.byAge`
  * @param storage the stored method
+ * @param inWords the language's words; English where left out
  * @returns null where the curve has fewer than two ages; nothing is drawn past the oldest age tried
  * @example
  * ageFigure(analysis, 'frozen')?.finding; // 'Frozen pollen is estimated to take about 5 in 10 when …'
  */
-export function ageFigure(analysis: Pick<Analysis, 'ageCurve' | 'raw'>, storage: string): Figure | null {
+export function ageFigure(
+  analysis: Pick<Analysis, 'ageCurve' | 'raw'>,
+  storage: string,
+  inWords: AgeWords = ENGLISH,
+): Figure | null {
+  const said = inWords.ageWords;
   const points = analysis.ageCurve.filter((point) => point.storage === storage);
   const oldestDays = Math.max(0, ...points.map(({ ageDays }) => ageDays));
   if (points.length < 2 || oldestDays === 0) return null;
@@ -184,25 +205,25 @@ export function ageFigure(analysis: Pick<Analysis, 'ageCurve' | 'raw'>, storage:
   const own = shown.filter((band) => band.storage === storage);
   const fresh = shown.filter((band) => band.storage === 'fresh');
   const counted = placed([...fresh, ...own], oldestDays);
-  const words = { label: ageWords.label(storage), description: ageWords.description(storage) };
+  const words = { label: said.label(storage), description: said.description(storage) };
   const marks = (plot: Plot): Markish[] => [
-    ...ageScale(plot, oldestDays),
+    ...ageScale(plot, oldestDays, inWords),
     ...curveMarks(plot, points),
     ...(['fresh', 'stored'] as const).flatMap((kind) => countedMarks(plot, counted, kind)),
-    ...labels(plot, countLabels(counted, points, oldestDays)),
-    ...legend(plot, storage, fresh[0], oldestDays * BEYOND),
+    ...labels(plot, countLabels(counted, points, oldestDays, inWords)),
+    ...legend(plot, storage, fresh[0], oldestDays * BEYOND, said),
   ];
   return {
     kind: 'figure',
     name: 'age',
-    finding: ageWords.finding(storage, points[0]!, points.at(-1)!),
+    finding: said.finding(storage, points[0]!, points.at(-1)!),
     ...words,
     table: {
       caption: words.label,
-      columns: ageWords.columns.map((title) => ({ title })),
+      columns: said.columns.map((title) => ({ title })),
       rows: [
-        ...[...fresh, ...own].map(ageWords.cells),
-        ...tabled(points).map((point) => ageWords.curveCells(storage, point.ageDays, point)),
+        ...[...fresh, ...own].map(said.cells),
+        ...tabled(points).map((point) => said.curveCells(storage, point.ageDays, point)),
       ],
       source: 'raw.byAge, ageCurve',
     },

@@ -2,11 +2,16 @@
 import type { Markish } from '@observablehq/plot';
 import type { FreshVersusStored } from '../analysis/fresh-versus-stored.ts';
 import type { Estimate } from '../proportions/interval.ts';
+import type { Words } from '../words/languages.ts';
 import { wholeNumber } from '../words/numbers.ts';
 import { differenceWords } from '../words/rate-figures.ts';
 import type { Figure } from './figure.ts';
 import { type Label, labels, ranges } from './marks.ts';
 import { drawing, LINE, type Plot } from './sheet.ts';
+
+/** What this chart says. */
+type DifferenceWords = Pick<Words, 'differenceWords' | 'wholeNumber'>;
+const ENGLISH: DifferenceWords = { differenceWords, wholeNumber };
 
 const TOP = LINE;
 const ROW = 2 * LINE + 4;
@@ -29,17 +34,21 @@ function ticksOf([low, high]: readonly [number, number]): number[] {
   return Array.from({ length: last - first + 1 }, (_, index) => ((first + index) * step) / 10);
 }
 
-function scale(plot: Plot, domain: readonly [number, number]): Markish[] {
+function scale(
+  plot: Plot,
+  domain: readonly [number, number],
+  { differenceWords: said, wholeNumber }: DifferenceWords,
+): Markish[] {
   const ticks = ticksOf(domain);
   const [low, high] = domain;
   return [
     plot.ruleX(ticks, { y1: TOP, y2: BOTTOM, stroke: 'var(--rule)' }),
     plot.ruleX([0], { y1: TOP, y2: BOTTOM, stroke: 'currentColor', strokeWidth: 1.5 }),
     ...labels(plot, [
-      { x: low, y: LINE / 2, text: differenceWords.storedBetter, colour: 'var(--stored)' },
-      { x: high, y: LINE / 2, text: differenceWords.freshBetter, anchor: 'end', colour: 'var(--fresh)' },
+      { x: low, y: LINE / 2, text: said.storedBetter, colour: 'var(--stored)' },
+      { x: high, y: LINE / 2, text: said.freshBetter, anchor: 'end', colour: 'var(--fresh)' },
       ...ticks.map((x): Label => ({ x, y: BOTTOM + 10, text: wholeNumber(x * 10), anchor: 'middle' })),
-      { x: (low + high) / 2, y: BOTTOM + 10 + LINE, text: differenceWords.axis, anchor: 'middle' },
+      { x: (low + high) / 2, y: BOTTOM + 10 + LINE, text: said.axis, anchor: 'middle' },
     ]),
   ];
 }
@@ -61,28 +70,33 @@ function row(plot: Plot, at: number, name: string, estimate: Estimate, why: stri
  * A difference like for like that the data cannot tell is said in words, never drawn.
  *
  * @param entry one entry of `freshVersusStored`
+ * @param inWords the language's words; English where left out
  * @returns null where one of the two has no flower
  * @example
- * analysis.freshVersusStored.map(differenceFigure)[0]?.label; // 'Fresh pollen against frozen pollen: the difference'
+ * differenceFigure(analysis.freshVersusStored[0])?.label; // 'Fresh pollen against frozen pollen: the difference'
  */
-export function differenceFigure(entry: FreshVersusStored): Figure | null {
+export function differenceFigure(
+  entry: FreshVersusStored,
+  inWords: DifferenceWords = ENGLISH,
+): Figure | null {
   if (entry.difference.estimate === null) return null;
+  const said = inWords.differenceWords;
   const domain = domainOf([entry.difference, entry.adjusted]);
-  const words = { label: differenceWords.label(entry), description: differenceWords.description(entry) };
+  const words = { label: said.label(entry), description: said.description(entry) };
   const marks = (plot: Plot): Markish[] => [
-    ...scale(plot, domain),
-    ...row(plot, 0, differenceWords.rawLabel, entry.difference, '', domain[0]),
-    ...row(plot, 1, differenceWords.adjustedLabel, entry.adjusted, differenceWords.missing(entry), domain[0]),
+    ...scale(plot, domain, inWords),
+    ...row(plot, 0, said.rawLabel, entry.difference, '', domain[0]),
+    ...row(plot, 1, said.adjustedLabel, entry.adjusted, said.missing(entry), domain[0]),
   ];
   return {
     kind: 'figure',
     name: 'difference',
-    finding: differenceWords.finding(entry),
+    finding: said.finding(entry),
     ...words,
     table: {
       caption: words.label,
-      columns: differenceWords.columns.map((title) => ({ title })),
-      rows: differenceWords.rows(entry),
+      columns: said.columns.map((title) => ({ title })),
+      rows: said.rows(entry),
       source: 'freshVersusStored',
     },
     draw: drawing(words, { height: HEIGHT, domain, marks }),

@@ -1,6 +1,5 @@
 /** The marks that charts share: a dot with its range, labels, the scale of rates, rows of dots, a legend. */
 import type { Markish } from '@observablehq/plot';
-import { RATE_AXIS } from '../words/rate-figures.ts';
 import { INNER_WIDTH, LINE, type Plot } from './sheet.ts';
 
 /** Text at a place: x on the chart's scale, y in units from the top. */
@@ -91,7 +90,7 @@ const RATE_TICKS = [0, 0.2, 0.4, 0.6, 0.8, 1];
 export const SCALE_HEIGHT = 2 * LINE + 2;
 
 /** The scale of rates below rows that run from `top` to `bottom`: faint lines, counts of ten, the axis in words. */
-export function rateScale(plot: Plot, top: number, bottom: number): Markish[] {
+export function rateScale(plot: Plot, top: number, bottom: number, axis: string): Markish[] {
   const ticks = RATE_TICKS.map((x) => ({ x, y: bottom + 10, text: String(Math.round(x * 10)) }));
   return [
     plot.ruleX(RATE_TICKS, { y1: top, y2: bottom, stroke: 'var(--rule)' }),
@@ -99,7 +98,7 @@ export function rateScale(plot: Plot, top: number, bottom: number): Markish[] {
       plot,
       ticks.map((tick) => ({ ...tick, anchor: 'middle' as const })),
     ),
-    ...labels(plot, [{ x: 0.5, y: bottom + 10 + LINE, text: RATE_AXIS, anchor: 'middle' }]),
+    ...labels(plot, [{ x: 0.5, y: bottom + 10 + LINE, text: axis, anchor: 'middle' }]),
   ];
 }
 

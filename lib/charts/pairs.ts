@@ -4,12 +4,18 @@ import type { Analysis } from '../analyse.ts';
 import type { PooledPair } from '../analysis/pairs.ts';
 import { NAMED_INCOMPATIBLE } from '../analysis/seed-parents.ts';
 import { pairsWords } from '../words/choice-figures.ts';
+import type { Words } from '../words/languages.ts';
 import { counts } from '../words/numbers.ts';
+import { RATE_AXIS } from '../words/rate-figures.ts';
 import { FEWEST_RANKED } from '../words/review.ts';
 import type { Figure } from './figure.ts';
 import { type Label, labels, ranges, rateScale, SCALE_HEIGHT, SMALL_DOT, storageColour } from './marks.ts';
 import { fittedPair, textWidth } from './names.ts';
 import { drawing, INNER_WIDTH, LINE, type Plot, TEXT_SIZE } from './sheet.ts';
+
+/** What this chart says. */
+type PairsWords = Pick<Words, 'pairsWords' | 'RATE_AXIS' | 'counts'>;
+const ENGLISH: PairsWords = { pairsWords, RATE_AXIS, counts };
 
 /** A drawing holds at most so many pairs: with more it would not fit on a printed page. */
 const MOST_DRAWN = 28;
@@ -51,7 +57,7 @@ interface Layout {
 }
 
 /** Rows of the groups from the top on, each group under its heading, as many as fit. */
-function layoutOf({ ranked, incompatible, few }: Groups): Layout {
+function layoutOf({ ranked, incompatible, few }: Groups, said: Words['pairsWords']): Layout {
   const rows: Row[] = [];
   const headings: Label[] = [];
   let top = LEGEND;
@@ -66,14 +72,13 @@ function layoutOf({ ranked, incompatible, few }: Groups): Layout {
     }
     top += 6;
   };
-  place(pairsWords.ranked, ranked);
-  place(pairsWords.incompatible(NAMED_INCOMPATIBLE), incompatible, true);
-  place(pairsWords.few(FEWEST_RANKED), few);
+  place(said.ranked, ranked);
+  place(said.incompatible(NAMED_INCOMPATIBLE), incompatible, true);
+  place(said.few(FEWEST_RANKED), few);
   return { rows, headings, bottom: top };
 }
 
-function rowLabels({ pair, top }: Row): Label[] {
-  const taken = counts(pair.fruits, pair.flowers);
+function rowLabels({ pair, top }: Row, taken: string): Label[] {
   const room = INNER_WIDTH - textWidth(taken, TEXT_SIZE) - 8;
   return [
     { x: 0, y: top + LINE / 2, text: fittedPair(pair.seedParent, pair.pollenParent, room, TEXT_SIZE) },
@@ -95,15 +100,15 @@ function countedMarks(plot: Plot, rows: readonly Row[]): Markish[] {
   ];
 }
 
-function legend(plot: Plot, hollow: boolean): Markish[] {
+function legend(plot: Plot, hollow: boolean, said: Words['pairsWords']): Markish[] {
   const y = LINE / 2;
   const colour = hollow ? 'var(--stored)' : 'var(--fresh)';
   return [
     plot.dot([{ x: 0.02, y }], { x: 'x', y: 'y', ...SMALL_DOT, r: 2.2 }),
     ...ranges(plot, [{ y, estimate: 0.38, lower: 0.33, upper: 0.43, hollow, colour }]),
     ...labels(plot, [
-      { x: 0.05, y, text: pairsWords.counted },
-      { x: 0.46, y, text: pairsWords.pooled },
+      { x: 0.05, y, text: said.counted },
+      { x: 0.46, y, text: said.pooled },
     ]),
   ];
 }
@@ -129,18 +134,27 @@ function pooledMarks(plot: Plot, rows: readonly Row[]): Markish[] {
   ];
 }
 
-function marksOf(plot: Plot, { rows, headings, bottom }: Layout, all: number): Markish[] {
+function marksOf(
+  plot: Plot,
+  { rows, headings, bottom }: Layout,
+  all: number,
+  inWords: PairsWords,
+): Markish[] {
+  const said = inWords.pairsWords;
   const omitted: Label = {
     x: 0,
     y: bottom + SCALE_HEIGHT + LINE / 2,
-    text: pairsWords.shown(rows.length, all),
+    text: said.shown(rows.length, all),
   };
   return [
-    ...rateScale(plot, LEGEND, bottom),
-    ...legend(plot, rows[0]?.pair.basis.storage !== 'fresh'),
+    ...rateScale(plot, LEGEND, bottom, inWords.RATE_AXIS),
+    ...legend(plot, rows[0]?.pair.basis.storage !== 'fresh', said),
     ...countedMarks(plot, rows),
     ...pooledMarks(plot, rows),
-    ...labels(plot, [...headings, ...rows.flatMap(rowLabels)]),
+    ...labels(plot, [
+      ...headings,
+      ...rows.flatMap((row) => rowLabels(row, inWords.counts(row.pair.fruits, row.pair.flowers))),
+    ]),
     ...(rows.length < all ? labels(plot, [omitted]) : []),
   ];
 }
@@ -149,32 +163,37 @@ function marksOf(plot: Plot, { rows, headings, bottom }: Layout, all: number): M
  * Fruit set of every pair, pooled towards its parents.
  *
  * @param analysis its `pairs`
+ * @param inWords the language's words; English where left out
  * @returns null where no pair was seen; more than 28 pairs are in the table only
  * @example
  * pairsFigure(analysis)?.table.rows.length; // 10
  */
-export function pairsFigure({ pairs }: Pick<Analysis, 'pairs'>): Figure | null {
+export function pairsFigure(
+  { pairs }: Pick<Analysis, 'pairs'>,
+  inWords: PairsWords = ENGLISH,
+): Figure | null {
+  const said = inWords.pairsWords;
   if (pairs.length === 0) return null;
   const groups = groupsOf(pairs);
-  const layout = layoutOf(groups);
-  const words = { label: pairsWords.label, description: pairsWords.description };
+  const layout = layoutOf(groups, said);
+  const words = { label: said.label, description: said.description };
   const safest = groups.ranked.find(({ estimate }) => estimate !== null);
   const extra = layout.rows.length < pairs.length ? LINE : 0;
   return {
     kind: 'figure',
     name: 'pairs',
-    finding: pairsWords.finding(safest),
+    finding: said.finding(safest),
     ...words,
     table: {
       caption: words.label,
-      columns: pairsWords.columns.map((title) => ({ title })),
-      rows: [...groups.ranked, ...groups.incompatible, ...groups.few].map(pairsWords.cells),
+      columns: said.columns.map((title) => ({ title })),
+      rows: [...groups.ranked, ...groups.incompatible, ...groups.few].map(said.cells),
       source: 'pairs',
     },
     draw: drawing(words, {
       height: layout.bottom + SCALE_HEIGHT + extra,
       domain: [0, 1],
-      marks: (plot) => marksOf(plot, layout, pairs.length),
+      marks: (plot) => marksOf(plot, layout, pairs.length, inWords),
     }),
   };
 }

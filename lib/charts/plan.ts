@@ -2,6 +2,7 @@
 import type { Markish } from '@observablehq/plot';
 import type { Analysis } from '../analyse.ts';
 import type { Mix } from '../decisions/mix.ts';
+import type { Words } from '../words/languages.ts';
 import { wholeNumber } from '../words/numbers.ts';
 import { mixLabel, planWords } from '../words/plan.ts';
 import type { Figure } from './figure.ts';
@@ -10,6 +11,10 @@ import { freePlaces } from './free-places.ts';
 import { dotLook, type Label, labels } from './marks.ts';
 import { textWidth } from './names.ts';
 import { BOLD_SIZE, drawing, LINE, MARGIN, type Plot, SHEET_WIDTH } from './sheet.ts';
+
+/** What this chart says. */
+type PlanWords = Pick<Words, 'planWords' | 'mixLabel' | 'wholeNumber'>;
+const ENGLISH: PlanWords = { planWords, mixLabel, wholeNumber };
 
 const TOP = LINE + 8;
 const HEIGHT = 150;
@@ -54,7 +59,7 @@ function scalesOf(frontier: readonly Mix[]): Scales {
   };
 }
 
-function axes(plot: Plot, { across, up, y }: Scales): Markish[] {
+function axes(plot: Plot, { across, up, y }: Scales, { planWords: said, wholeNumber }: PlanWords): Markish[] {
   const start = across[0]!;
   return [
     plot.ruleY(up.map(y), { stroke: 'var(--rule)' }),
@@ -67,15 +72,14 @@ function axes(plot: Plot, { across, up, y }: Scales): Markish[] {
       across.map((tick) => ({ x: tick, y: BOTTOM + 12, text: wholeNumber(tick), anchor: 'middle' as const })),
     ),
     ...labels(plot, [
-      { x: start, y: LINE / 2, text: planWords.up, dx: 6 - LEFT },
-      { x: across.at(-1)!, y: BOTTOM + 12 + LINE, text: planWords.across, anchor: 'end' },
+      { x: start, y: LINE / 2, text: said.up, dx: 6 - LEFT },
+      { x: across.at(-1)!, y: BOTTOM + 12 + LINE, text: said.across, anchor: 'end' },
     ]),
   ];
 }
 
 /** A name beside the end of a mix's range: above, below, to the right or to the left of it. */
-function nameWish(mix: Mix, scales: Scales): Wish<Label> {
-  const text = mixLabel(mix.name);
+function nameWish(mix: Mix, scales: Scales, text: string): Wish<Label> {
   const width = textWidth(text, BOLD_SIZE);
   const middle = scales.x(mix.expectedVarieties);
   const centre = Math.min(Math.max(middle, LEFT + width / 2), SHEET_WIDTH - MARGIN - width / 2);
@@ -112,7 +116,7 @@ function obstacles(named: readonly Mix[], { x, y }: Scales): Box[] {
   }));
 }
 
-function mixMarks(plot: Plot, frontier: readonly Mix[], scales: Scales): Markish[] {
+function mixMarks(plot: Plot, frontier: readonly Mix[], scales: Scales, { mixLabel }: PlanWords): Markish[] {
   const points = frontier.map((mix) => ({ x: mix.expectedVarieties, y: scales.y(mix.expectedFruits) }));
   const named = frontier.filter(({ name }) => name !== null);
   const spans = named.map(({ expectedVarieties: x, expectedFruits, fruits }) => ({
@@ -128,7 +132,7 @@ function mixMarks(plot: Plot, frontier: readonly Mix[], scales: Scales): Markish
     plot.dot(spans, { x: 'x', y: 'y', ...dotLook(false, 'var(--accent)') }),
     // One mark a name: each is shifted by its own amount.
     ...freePlaces(
-      named.map((mix) => nameWish(mix, scales)),
+      named.map((mix) => nameWish(mix, scales, mixLabel(mix.name))),
       obstacles(named, scales),
       { left: LEFT - 8, right: SHEET_WIDTH, top: LINE + 2, bottom: BOTTOM },
     ).flatMap((label) => labels(plot, [label])),
@@ -139,26 +143,31 @@ function mixMarks(plot: Plot, frontier: readonly Mix[], scales: Scales): Markish
  * How to split next season's flowers: fruits against crosses with at least one fruit.
  *
  * @param analysis its `plan`
+ * @param inWords the language's words; English where left out
  * @returns null without a plan, or where no mix could be made
  * @example
  * planFigure(analysis)?.finding; // 'From most fruit to most varieties you give up 9 fruits and gain 12 crosses.'
  */
-export function planFigure({ plan }: Pick<Analysis, 'plan'>): Figure | null {
+export function planFigure({ plan }: Pick<Analysis, 'plan'>, inWords: PlanWords = ENGLISH): Figure | null {
   if (plan === null || plan.frontier.length === 0) return null;
   const scales = scalesOf(plan.frontier);
-  const { label, description } = planWords;
-  const marks = (plot: Plot): Markish[] => [...axes(plot, scales), ...mixMarks(plot, plan.frontier, scales)];
+  const said = inWords.planWords;
+  const { label, description } = said;
+  const marks = (plot: Plot): Markish[] => [
+    ...axes(plot, scales, inWords),
+    ...mixMarks(plot, plan.frontier, scales, inWords),
+  ];
   const domain = [scales.across[0]!, scales.across.at(-1)!] as const;
   return {
     kind: 'figure',
     name: 'plan',
-    finding: planWords.finding(plan),
+    finding: said.finding(plan),
     label,
     description,
     table: {
-      caption: planWords.caption,
-      columns: planWords.columns.map((title, at) => ({ title, numeric: at > 0 })),
-      rows: plan.frontier.map(planWords.cells),
+      caption: said.caption,
+      columns: said.columns.map((title, at) => ({ title, numeric: at > 0 })),
+      rows: plan.frontier.map(said.cells),
       source: 'plan.frontier',
     },
     draw: drawing({ label, description }, { height: BOTTOM + 2 * LINE + 4, domain, left: LEFT, marks }),

@@ -1,7 +1,8 @@
 /** Fruit set by storage: one mark a flower, taken ones first, and below them each rate with its range. */
 import type { Markish } from '@observablehq/plot';
 import type { Analysis } from '../analyse.ts';
-import { storageWords } from '../words/rate-figures.ts';
+import type { Words } from '../words/languages.ts';
+import { RATE_AXIS, storageWords } from '../words/rate-figures.ts';
 import type { Figure } from './figure.ts';
 import {
   dotLook,
@@ -21,6 +22,10 @@ import {
 import { fitted, textWidth } from './names.ts';
 import { BOLD_SIZE, drawing, INNER_WIDTH, LINE, type Plot, TEXT_SIZE } from './sheet.ts';
 
+/** What this chart says. */
+type StorageWords = Pick<Words, 'storageWords' | 'RATE_AXIS'>;
+const ENGLISH: StorageWords = { storageWords, RATE_AXIS };
+
 type StorageRate = Analysis['raw']['byStorage'][number];
 
 interface Block {
@@ -32,16 +37,16 @@ interface Block {
 }
 
 /** The dot arrays, one below the other, and how high they are together. */
-function blocks(rates: readonly StorageRate[], perMark: number): { all: Block[]; height: number } {
+function blocks(
+  rates: readonly StorageRate[],
+  perMark: number,
+  said: Words['storageWords'],
+): { all: Block[]; height: number } {
   let height = 0;
   const all = rates.map(({ storage, fruits, flowers, ...rest }) => {
     const [took, failed] = [marksFor(fruits, perMark), marksFor(flowers - fruits, perMark)];
-    const counted = `: ${storageWords.took({ fruits, flowers, ...rest })}`;
-    const method = fitted(
-      storageWords.method(storage),
-      INNER_WIDTH - textWidth(counted, BOLD_SIZE),
-      BOLD_SIZE,
-    );
+    const counted = `: ${said.took({ fruits, flowers, ...rest })}`;
+    const method = fitted(said.method(storage), INNER_WIDTH - textWidth(counted, BOLD_SIZE), BOLD_SIZE);
     const label = {
       x: 0,
       y: height + LINE / 2,
@@ -67,7 +72,11 @@ function dotArray(plot: Plot, { storage, top, took, failed }: Block): Markish[] 
 
 const ROW = 2 * LINE;
 
-function rateRows(rates: readonly StorageRate[], top: number): { rows: RangeRow[]; names: Label[] } {
+function rateRows(
+  rates: readonly StorageRate[],
+  top: number,
+  said: Words['storageWords'],
+): { rows: RangeRow[]; names: Label[] } {
   const rows = rates.map((one, index) => ({
     ...one,
     y: top + index * ROW + LINE + 7,
@@ -77,11 +86,7 @@ function rateRows(rates: readonly StorageRate[], top: number): { rows: RangeRow[
   const names = rates.map((one, index) => ({
     x: 0,
     y: top + index * ROW + LINE / 2,
-    text: fitted(
-      isExtreme(one) ? storageWords.extremeLabel(one) : storageWords.rateLabel(one),
-      INNER_WIDTH,
-      TEXT_SIZE,
-    ),
+    text: fitted(isExtreme(one) ? said.extremeLabel(one) : said.rateLabel(one), INNER_WIDTH, TEXT_SIZE),
     colour: storageColour(one.storage),
   }));
   return { rows, names };
@@ -96,27 +101,32 @@ function isExtreme({ fruits, flowers }: StorageRate): boolean {
  * Rates by storage of the pollen, raw counts.
  *
  * @param analysis its `raw.byStorage`
+ * @param inWords the language's words; English where left out
  * @returns null where no flower has a storage and a known outcome
  * @example
  * storageFigure(analysis)?.table.caption; // 'Fruit set by storage of the pollen'
  */
-export function storageFigure({ raw }: Pick<Analysis, 'raw'>): Figure | null {
+export function storageFigure(
+  { raw }: Pick<Analysis, 'raw'>,
+  inWords: StorageWords = ENGLISH,
+): Figure | null {
+  const said = inWords.storageWords;
   const rates = raw.byStorage.filter(({ flowers }) => flowers > 0);
   if (rates.length === 0) return null;
   const perMark = flowersPerMark(rates.reduce((sum, { flowers }) => sum + flowers, 0));
-  const { all, height } = blocks(rates, perMark);
+  const { all, height } = blocks(rates, perMark, said);
   const bottom = height + rates.length * ROW + 2;
-  const words = { label: storageWords.label, description: storageWords.description(perMark) };
+  const words = { label: said.label, description: said.description(perMark) };
   const note: Label = {
     x: 0,
     y: height - LINE / 2 - 4,
-    text: storageWords.marks(perMark),
+    text: said.marks(perMark),
     colour: 'var(--quiet)',
   };
   const marks = (plot: Plot): Markish[] => {
-    const { rows, names } = rateRows(rates, height);
+    const { rows, names } = rateRows(rates, height, said);
     return [
-      ...rateScale(plot, height, bottom),
+      ...rateScale(plot, height, bottom, inWords.RATE_AXIS),
       ...all.flatMap((block) => dotArray(plot, block)),
       ...ranges(plot, rows),
       ...labels(plot, [...all.map(({ label }) => label), ...names, note]),
@@ -125,12 +135,12 @@ export function storageFigure({ raw }: Pick<Analysis, 'raw'>): Figure | null {
   return {
     kind: 'figure',
     name: 'storage',
-    finding: storageWords.finding(rates, perMark),
+    finding: said.finding(rates, perMark),
     ...words,
     table: {
-      caption: storageWords.label,
-      columns: storageWords.columns.map((title) => ({ title })),
-      rows: rates.map(storageWords.cells),
+      caption: said.label,
+      columns: said.columns.map((title) => ({ title })),
+      rows: rates.map(said.cells),
       source: 'raw.byStorage',
     },
     draw: drawing(words, { height: bottom + SCALE_HEIGHT, domain: [0, 1], marks }),

@@ -3,10 +3,16 @@ import type { Markish } from '@observablehq/plot';
 import type { Analysis } from '../analyse.ts';
 import type { VialAdvice, VialVerdict } from '../decisions/vials.ts';
 import { vialsWords } from '../words/choice-figures.ts';
+import type { Words } from '../words/languages.ts';
+import { RATE_AXIS } from '../words/rate-figures.ts';
 import type { Figure } from './figure.ts';
 import { type Label, labels, ranges, rateScale, SCALE_HEIGHT } from './marks.ts';
 import { fitted, textWidth } from './names.ts';
 import { drawing, INNER_WIDTH, LINE, type Plot, TEXT_SIZE } from './sheet.ts';
+
+/** What this chart says. */
+type VialsWords = Pick<Words, 'vialsWords' | 'RATE_AXIS'>;
+const ENGLISH: VialsWords = { vialsWords, RATE_AXIS };
 
 const VERDICTS: readonly VialVerdict[] = ['keep', 'use-first', 'test-first', 'discard'];
 const COLOURS: Readonly<Record<VialVerdict, string>> = {
@@ -42,12 +48,15 @@ function byVerdict(vials: readonly VialAdvice[]): (readonly [VialVerdict, VialAd
   ).filter(([, some]) => some.length > 0);
 }
 
-function layoutOf(groups: readonly (readonly [VialVerdict, readonly VialAdvice[]])[]): Layout {
+function layoutOf(
+  groups: readonly (readonly [VialVerdict, readonly VialAdvice[]])[],
+  said: Words['vialsWords'],
+): Layout {
   const rows: Row[] = [];
   const headings: Label[] = [];
   let top = TOP;
   for (const [verdict, vials] of groups) {
-    const text = vialsWords.heading(verdict, vials.length);
+    const text = said.heading(verdict, vials.length);
     headings.push({ x: 0, y: top + LINE / 2, text, colour: COLOURS[verdict], weight: 'bold' });
     top += LINE;
     for (const vial of vials.slice(0, Math.max(0, MOST_DRAWN - rows.length))) {
@@ -59,19 +68,24 @@ function layoutOf(groups: readonly (readonly [VialVerdict, readonly VialAdvice[]
   return { rows, headings, bottom: top };
 }
 
-function rowLabels({ vial, top }: Row): Label[] {
-  const expected = vialsWords.expected(vial);
+function rowLabels({ vial, top }: Row, said: Words['vialsWords']): Label[] {
+  const expected = said.expected(vial);
   const room = INNER_WIDTH - textWidth(expected, TEXT_SIZE) - 8;
   return [
-    { x: 0, y: top + LINE / 2, text: fitted(vialsWords.name(vial), room, TEXT_SIZE) },
+    { x: 0, y: top + LINE / 2, text: fitted(said.name(vial), room, TEXT_SIZE) },
     { x: 1, y: top + LINE / 2, text: expected, anchor: 'end', colour: 'var(--quiet)' },
   ];
 }
 
 /** A line at what is worth a flower, a piece a vial so that it runs through no name; its own name above. */
-function worthLine(plot: Plot, value: number | null, rows: readonly Row[]): Markish[] {
+function worthLine(
+  plot: Plot,
+  value: number | null,
+  rows: readonly Row[],
+  said: Words['vialsWords'],
+): Markish[] {
   if (value === null) return [];
-  const text = vialsWords.worth(value);
+  const text = said.worth(value);
   const latest = 1 - textWidth(text, TEXT_SIZE) / INNER_WIDTH;
   return [
     plot.ruleX(rows, {
@@ -90,24 +104,29 @@ function worthLine(plot: Plot, value: number | null, rows: readonly Row[]): Mark
  * Keep or discard each vial: what it is expected to give on the day of use.
  *
  * @param analysis its `vials` and `worth`
+ * @param inWords the language's words; English where left out
  * @returns null where there is no vial; more than 24 vials are in the table only
  * @example
  * vialsFigure(analysis)?.finding; // 'Keep 2, use first 1, …'
  */
-export function vialsFigure({ vials, worth }: Pick<Analysis, 'vials' | 'worth'>): Figure | null {
+export function vialsFigure(
+  { vials, worth }: Pick<Analysis, 'vials' | 'worth'>,
+  inWords: VialsWords = ENGLISH,
+): Figure | null {
+  const said = inWords.vialsWords;
   if (vials.length === 0) return null;
   const groups = byVerdict(vials);
-  const { rows, headings, bottom } = layoutOf(groups);
-  const words = { label: vialsWords.label, description: vialsWords.description };
+  const { rows, headings, bottom } = layoutOf(groups, said);
+  const words = { label: said.label, description: said.description };
   const omitted: Label = {
     x: 0,
     y: bottom + SCALE_HEIGHT + LINE / 2,
-    text: vialsWords.shown(rows.length, vials.length),
+    text: said.shown(rows.length, vials.length),
   };
   const all = rows.length === vials.length;
   const marks = (plot: Plot): Markish[] => [
-    ...rateScale(plot, TOP, bottom),
-    ...worthLine(plot, worth.value, rows),
+    ...rateScale(plot, TOP, bottom, inWords.RATE_AXIS),
+    ...worthLine(plot, worth.value, rows, said),
     ...ranges(
       plot,
       rows.map(({ vial, top }) => ({
@@ -117,20 +136,20 @@ export function vialsFigure({ vials, worth }: Pick<Analysis, 'vials' | 'worth'>)
         colour: COLOURS[vial.verdict],
       })),
     ),
-    ...labels(plot, [...headings, ...rows.flatMap(rowLabels), ...(all ? [] : [omitted])]),
+    ...labels(plot, [...headings, ...rows.flatMap((row) => rowLabels(row, said)), ...(all ? [] : [omitted])]),
   ];
   return {
     kind: 'figure',
     name: 'vials',
-    finding: vialsWords.finding(
+    finding: said.finding(
       groups.map(([verdict, some]) => [verdict, some.length]),
       worth,
     ),
     ...words,
     table: {
       caption: words.label,
-      columns: vialsWords.columns.map((title) => ({ title })),
-      rows: groups.flatMap(([, some]) => some.map(vialsWords.cells)),
+      columns: said.columns.map((title) => ({ title })),
+      rows: groups.flatMap(([, some]) => some.map(said.cells)),
       source: 'vials',
     },
     draw: drawing(words, { height: bottom + SCALE_HEIGHT + (all ? 0 : LINE), domain: [0, 1], marks }),

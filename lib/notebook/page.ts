@@ -2,12 +2,19 @@
 
 import type { Figure } from '../charts/figure.ts';
 import { sha256 } from '../season/sha256.ts';
+import { languageWords } from '../words/language.ts';
+import type { Words } from '../words/languages.ts';
+import { pageWords } from '../words/page.ts';
 import type { Html } from './html.ts';
 import { escapeHtml, html } from './html.ts';
 import type { FilledNotebook } from './run.ts';
 import type { SiteEntry } from './site-contents.ts';
 import { pageStyle } from './style.ts';
 import { dataTable } from './table.ts';
+
+/** What a page says around its notebook. */
+export type PageWords = Pick<Words, 'pageWords' | 'languageWords'>;
+const ENGLISH: PageWords = { pageWords, languageWords };
 
 /** A contents list is shown from this many headings on. */
 const headingsWorthAList = 3;
@@ -20,23 +27,29 @@ const headingsWorthAList = 3;
  * @param notebook as `runNotebook` gives it
  * @param document a document to draw charts in: the page's own in a browser, `openPaper()` in Node
  * @param pages of the site that it belongs to; none for a report, which is a file of its own
+ * @param words of the notebook's language; English where left out
  * @throws Error where a drawing or a cell's `html` holds what the page's policy would block
  */
 export function renderPage(
   notebook: FilledNotebook,
   document: Document,
   pages: readonly SiteEntry[] = [],
+  words: PageWords = ENGLISH,
 ): string {
-  return framedPage(notebook, [...drawnPieces(notebook, document)].join(''), pages);
+  return framedPage(notebook, [...drawnPieces(notebook, document, words)].join(''), pages, words);
 }
 
 /**
  * The sections of a page piece by piece, for a browser that must answer to its reader between two drawings: joined,
  * they are what `framedPage` puts its frame around.
  *
- * @param notebook, document as `renderPage` takes them
+ * @param notebook, document, words as `renderPage` takes them
  */
-export function* drawnPieces({ sections }: FilledNotebook, document: Document): Generator<string> {
+export function* drawnPieces(
+  { sections }: FilledNotebook,
+  document: Document,
+  words: PageWords = ENGLISH,
+): Generator<string> {
   let figures = 0;
   for (const { heading, id, pieces, working } of sections) {
     if (heading !== null) {
@@ -46,10 +59,10 @@ export function* drawnPieces({ sections }: FilledNotebook, document: Document): 
       if (typeof piece === 'string') yield piece;
       else {
         figures += 1;
-        yield figureMarkup(piece, document, `figure-${figures}`);
+        yield figureMarkup(piece, document, `figure-${figures}`, words);
       }
     }
-    if (working.length > 0) yield workingMarkup(working).markup;
+    if (working.length > 0) yield workingMarkup(working, words).markup;
     if (heading !== null) yield '</section>\n';
   }
 }
@@ -60,16 +73,18 @@ export function* drawnPieces({ sections }: FilledNotebook, document: Document): 
  * @param notebook as `runNotebook` gives it
  * @param sections what `drawnPieces` gave, joined
  * @param pages of the site that it belongs to; none for a report, which is a file of its own
+ * @param words of the notebook's language; English where left out
  * @throws Error where they hold what the page's policy would block
  */
 export function framedPage(
   notebook: FilledNotebook,
   sections: string,
   pages: readonly SiteEntry[] = [],
+  words: PageWords = ENGLISH,
 ): string {
   refuseBlocked(sections);
   return `<!doctype html>
-<html lang="en">
+<html lang="${words.languageWords.code}">
 <head>
 <meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="${policy}">
@@ -80,12 +95,12 @@ export function framedPage(
 <style>${pageStyle}</style>
 </head>
 <body>
-<a class="skip" href="#main">Skip the contents list</a>
+<a class="skip" href="#main">${escapeHtml(words.pageWords.skip)}</a>
 <header>
 <h1>${escapeHtml(notebook.title)}</h1>
 <p>${escapeHtml(notebook.description)}</p>
 </header>
-${pagesMarkup(notebook.name, pages)}${contentsMarkup(notebook)}<main id="main">
+${unreadMarkup(words)}${pagesMarkup(notebook.name, pages, words)}${contentsMarkup(notebook, words)}<main id="main">
 ${sections}</main>
 </body>
 </html>
@@ -98,8 +113,16 @@ export function policyDigest(text: string): string {
   return `'sha256-${btoa(String.fromCharCode(...bytes.map((pair) => Number.parseInt(pair, 16))))}'`;
 }
 
+/** Whom a reader of an untested translation should not trust blindly. */
+function unreadMarkup({ languageWords: { unread } }: PageWords): string {
+  return unread === ''
+    ? ''
+    : html`<p class="unread">${unread}</p>
+`.markup;
+}
+
 /** The other pages of the site, folded: on a telephone they would push the answer out of sight. */
-function pagesMarkup(name: string, pages: readonly SiteEntry[]): string {
+function pagesMarkup(name: string, pages: readonly SiteEntry[], { pageWords: said }: PageWords): string {
   if (pages.length < 2) return '';
   const entries = pages.map((page) => {
     const here = page.name === `${name}.html`;
@@ -109,9 +132,9 @@ function pagesMarkup(name: string, pages: readonly SiteEntry[]): string {
     return html`<li>${link}</li>
 `;
   });
-  return html`<nav aria-label="All pages" class="pages">
+  return html`<nav aria-label="${said.allPages}" class="pages">
 <details>
-<summary>All pages</summary>
+<summary>${said.allPages}</summary>
 <ul>
 ${entries}</ul>
 </details>
@@ -122,7 +145,7 @@ ${entries}</ul>
 /** Nothing may be loaded or run; the one stylesheet is allowed by its digest. */
 const policy = `default-src 'none'; style-src ${policyDigest(pageStyle)}; base-uri 'none'; form-action 'none'`;
 
-function contentsMarkup({ sections }: FilledNotebook): string {
+function contentsMarkup({ sections }: FilledNotebook, { pageWords: said }: PageWords): string {
   const headed = sections.filter(({ heading }) => heading !== null);
   if (headed.length < headingsWorthAList) return '';
   const entries = headed.map(
@@ -130,28 +153,33 @@ function contentsMarkup({ sections }: FilledNotebook): string {
 `,
   );
   return html`<nav aria-labelledby="contents">
-<h2 id="contents">Contents</h2>
+<h2 id="contents">${said.contents}</h2>
 <ol>
 ${entries}</ol>
 </nav>
 `.markup;
 }
 
-function workingMarkup(working: readonly string[]): Html {
+function workingMarkup(working: readonly string[], { pageWords: said }: PageWords): Html {
   return html`<details class="working">
-<summary>The working of this section, as code</summary>
+<summary>${said.working}</summary>
 <pre><code>${working.join('\n\n')}</code></pre>
 </details>
 `;
 }
 
 /** A figure with its caption and its folded table, drawn under ids that begin with `id`. */
-export function figureMarkup(figure: Figure, document: Document, id: string): string {
+export function figureMarkup(
+  figure: Figure,
+  document: Document,
+  id: string,
+  { pageWords: said }: PageWords = ENGLISH,
+): string {
   return `<figure id="${id}">
 <figcaption>${escapeHtml(figure.finding)}</figcaption>
 ${namedDrawing(figure, document, id)}
 <details class="numbers">
-<summary>The numbers in this chart</summary>
+<summary>${escapeHtml(said.numbers)}</summary>
 ${dataTable(figure.table).markup}</details>
 </figure>
 `;

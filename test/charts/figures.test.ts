@@ -27,7 +27,7 @@ function figuresOf(analysis: Drawn): Figure[] {
   const figures = [
     seasonFigure(analysis),
     storageFigure(analysis),
-    ...analysis.freshVersusStored.map(differenceFigure),
+    ...analysis.freshVersusStored.map((entry) => differenceFigure(entry)),
     ageFigure(analysis, 'frozen'),
     pairsFigure(analysis),
     vialsFigure(analysis),
