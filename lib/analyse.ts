@@ -222,14 +222,14 @@ function checkOptions({ useOn, worth }: AnalyseOptions, level: number): void {
 }
 
 /** One year after the last pollination; null where there is none. */
-function defaultUse(season: Season): string | null {
+export function defaultUse(season: Season): string | null {
   const last = latestDate(season.crosses.map(({ pollinationDate }) => pollinationDate));
   return last && addYear(last);
 }
 
 const NOTHING_SAID: ReadingAnswers = { dateOrder: null, dateSystem: null, map: [], same: [], settings: null };
 
-function provenance(
+export function provenance(
   season: Season,
   { ageScale, must = [], atMost = [], samePlants = false }: AnalyseOptions,
   used: Pick<OptionsUsed, 'level' | 'useOn' | 'worth'>,
@@ -252,7 +252,7 @@ function basisOf(flowers: readonly Flower[]): PairBasis {
 }
 
 /** What happened when: seasons, waves, what is still pending, what set and what was harvested. */
-function seasonPart(
+export function seasonPart(
   season: Season,
   flowers: readonly Flower[],
   growers: GrowersRecord,

@@ -1,10 +1,24 @@
+import type { AnalyseOptions } from '../analyse.ts';
 import { analyse } from '../analyse.ts';
+import type { CompiledNotebook } from '../notebook/run.ts';
 import { readSeason } from '../season/read-season.ts';
 import type { Season } from '../season/season.ts';
+import type { SeasonSource } from '../season/sheet.ts';
 import { writeSeason } from '../season/write-season.ts';
-import { firstCounts } from './first-counts.ts';
+import { seasonAnswer } from '../words/review.ts';
+import { firstAnalysis, firstReading } from './first-reading.ts';
 import type { Cleaned, Job, Reply } from './messages.ts';
-import { readingOf } from './reading.ts';
+import { type Reading, readingOf } from './reading.ts';
+import { drawnReport } from './report-text.ts';
+
+type Tell = (reply: Reply) => void;
+
+/** What was read last. */
+interface Kept {
+  readonly job: Pick<Job, 'sources' | 'read'>;
+  readonly season: Season;
+  readonly reading: Reading;
+}
 
 function cleanedFiles(season: Season): Cleaned {
   const files = writeSeason(season);
@@ -12,30 +26,62 @@ function cleanedFiles(season: Season): Cleaned {
   return { crosses: text('crosses.csv'), vials: text('vials.csv') };
 }
 
+function sameSource(a: SeasonSource, b: SeasonSource | undefined): boolean {
+  if (b === undefined || a.name !== b.name || a.kind !== b.kind || a.bytes.length !== b.bytes.length)
+    return false;
+  return a.bytes.every((byte, i) => byte === b.bytes[i]);
+}
+
+/** Whether a task reads what has been read already, byte for byte and with the same answers. */
+function isRead({ sources, read }: Job, { job }: Kept): boolean {
+  return (
+    sources.length === job.sources.length &&
+    sources.every((source, i) => sameSource(source, job.sources[i])) &&
+    JSON.stringify(read) === JSON.stringify(job.read)
+  );
+}
+
+function readFiles({ sources, read }: Job): Kept {
+  const map = new Map(read.map);
+  const season = readSeason(sources, { ...read, map });
+  return { job: { sources, read }, season, reading: readingOf(season, map) };
+}
+
+async function workOut(
+  season: Season,
+  options: AnalyseOptions,
+  notebook: CompiledNotebook,
+  tell: Tell,
+): Promise<void> {
+  tell({ kind: 'stage', stage: 'counting' });
+  const first = firstReading(notebook, season, firstAnalysis(season, options));
+  tell({ kind: 'first', parts: (await drawnReport(first.notebook, first.given)).parts });
+  const analysis = analyse(season, options, (stage) => tell({ kind: 'stage', stage }));
+  tell({ kind: 'stage', stage: 'drawing' });
+  const report = await drawnReport(notebook, { season, analysis });
+  tell({ kind: 'done', report, answer: seasonAnswer(analysis), cleaned: cleanedFiles(season) });
+}
+
 /**
- * Does a task: reads, tells what was read, counts, tells the counts, analyses, tells the result. A fault of the program
- * is told too, never thrown.
+ * What does the tasks: reads, tells what was read, counts, draws what counts tell, analyses, draws the report. A fault of
+ * the program is told too, never thrown. What was read is kept for the next task.
  *
- * @param job files with their bytes, and how to read and analyse them
- * @param reply called with each stage and each result, in order
+ * @param notebook the compiled season review
+ * @returns a function of a task and of what is called with each stage and each result, in order
  */
-export function answerJob({ sources, read, analyse: options }: Job, reply: (reply: Reply) => void): void {
-  try {
-    reply({ kind: 'stage', stage: 'reading' });
-    const map = new Map(read.map);
-    const season = readSeason(sources, { ...read, map });
-    const reading = readingOf(season, map);
-    reply({ kind: 'read', reading });
-    if (options === null) return;
-    if (reading.refusal !== null) {
-      reply({ kind: 'refused', message: reading.refusal.message });
-      return;
+export function jobAnswerer(notebook: CompiledNotebook): (job: Job, tell: Tell) => Promise<void> {
+  let kept: Kept | null = null;
+  return async (job, tell) => {
+    try {
+      tell({ kind: 'stage', stage: 'reading' });
+      if (kept === null || !isRead(job, kept)) kept = readFiles(job);
+      const { season, reading } = kept;
+      tell({ kind: 'read', reading });
+      if (job.analyse === null) return;
+      if (reading.refusal === null) await workOut(season, job.analyse, notebook, tell);
+      else tell({ kind: 'refused', message: reading.refusal.message });
+    } catch (error) {
+      tell({ kind: 'fault', cause: error instanceof Error ? error.message : String(error) });
     }
-    reply({ kind: 'stage', stage: 'counting' });
-    reply({ kind: 'counts', counts: firstCounts(season, options) });
-    const analysis = analyse(season, options, (stage) => reply({ kind: 'stage', stage }));
-    reply({ kind: 'done', season, analysis, cleaned: cleanedFiles(season) });
-  } catch (error) {
-    reply({ kind: 'fault', cause: error instanceof Error ? error.message : String(error) });
-  }
+  };
 }

@@ -1,16 +1,14 @@
 /** What the page asks of its Worker, and what comes back: plain data that can be copied between the two. */
 
-import type { AnalyseOptions, Analysis } from '../analyse.ts';
-import type { DateOrder, Endpoint, Season } from '../season/season.ts';
+import type { AnalyseOptions } from '../analyse.ts';
+import type { ReadOptions } from '../season/read-season.ts';
 import type { SeasonSource } from '../season/sheet.ts';
 import type { Stage } from '../words/own-season.ts';
-import type { FirstCounts } from './first-counts.ts';
 import type { Reading } from './reading.ts';
+import type { DrawnReport } from './report-text.ts';
 
 /** How files are to be read: `ReadOptions` as plain data. */
-export interface PlainReadOptions {
-  readonly endpoint: Endpoint;
-  readonly dateOrder?: DateOrder;
+export interface PlainReadOptions extends Omit<ReadOptions, 'map'> {
   /** From the grower's headers to our columns. */
   readonly map: readonly (readonly [header: string, column: string])[];
 }
@@ -33,8 +31,15 @@ export interface Cleaned {
 export type Reply =
   | { readonly kind: 'stage'; readonly stage: Stage }
   | { readonly kind: 'read'; readonly reading: Reading }
-  | { readonly kind: 'counts'; readonly counts: FirstCounts }
-  | { readonly kind: 'done'; readonly season: Season; readonly analysis: Analysis; readonly cleaned: Cleaned }
+  /** The first sections as far as counts fill them. */
+  | { readonly kind: 'first'; readonly parts: readonly string[] }
+  | {
+      readonly kind: 'done';
+      readonly report: DrawnReport;
+      /** The report's first sentence. */
+      readonly answer: string;
+      readonly cleaned: Cleaned;
+    }
   | { readonly kind: 'refused'; readonly message: string }
   | { readonly kind: 'fault'; readonly cause: string };
 

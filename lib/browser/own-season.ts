@@ -1,35 +1,23 @@
 /** The flow of the page: files are chosen, read, confirmed, worked out, shown and saved. */
 
 import { html } from '../notebook/html.ts';
-import type { CompiledNotebook } from '../notebook/run.ts';
 import { OWN_SEASON } from '../words/own-season.ts';
-import { seasonAnswer } from '../words/review.ts';
 import type { ChosenFile, FileLike } from './chosen-files.ts';
 import { openFile, withFile } from './chosen-files.ts';
 import { answersIn, settingsIn } from './form-values.ts';
 import type { Cleaned, Reply } from './messages.ts';
-import { type Places, placeReport, placesOf } from './places.ts';
+import { type Places, placeParts, placesOf } from './places.ts';
 import type { Reading } from './reading.ts';
-import { reportText } from './report-text.ts';
 import { settingsText } from './saved-settings.ts';
 import type { Answers, Settings } from './settings.ts';
 import { flowersFile, jobOf, NO_ANSWERS, NO_SETTINGS, settingsFaults } from './settings.ts';
-import {
-  showCounts,
-  showDone,
-  showFiles,
-  showFlowerFields,
-  showIdle,
-  showReading,
-  showStage,
-} from './showing.ts';
+import { showDone, showFiles, showFlowerFields, showIdle, showReading, showStage } from './showing.ts';
 import type { Workbench } from './workbench.ts';
 
 /** What the page asks of its browser. */
 export interface Desk {
   readonly document: Document;
   readonly bench: Workbench;
-  readonly notebook: CompiledNotebook;
   readonly pause: () => Promise<void>;
   /** Hands a file to the browser to save. */
   readonly save: (name: string, text: string, type: string) => void;
@@ -147,40 +135,38 @@ async function addFiles(flow: Flow, files: readonly FileLike[]): Promise<void> {
   read(flow);
 }
 
-/** Draws the report and shows it, unless something else has begun in between. */
-async function finish(
-  flow: Flow,
-  { season, analysis, cleaned }: Done,
+/** Shows the finished report, unless something else has begun in between. */
+async function finish(flow: Flow, { report, answer, cleaned }: Done, current: () => boolean): Promise<void> {
+  const { desk, known, places } = flow;
+  const settings = settingsText(jobOf(known.files, known.answers, known.settings, true));
+  known.report = { text: report.text, settings, flowers: flowersFile(known.settings), cleaned };
+  known.saved = false;
+  showDone(places, answer, {
+    flowers: known.report.flowers !== null,
+    vials: cleaned.vials !== null,
+  });
+  places.focus('own-answer-heading');
+  await placeParts(places.at('own-report'), report.parts, desk.pause, current);
+}
+
+/** Shows the first sections as far as counting tells. */
+async function showFirst(
+  { desk, places }: Flow,
+  parts: readonly string[],
   current: () => boolean,
 ): Promise<void> {
-  const { desk, known, places } = flow;
-  try {
-    showStage(places, 'drawing');
-    const text = await reportText(desk.notebook, { season, analysis }, desk.document, desk.pause);
-    if (!current() || known.reading === null) return;
-    const task = jobOf(known.files, known.answers, known.settings, true);
-    const settings = settingsText(task);
-    known.report = { text, settings, flowers: flowersFile(known.settings), cleaned };
-    known.saved = false;
-    showDone(places, seasonAnswer(analysis), {
-      flowers: known.report.flowers !== null,
-      vials: cleaned.vials !== null,
-    });
-    places.focus('own-answer-heading');
-    await placeReport(places.at('own-report'), text, desk.pause, current);
-  } catch (error) {
-    if (current()) tellFault(flow, error instanceof Error ? error.message : String(error));
-  }
+  places.show('own-counts', true);
+  await placeParts(places.at('own-counts-said'), parts, desk.pause, current);
 }
 
 /** Works out what was confirmed: the counts first, then the whole report. */
 function work(flow: Flow): void {
-  const { desk, known, places } = flow;
+  const { known, places } = flow;
   places.say('own-status', '');
   places.show('own-answer', false);
   places.at('own-report').replaceChildren();
   begin(flow, true, (reply, current) => {
-    if (reply.kind === 'counts') void showCounts(places, reply.counts, desk.document, desk.pause);
+    if (reply.kind === 'first') void showFirst(flow, reply.parts, current);
     else if (reply.kind === 'done') void finish(flow, reply, current);
     else if (reply.kind === 'read') known.reading = reply.reading;
     else if (reply.kind === 'refused') {

@@ -1,6 +1,5 @@
 /** The page's buttons, fields and window, tied to its flow. The only file of the page that knows the browser's window. */
 
-import type { CompiledNotebook } from '../notebook/run.ts';
 import { OWN_SEASON } from '../words/own-season.ts';
 import type { FileLike } from './chosen-files.ts';
 import { type OwnSeason, ownSeason } from './own-season.ts';
@@ -78,15 +77,15 @@ function tieFiles(own: OwnSeason, { at, say }: Places): void {
 /**
  * Starts the page.
  *
- * @param notebook the compiled season review
  * @param packedWorker the Worker's program, as `packed` made it
  */
-export async function startPage(notebook: CompiledNotebook, packedWorker: string): Promise<void> {
+export async function startPage(packedWorker: string): Promise<void> {
   const places = placesOf(document);
   const program = new Blob([await unpacked(packedWorker)], { type: 'text/javascript' });
   const address = URL.createObjectURL(program);
   const bench = workbench(() => new Worker(address) as unknown as WorkerLike);
-  const own = ownSeason({ document, bench, notebook, pause, save });
+  const own = ownSeason({ document, bench, pause, save });
+  bench.warm();
   tieButtons(own, places);
   tieFiles(own, places);
   addEventListener('beforeunload', (event) => {

@@ -34,26 +34,25 @@ export function placesOf(document: Document): Places {
 }
 
 /**
- * Puts the sections of a finished report into the page, one after another with a pause between, so that no step keeps
- * the reader waiting. What stood there before goes first.
+ * Puts the parts of a report into the page, one after another with a pause between, so that no step keeps the reader
+ * waiting. What stood there before goes first.
  *
  * @param place to fill
- * @param text of the report, a whole page
+ * @param parts markup of a finished report, whose text was escaped when it was made
  * @param wanted asked before each step; where it says no the rest is left
  */
-export async function placeReport(
+export async function placeParts(
   place: HTMLElement,
-  text: string,
+  parts: readonly string[],
   pause: () => Promise<void>,
   wanted: () => boolean,
 ): Promise<void> {
   place.replaceChildren();
-  // The report's own stylesheet stands in this page already, whose policy knows it as a part of its own only.
-  const body = text.replace(/<style>[^<]*<\/style>/, '');
-  const report = new DOMParser().parseFromString(body, 'text/html');
-  for (const part of [...report.querySelectorAll('body > nav, body > main > *')]) {
+  for (const part of parts) {
     await pause();
     if (!wanted()) return;
-    place.append(place.ownerDocument.importNode(part, true));
+    const made = place.ownerDocument.createElement('template');
+    made.innerHTML = part;
+    place.append(made.content);
   }
 }

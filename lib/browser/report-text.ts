@@ -1,34 +1,30 @@
+import { plainPaper } from '../charts/plain-paper.ts';
 import { loadPlot } from '../charts/sheet.ts';
-import { drawnPieces, framedPage } from '../notebook/page.ts';
+import { drawnParts, framedPage } from '../notebook/page.ts';
 import type { CompiledNotebook, Given } from '../notebook/run.ts';
 import { runNotebook } from '../notebook/run.ts';
 
-/** Lets the browser answer its reader before work goes on. */
-export type Pause = () => Promise<void>;
+/** A finished report, whole and in parts. */
+export interface DrawnReport {
+  /** The file that the command writes. */
+  readonly text: string;
+  /** Its list of contents and its sections, to be shown one after another. */
+  readonly parts: readonly string[];
+}
 
 /**
- * The finished report of a season: the text that the command writes, drawn in the page's own document, with a pause
- * after each drawing.
+ * The report of a season, drawn without any document.
  *
- * @param notebook the compiled season review
+ * @param notebook the compiled season review, or a part of it
  * @param given season and analysis
- * @param paper document to draw in; nothing is added to it
  * @throws NotebookError naming the notebook's line where a cell fails
  */
-export async function reportText(
-  notebook: CompiledNotebook,
-  given: Given,
-  paper: Document,
-  pause: Pause,
-): Promise<string> {
+export async function drawnReport(notebook: CompiledNotebook, given: Given): Promise<DrawnReport> {
   await loadPlot();
-  await pause();
   const filled = await runNotebook(notebook, given);
-  await pause();
-  const pieces: string[] = [];
-  for (const piece of drawnPieces(filled, paper)) {
-    pieces.push(piece);
-    if (piece.startsWith('<figure')) await pause();
-  }
-  return framedPage(filled, pieces.join(''));
+  const drawn = drawnParts(filled, plainPaper());
+  return {
+    text: framedPage(filled, drawn),
+    parts: [drawn.contents, ...drawn.sections].filter((part) => part !== ''),
+  };
 }

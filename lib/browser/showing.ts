@@ -1,16 +1,13 @@
 /** What the page shows in each state of its flow. */
 
-import { loadPlot } from '../charts/sheet.ts';
 import { html } from '../notebook/html.ts';
-import { figureMarkup } from '../notebook/page.ts';
 import { OWN_SEASON, STAGES, type Stage, stageSaid } from '../words/own-season.ts';
 import type { ChosenFile } from './chosen-files.ts';
-import type { FirstCounts } from './first-counts.ts';
 import type { Places } from './places.ts';
 import type { Reading } from './reading.ts';
 import type { Answers, Settings } from './settings.ts';
-import { countsFigure, countsSaid, flowerFields, flowersFromFile } from './shown-answer.ts';
 import { chosenList, questionsAsked, readFiles, refusalSaid } from './shown-reading.ts';
+import { flowerFields, flowersFromFile } from './shown-settings.ts';
 
 /** The list of files, and nothing of what an earlier reading showed. */
 export function showFiles(places: Places, files: readonly ChosenFile[]): void {
@@ -43,24 +40,6 @@ export function showStage(places: Places, stage: Stage): void {
   places.at<HTMLProgressElement>('own-progress').value = STAGES.findIndex(([name]) => name === stage);
   places.show('own-working', true);
   places.show('own-confirm', false);
-}
-
-/** The first answer: sentences at once, the chart a moment later. */
-export async function showCounts(
-  places: Places,
-  counts: FirstCounts,
-  paper: Document,
-  pause: () => Promise<void>,
-): Promise<void> {
-  places.fill('own-counts-said', countsSaid(counts));
-  places.fill('own-counts-chart', '');
-  places.show('own-counts', true);
-  await pause();
-  await loadPlot();
-  await pause();
-  const figure = countsFigure(counts);
-  if (figure === null) return;
-  places.at('own-counts-chart').innerHTML = figureMarkup(figure, paper, 'own-figure');
 }
 
 /** The finished answer: its sentence, and the buttons that save it. */

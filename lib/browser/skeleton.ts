@@ -38,9 +38,8 @@ const working = html`<section id="own-working" aria-labelledby="own-work-heading
 </section>
 <section id="own-counts" aria-labelledby="own-counts-heading" hidden>
 <h2 id="own-counts-heading" tabindex="-1">${words.countsHeading}</h2>
-<div id="own-counts-said"></div>
-<div id="own-counts-chart"></div>
 <p>${words.countsMore}</p>
+<div id="own-counts-said"></div>
 </section>
 `;
 

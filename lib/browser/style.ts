@@ -28,7 +28,8 @@ progress{width:100%;height:1rem;accent-color:var(--accent)}
 .dropping{outline:4px dashed var(--accent);outline-offset:-8px}
 #own-status:empty{display:none}
 #own-status{font-weight:600}
-@media print{#main>section[aria-labelledby^=own],#own-status,body>header{display:none}}
+#own-report>section{content-visibility:auto;contain-intrinsic-size:auto 50rem}
+@media print{#own-report>section{content-visibility:visible}#main>section[aria-labelledby^=own],#own-status,body>header{display:none}}
 `;
 
 /** To stand behind the stylesheet of all pages. */

@@ -12,6 +12,8 @@ export interface WorkerLike {
 export interface Workbench {
   /** Whether a task is being done. */
   readonly busy: () => boolean;
+  /** Starts a Worker before there is a task, so that the first one does not wait for it. */
+  readonly warm: () => void;
   /** Begins a task; one that is still being done is stopped and says nothing more. */
   readonly run: (job: Omit<Job, 'number'>, listen: (reply: Reply) => void) => void;
   /** Stops the task at once. */
@@ -62,6 +64,13 @@ export function workbench(start: () => WorkerLike): Workbench {
   return {
     busy: () => current !== null,
     stop,
+    warm: () => {
+      try {
+        worker ??= begin();
+      } catch {
+        // The first task tries again, and says so.
+      }
+    },
     run: (job, listen) => {
       stop();
       number += 1;

@@ -36,53 +36,56 @@ export function renderPage(
   pages: readonly SiteEntry[] = [],
   words: PageWords = ENGLISH,
 ): string {
-  return framedPage(notebook, [...drawnPieces(notebook, document, words)].join(''), pages, words);
+  return framedPage(notebook, drawnParts(notebook, document, words), pages, words);
+}
+
+/** The parts of a page that are its own: a list of its headings, and its sections from top to bottom. */
+export interface PageParts {
+  /** Empty where there are few headings. */
+  readonly contents: string;
+  readonly sections: readonly string[];
 }
 
 /**
- * The sections of a page piece by piece, for a browser that must answer to its reader between two drawings: joined,
- * they are what `framedPage` puts its frame around.
+ * The parts of a page, for a browser that shows one after another: `framedPage` puts its frame around them.
  *
  * @param notebook, document, words as `renderPage` takes them
+ * @throws Error where they hold what the page's policy would block
  */
-export function* drawnPieces(
-  { sections }: FilledNotebook,
+export function drawnParts(
+  notebook: FilledNotebook,
   document: Document,
   words: PageWords = ENGLISH,
-): Generator<string> {
+): PageParts {
   let figures = 0;
-  for (const { heading, id, pieces, working } of sections) {
-    if (heading !== null) {
-      yield `<section aria-labelledby="${id}">\n<h2 id="${id}">${escapeHtml(heading)}</h2>\n`;
-    }
-    for (const piece of pieces) {
-      if (typeof piece === 'string') yield piece;
-      else {
-        figures += 1;
-        yield figureMarkup(piece, document, `figure-${figures}`, words);
-      }
-    }
-    if (working.length > 0) yield workingMarkup(working, words).markup;
-    if (heading !== null) yield '</section>\n';
-  }
+  const drawn = (figure: Figure): string => {
+    figures += 1;
+    return figureMarkup(figure, document, `figure-${figures}`, words);
+  };
+  const sections = notebook.sections.map(({ heading, id, pieces, working }) => {
+    const body = pieces.map((piece) => (typeof piece === 'string' ? piece : drawn(piece))).join('');
+    const whole = working.length > 0 ? body + workingMarkup(working, words).markup : body;
+    if (heading === null) return whole;
+    return `<section aria-labelledby="${id}">\n<h2 id="${id}">${escapeHtml(heading)}</h2>\n${whole}</section>\n`;
+  });
+  for (const section of sections) refuseBlocked(section);
+  return { contents: contentsMarkup(notebook, words), sections };
 }
 
 /**
  * A whole page around its drawn sections.
  *
  * @param notebook as `runNotebook` gives it
- * @param sections what `drawnPieces` gave, joined
+ * @param parts what `drawnParts` gave
  * @param pages of the site that it belongs to; none for a report, which is a file of its own
  * @param words of the notebook's language; English where left out
- * @throws Error where they hold what the page's policy would block
  */
 export function framedPage(
   notebook: FilledNotebook,
-  sections: string,
+  { contents, sections }: PageParts,
   pages: readonly SiteEntry[] = [],
   words: PageWords = ENGLISH,
 ): string {
-  refuseBlocked(sections);
   return `<!doctype html>
 <html lang="${words.languageWords.code}">
 <head>
@@ -100,8 +103,8 @@ export function framedPage(
 <h1>${escapeHtml(notebook.title)}</h1>
 <p>${escapeHtml(notebook.description)}</p>
 </header>
-${unreadMarkup(words)}${pagesMarkup(notebook.name, pages, words)}${contentsMarkup(notebook, words)}<main id="main">
-${sections}</main>
+${unreadMarkup(words)}${pagesMarkup(notebook.name, pages, words)}${contents}<main id="main">
+${sections.join('')}</main>
 </body>
 </html>
 `;

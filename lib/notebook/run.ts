@@ -17,6 +17,8 @@ export interface Given {
   readonly analysis: Analysis;
   /** What stands beside this page, where it is one of a site; a report is a file of its own. */
   readonly site?: SiteContents;
+  /** Whether only counts are known yet: what rests on a model is left out, and only the first sections are shown. */
+  readonly countsOnly?: true;
   /** The mix that a crossing sheet carries out; the balanced one where it is not said. */
   readonly mix?: MixName;
 }

@@ -61,6 +61,7 @@ const BECAUSE: Readonly<Record<string, string>> = {
     'There is no pollen of this plant: no flower is expected on it, and no vial can be used.',
   'too-few-flowers-or-doses':
     'There are too few flowers or doses for it, or another wish or ceiling stands in the way.',
+  'being-worked-out': 'It is still being worked out.',
   'not-settled': 'The calculation did not settle on an answer.',
   'model-not-settled': 'The calculation did not settle on an answer.',
 };

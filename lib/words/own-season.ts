@@ -1,10 +1,8 @@
 /** The words of the page on which growers try a file of their own: what it asks, what it does, what went wrong. */
 
-import type { FreshVersusStored } from '../analysis/fresh-versus-stored.ts';
 import type { FileKind, Problem } from '../season/season.ts';
-import { capitalised, counted, counts, difference, wholeNumber } from './numbers.ts';
+import { capitalised, counted, wholeNumber } from './numbers.ts';
 import { cited, dateOrderName } from './problem-sentence.ts';
-import { pollenOf } from './storage.ts';
 
 /** What the page is busy with, in order. */
 export const STAGES = [
@@ -108,13 +106,6 @@ export function dateOrderQuestion({ column, value, details }: Problem): {
   };
 }
 
-/** Section 3 while only the counts are known. */
-export function countsAnswer({ storage, fresh, stored, difference: gap }: FreshVersusStored): string {
-  const start = `${capitalised(pollenOf(storage))} took ${counts(stored.fruits, stored.flowers)}`;
-  if (fresh.flowers === 0) return `${start}; there is no fresh pollen to compare it with.`;
-  return `${start}, fresh pollen ${counts(fresh.fruits, fresh.flowers)}: over all flowers ${difference(gap)}. Like for like (the same pairs) is still being worked out.`;
-}
-
 /** "12 further kinds of problem are not listed." */
 export function groupsLeft(groups: number): string {
   return `${counted(groups, 'further kind')} of problem ${groups === 1 ? 'is' : 'are'} not listed.`;
@@ -169,7 +160,8 @@ export const OWN_SEASON = {
   cancelButton: 'Stop',
   cancelled: 'Stopped. Your files are still read; nothing else was kept.',
   countsHeading: 'First answer, from the counts alone',
-  countsMore: 'Like for like, ages, pairs and vials take longer and follow below.',
+  countsMore:
+    'These are the first three parts of your report, as far as counting tells. Like for like, ages, pairs and vials take longer: the whole report takes their place.',
   answerHeading: 'Your season',
   done: 'Done. Your report stands below.',
   settingsSummary: 'Change what the answer rests on',

@@ -29,13 +29,19 @@ const VERDICTS: readonly (readonly [VialVerdict, string])[] = [
   ['discard', 'discard'],
 ];
 
-/** "287 flowers, 30 pairs, 20 vials. Frozen pollen 41 of 120, fresh 78 of 130. Keep 15, use first 1, …" */
-export function seasonAnswer(analysis: Pick<Analysis, 'raw' | 'vials' | 'rows'>): string {
-  const { raw, vials, rows } = analysis;
+/**
+ * "287 flowers, 30 pairs, 20 vials. Frozen pollen 41 of 120, fresh 78 of 130. Keep 15, use first 1, …"
+ *
+ * @param vialCount where the vials are known and the verdicts are not yet
+ */
+export function seasonAnswer(
+  { raw, vials, rows }: Pick<Analysis, 'raw' | 'vials' | 'rows'>,
+  vialCount = vials.length,
+): string {
   // Rows that could not be read are no flowers: the chart below counts the same.
   const flowers = rows.byOutcome.reduce((sum, outcome) => sum + outcome.rows, 0);
   const size = [counted(flowers, 'flower'), counted(raw.byPair.length, 'pair')];
-  if (vials.length > 0) size.push(counted(vials.length, 'vial'));
+  if (vialCount > 0) size.push(counted(vialCount, 'vial'));
   const verdicts = vials.length > 0 ? [verdictCounts(vials)] : [];
   return [`${size.join(', ')}.`, methodCounts(raw.byStorage), ...verdicts].join(' ');
 }
@@ -95,15 +101,18 @@ export function storedAnswer(entry: FreshVersusStored): string {
   if (fresh.flowers === 0) return `${start}; there is no fresh pollen to compare it with.`;
   const both = `${start}, fresh pollen ${counts(fresh.fruits, fresh.flowers)}`;
   if (entry.adjusted.estimate === null) {
-    return `${both}. ${whyNotLikeForLike(entry)}`;
+    return `${both}${whyNotLikeForLike(entry)}`;
   }
   return `${both}; like for like (the same pairs), ${pollenOf(storage)} gives ${difference(entry.adjusted)}.`;
 }
 
-function whyNotLikeForLike({ informativePairs }: FreshVersusStored): string {
-  if (informativePairs >= 3) return 'Like for like, the flowers can’t tell yet.';
+function whyNotLikeForLike({ adjusted, difference: gap, informativePairs }: FreshVersusStored): string {
+  if (adjusted.because === 'being-worked-out') {
+    return `: over all flowers ${difference(gap)}. Like for like (the same pairs) is still being worked out.`;
+  }
+  if (informativePairs >= 3) return '. Like for like, the flowers can’t tell yet.';
   const pairs = informativePairs === 0 ? 'No pair' : `Only ${counted(informativePairs, 'pair')}`;
-  return `${pairs} had both kinds of pollen and both outcomes, so pollen and pair can’t be told apart.`;
+  return `. ${pairs} had both kinds of pollen and both outcomes, so pollen and pair can’t be told apart.`;
 }
 
 /** Whether the raw gap and the like-for-like gap tell different stories, and why; empty where they do not. */

@@ -10,7 +10,7 @@ import { findChromium } from '../chromium.mjs';
 const SLOWED = 6;
 const root = dirname(dirname(dirname(fileURLToPath(import.meta.url))));
 const address = pathToFileURL(join(root, 'site', 'your-own-season.html')).href;
-/** `--first`: only up to the counts, without the whole report. */
+/** `--first`: only up to the first answer, without the whole report. */
 const firstOnly = process.argv.includes('--first');
 const seasons = [
   ['291 rows, 20 vials', ['data-demo/crosses.csv', 'data-demo/vials.csv', 'data-demo/flowers.csv']],
@@ -69,7 +69,7 @@ async function measure(browser, paths) {
     'read',
   );
   const work = () => page.click('#own-work');
-  const first = await timed(page, work, '#own-counts-said p', 'counts');
+  const first = await timed(page, work, '#own-counts-said section:nth-of-type(3)', 'first');
   const whole = firstOnly
     ? null
     : await timed(page, async () => {}, '#own-report section:last-of-type', 'done');
@@ -94,7 +94,7 @@ const browser = await chromium.launch({
 for (const [name, paths] of seasons) {
   const { read, first, whole, longest, opening } = await measure(browser, paths);
   console.log(
-    `${name}: read ${read} ms, counts ${first} ms after the press, whole report ${whole ?? 'not timed'}${whole === null ? '' : ' ms'}; ` +
+    `${name}: read ${read} ms, first answer ${first} ms after the press, whole report ${whole ?? 'not timed'}${whole === null ? '' : ' ms'}; ` +
       `longest task of the page ${longest} ms, while opening ${opening} ms`,
   );
 }

@@ -1,9 +1,13 @@
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { analyse } from '../../lib/analyse.ts';
-import { answerJob } from '../../lib/browser/job.ts';
+import { jobAnswerer } from '../../lib/browser/job.ts';
 import type { Job, Reply } from '../../lib/browser/messages.ts';
+import { openPaper } from '../../lib/charts/paper.ts';
+import { renderPage } from '../../lib/notebook/page.ts';
+import { type CompiledNotebook, runNotebook } from '../../lib/notebook/run.ts';
 import { readSeason } from '../../lib/season/read-season.ts';
 import { STAGES } from '../../lib/words/own-season.ts';
+import { seasonAnswer } from '../../lib/words/review.ts';
 
 const HEAD = 'cross_id,pollination_date,seed_parent,pollen_parent,storage,outcome';
 const GOOD = `${HEAD}\nT1,2025-06-01,A,B,fresh,fruit\nT2,2025-06-02,A,B,frozen,none`;
@@ -13,56 +17,73 @@ function job(text: string, changes: Partial<Job> = {}): Job {
   return { number: 1, sources, read: { endpoint: 'initial', map: [] }, analyse: {}, ...changes };
 }
 
-function replies(asked: Job): Reply[] {
-  const all: Reply[] = [];
-  answerJob(asked, (reply) => void all.push(reply));
-  return all;
-}
-
 const kinds = (all: readonly Reply[]) =>
   all.map((reply) => (reply.kind === 'stage' ? reply.stage : reply.kind));
 
-describe('answerJob', () => {
-  it('tells its stages in the order of the page’s list, the counts before the models', () => {
-    const told = kinds(replies(job(GOOD)));
-    expect(told).toEqual([
-      'reading',
-      'read',
-      'counting',
-      'counts',
-      'model',
-      'vials',
-      'like-for-like',
-      'rest',
-      'done',
-    ]);
-    const stages = told.filter((name) => STAGES.some(([stage]) => stage === name));
-    expect([...stages, 'drawing']).toEqual(STAGES.map(([stage]) => stage));
+describe('a task', () => {
+  let notebook: CompiledNotebook;
+  beforeAll(async () => {
+    const review = 'fruitodds/reports/season-review.js';
+    notebook = ((await import(review)) as { notebook: CompiledNotebook }).notebook;
   });
 
-  it('gives the library’s own result', () => {
-    const done = replies(job(GOOD)).at(-1);
-    expect(done).toEqual({
-      kind: 'done',
-      season: expect.anything(),
-      analysis: analyse(readSeason(job(GOOD).sources)),
-      cleaned: { crosses: expect.stringContaining('T1,2025-06-01,A,B,fresh'), vials: null },
+  async function replies(...asked: readonly Job[]): Promise<Reply[]> {
+    const all: Reply[] = [];
+    const answer = jobAnswerer(notebook);
+    for (const each of asked) await answer(each, (reply) => void all.push(reply));
+    return all;
+  }
+
+  it('tells its stages in the order of the page’s list, what counts tell before the models', async () => {
+    const told = kinds(await replies(job(GOOD)));
+    const models = ['model', 'vials', 'like-for-like', 'rest'];
+    expect(told).toEqual(['reading', 'read', 'counting', 'first', ...models, 'drawing', 'done']);
+    const stages = told.filter((name) => STAGES.some(([stage]) => stage === name));
+    expect(stages).toEqual(STAGES.map(([stage]) => stage));
+  });
+
+  it('gives the report of the library, and its first sentence', async () => {
+    const season = readSeason(job(GOOD).sources);
+    const analysis = analyse(season);
+    const done = (await replies(job(GOOD))).at(-1)!;
+    if (done.kind !== 'done') throw new Error(`done was expected, got ${done.kind}`);
+    const filled = await runNotebook(notebook, { season, analysis });
+    expect(done.report.text).toBe(renderPage(filled, await openPaper()));
+    expect(done.answer).toBe(seasonAnswer(analysis));
+    expect(done.cleaned).toEqual({
+      crosses: expect.stringContaining('T1,2025-06-01,A,B,fresh'),
+      vials: null,
     });
   });
 
-  it('only reads where nothing is to be analysed', () => {
-    expect(kinds(replies(job(GOOD, { analyse: null })))).toEqual(['reading', 'read']);
+  it('only reads where nothing is to be analysed', async () => {
+    expect(kinds(await replies(job(GOOD, { analyse: null })))).toEqual(['reading', 'read']);
   });
 
-  it('reads with the answers of the grower', () => {
+  it('tells the same of files that were read before, and reads anew where a byte or an answer differs', async () => {
+    const only = { analyse: null };
+    const final = { read: { endpoint: 'final', map: [] }, ...only } as const;
+    const all = await replies(
+      job(GOOD, only),
+      job(GOOD, only),
+      job(GOOD.replace('fruit', 'dropped'), only),
+      job(GOOD.replace('T1', 'T3'), only),
+      job(GOOD.replace('T1', 'T3'), final),
+    );
+    const readings = all.flatMap((reply) => (reply.kind === 'read' ? [reply.reading] : []));
+    expect(readings[1]).toBe(readings[0]);
+    expect(new Set(readings).size).toBe(4);
+  });
+
+  it('reads with the answers of the grower', async () => {
     const text = GOOD.replace('seed_parent', 'Zorn');
     const read = { endpoint: 'initial', map: [['Zorn', 'seed_parent']] } as const;
-    expect(kinds(replies(job(text)))).toEqual(['reading', 'read', 'refused']);
-    expect(kinds(replies(job(text, { read }))).at(-1)).toBe('done');
+    expect(kinds(await replies(job(text)))).toEqual(['reading', 'read', 'refused']);
+    expect(kinds(await replies(job(text, { read }))).at(-1)).toBe('done');
   });
 
-  it('tells a fault of the program instead of throwing it', () => {
-    expect(replies(job(GOOD, { analyse: { worth: 7 } })).at(-1)).toEqual({
+  it('tells a fault of the program instead of throwing it', async () => {
+    expect((await replies(job(GOOD, { analyse: { worth: 7 } }))).at(-1)).toEqual({
       kind: 'fault',
       cause: expect.stringContaining('worth must be a proportion'),
     });

@@ -188,12 +188,12 @@ describe.runIf(hasChromium())('files on the page', () => {
     await choose(page, large);
     await read(page);
     await page.locator('#own-work').click();
-    await page.waitForSelector('#own-counts-said p');
+    await page.waitForSelector('#own-counts-said section');
     await page.locator('#own-cancel').click();
     expect(await status(page)).toMatch(/^Stopped\./);
     expect(await page.locator('#own-working').isVisible()).toBe(false);
     await page.locator('#own-work').click();
-    await page.waitForSelector('#own-counts-said p');
+    await page.waitForSelector('#own-counts-said section');
     await choose(page, file('vials.csv', readFileSync(demoFile('vials.csv'))));
     await page.waitForFunction(() =>
       document.getElementById('own-status')?.textContent?.includes('begins anew'),

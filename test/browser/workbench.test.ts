@@ -32,6 +32,20 @@ const stage: Reply = { kind: 'stage', stage: 'reading' };
 const fault: Reply = { kind: 'fault', cause: 'x' };
 
 describe('workbench', () => {
+  it('may start its Worker before there is a task, which then does the first', () => {
+    const { made, start } = fakes();
+    const bench = workbench(start);
+    bench.warm();
+    expect([bench.busy(), made.length]).toEqual([false, 1]);
+    bench.run(reading, () => {});
+    expect(made).toHaveLength(1);
+    const none = workbench(() => {
+      throw new Error('no Worker');
+    });
+    expect(() => none.warm()).not.toThrow();
+    expect(() => none.run(reading, () => {})).toThrow('no Worker');
+  });
+
   it('keeps its Worker for the next task once a task is over', () => {
     const { made, start } = fakes();
     const bench = workbench(start);

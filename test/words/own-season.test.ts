@@ -1,8 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { newcombe } from '../../lib/proportions/two-sample.ts';
 import { problemAt } from '../../lib/season/problems.ts';
 import {
-  countsAnswer,
   dateOrderQuestion,
   fileSaid,
   fixOnPage,
@@ -48,23 +46,6 @@ describe('the words of the page', () => {
         ['mdy', 'month-day-year: 2025-03-04'],
       ],
     });
-  });
-
-  it('give counts before the difference, and say that like for like is to come', () => {
-    const [fresh, stored] = [
-      { fruits: 8, flowers: 10, estimate: 0.8, lower: 0.5, upper: 0.9 },
-      { fruits: 4, flowers: 10, estimate: 0.4, lower: 0.2, upper: 0.7 },
-    ];
-    const open = { estimate: null, lower: null, upper: null };
-    const entry = {
-      ...{ storage: 'frozen', fresh, stored, difference: newcombe(8, 10, 4, 10) },
-      ...{ commonOddsRatio: open, conditionalOddsRatio: open, adjusted: open },
-      ...{ pairsWithBoth: 0, informativePairs: 0, medianAgeDays: null },
-    };
-    expect(countsAnswer(entry)).toMatch(
-      /^Frozen pollen took 4 of 10, fresh pollen 8 of 10: over all flowers about 4 fewer in every 10/,
-    );
-    expect(countsAnswer({ ...entry, fresh: { ...fresh, flowers: 0 } })).toMatch(/no fresh pollen to compare/);
   });
 
   it('promise no more than a page can hold', () => {

@@ -42,6 +42,13 @@ describe('the answer to whether stored pollen worked', () => {
     );
   });
 
+  it('says of all flowers what is known while like for like is being worked out', () => {
+    const adjusted = { estimate: null, lower: null, upper: null, because: 'being-worked-out' };
+    expect(review.storedAnswer({ ...frozen, adjusted })).toMatch(
+      /^Frozen pollen took 31 of 86, fresh pollen 44 of 70: over all flowers about 3 fewer in every 10 \(.*\)\. Like for like \(the same pairs\) is still being worked out\.$/,
+    );
+  });
+
   it('explains a raw gap that like for like does not bear out, and only such a one', () => {
     expect(
       review.confoundingSaid({ ...frozen, adjusted: { estimate: 0.1, lower: 0, upper: 0.2 } }),
