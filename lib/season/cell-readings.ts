@@ -3,7 +3,7 @@
 import { type NumberRule, readNumber, readWord, tidyName } from './cell.ts';
 import { type DateForm, readDate, threeNumbers } from './date-cell.ts';
 import type { RowProblemCode } from './problems.ts';
-import { foldWord, isBlank, likelySlip, STORAGES, type WordList, YES_NO } from './values.ts';
+import { foldWord, isBlank, likelySlip, OWN_METHODS, STORAGES, type WordList, YES_NO } from './values.ts';
 
 /**
  * What the text of a cell was read as: its value, and its fault or that it is a guess; `blank` where it says nothing,
@@ -28,11 +28,22 @@ export function dateReading(raw: string, form: DateForm): CellReading {
   return { value: null, fault: reading.fault, details: ordered ? { order: form } : {} };
 }
 
+function isDate(raw: string): boolean {
+  return 'value' in readDate(raw, null);
+}
+
 /** A cell of a column of numbers. */
 export function numberReading(raw: string, rule: NumberRule): CellReading {
   if (isBlank(raw)) return BLANK;
   const reading = readNumber(raw, rule);
-  if ('fault' in reading) return { value: null, fault: reading.fault, details: { highest: rule.highest } };
+  if ('fault' in reading) {
+    const isDay = reading.fault === 'number-not-understood' && (threeNumbers(raw) ?? isDate(raw));
+    return {
+      value: null,
+      fault: isDay ? 'number-is-date' : reading.fault,
+      details: { highest: rule.highest },
+    };
+  }
   return reading.converted ? { value: reading.value, guess: 'number-converted' } : reading;
 }
 
@@ -52,9 +63,12 @@ export function storageReading(raw: string): CellReading {
   const known = STORAGES.get(folded);
   if (known !== undefined)
     return folded === known ? { value: known } : { value: known, guess: 'word-guessed' };
-  const slip = likelySlip(raw, STORAGES);
   const value = tidyName(raw);
-  return slip === null ? { value } : { value, fault: 'storage-slip', details: { suggestion: slip } };
+  if (OWN_METHODS.has(folded)) return { value, guess: 'storage-own' };
+  const slip = likelySlip(raw, STORAGES) ?? likelySlip(raw, OWN_METHODS);
+  return slip === null
+    ? { value, guess: 'storage-own' }
+    : { value, fault: 'storage-slip', details: { suggestion: slip } };
 }
 
 /** A cell of yes or no. */

@@ -1,6 +1,7 @@
 /** The columns of the three files: their names, what else growers call them, and what a cell of each holds. */
 
 import type { FileKind } from './season.ts';
+import { speltOut } from './umlauts.ts';
 
 export type CellKind = 'name' | 'text' | 'date' | 'count' | 'decimal' | 'word' | 'yes-no';
 
@@ -177,7 +178,9 @@ const byHeader = new Map(KINDS.map((kind) => [kind, headerTable(COLUMNS[kind])])
 
 function headerTable(columns: readonly Column[]): Map<string, Column> {
   const table = new Map<string, Column>();
-  for (const known of columns) for (const synonym of known.synonyms) table.set(foldHeader(synonym), known);
+  for (const known of columns)
+    for (const synonym of known.synonyms)
+      for (const spelling of [speltOut(synonym), synonym]) table.set(foldHeader(spelling), known);
   for (const known of columns) table.set(foldHeader(known.name), known);
   return table;
 }

@@ -1,4 +1,4 @@
-/** Names of plants that may be slips of the pen: suggested to the grower, never joined unasked. */
+/** Names that may be slips of the pen: suggested to the grower, never joined unasked. */
 
 import { editDistance } from './edit-distance.ts';
 import type { NameTally, NameUses } from './name-tally.ts';
@@ -85,6 +85,8 @@ export function reportNameSlips(tally: NameTally): void {
     if (usual === undefined) continue;
     const details = { spelling: seldom.name, uses: seldom.uses, usual: usual.name, usualUses: usual.uses };
     const { cells, column } = seldom.first;
+    // One fault, one finding: the cell may have been told as a slip for a word of ours.
+    if (column === 'storage' && cells.reported('storage')) continue;
     cells.report('notice', 'name-slip', { column, value: seldom.name, details });
   }
 }

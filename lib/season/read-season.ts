@@ -211,7 +211,6 @@ function latestPast({ crosses, vials }: Records): string | null {
   };
   for (const { cross } of crosses) {
     note(cross.pollinationDate);
-    note(cross.pollenCollected);
     note(cross.checkedOn);
     note(cross.harvestedOn);
   }
@@ -251,7 +250,7 @@ export function readSeason(sources: readonly SeasonSource[], options: ReadOption
   for (const { cross, cells } of readCrosses) cross.ageDays = pollenAge(cross, register, cells);
   const crosses = readCrosses.map(({ cross }) => cross);
   const records = { crosses: readCrosses, vials: readVials, flowers: readFlowers };
-  reportFarYears(readCrosses);
+  reportFarYears(records);
   reportOverdrawn(readCrosses, vials);
   reportNames(records);
   reportUnmetNames(sheets, same);

@@ -39,11 +39,10 @@ function growersOf({ crosses }: Records): NameTally {
   return tally;
 }
 
-/** Tells which names of plants, storage methods and growers look like one, and which plants' may be slips. */
+/** Tells which names of plants, storage methods and growers look like one, and which may be slips. */
 export function reportNames(records: Records): void {
-  const plants = plantsOf(records);
-  reportSpellings(plants);
-  reportNameSlips(plants);
-  reportSpellings(storagesOf(records));
-  reportSpellings(growersOf(records));
+  for (const tally of [plantsOf(records), storagesOf(records), growersOf(records)]) {
+    reportSpellings(tally);
+    reportNameSlips(tally);
+  }
 }

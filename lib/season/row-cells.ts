@@ -14,6 +14,7 @@ import { type ProblemCode, type ProblemParts, problemAt } from './problems.ts';
 import { type Row, trimmed } from './rows.ts';
 import type { Place, Problem } from './season.ts';
 import type { Sheet } from './sheet.ts';
+import { spareRow } from './spare-rows.ts';
 import { foldWord, isErrorValue, type WordList } from './values.ts';
 
 /** How far a number may go, and whether a fault in the cell leaves the row out. */
@@ -47,15 +48,29 @@ export class RowCells {
     return this.#leftOut;
   }
 
-  #checkShape({ line, cells }: Row): void {
+  #checkShape(row: Row): void {
+    const { line, cells } = row;
     const { headers, openQuoteLine } = this.sheet;
     const width = headers.length;
     if (line === openQuoteLine) this.report('error', 'quote-not-closed');
+    // Most rows have a day, and are passed at the cost of a look at it.
+    else if (trimmed(cells[this.sheet.keyIndex] ?? '') === '' && this.#isSpare(row)) return;
     else if (cells.length !== width && this.#isRagged(cells, width)) return;
     else if (cells[0] === headers[0] && cells.every((cell, index) => cell === headers[index]))
       this.report('error', 'header-repeated');
     else if (this.sheet.holdsNul && cells.some((cell) => cell.includes('\0')))
       this.report('error', 'control-character');
+  }
+
+  /** Whether the row is no record, such as a total; then it is reported, once. */
+  #isSpare(row: Row): boolean {
+    const { kind, columns, rows } = this.sheet;
+    if (kind === 'unknown') return false;
+    const spare = spareRow(row.cells, kind, columns, row === rows.at(-1));
+    if (spare === null) return false;
+    const { code, column, value } = spare;
+    this.report('error', code, { value, ...(column === null ? {} : { column }) });
+    return true;
   }
 
   /** Whether cells are missing, or stand beyond the headers; then it is reported. */
@@ -202,7 +217,8 @@ export class RowCells {
   /** A guess about a cell is told at its first appearance in the file. */
   #noticeOnce(code: ProblemCode, column: string, meant: string): void {
     // "Yes" and "yes" are one word; a name is told as it stands.
-    const word = code === 'word-guessed' ? foldWord(this.raw(column)) : this.raw(column);
+    const word =
+      code === 'word-guessed' || code === 'storage-own' ? foldWord(this.raw(column)) : this.raw(column);
     const key = `${code}\n${column}\n${word}`;
     if (this.sheet.guessedWords.has(key)) return;
     this.sheet.guessedWords.add(key);

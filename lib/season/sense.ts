@@ -11,6 +11,10 @@ import type { Cross } from './season.ts';
  */
 const EARLIEST_CHECK_DAYS = 7;
 
+/** A flower is looked at within weeks and its fruit ripe within months: later is a slip of the year (common practice, no source). */
+const LATEST_CHECK_DAYS = 366;
+const LATEST_HARVEST_DAYS = 731;
+
 /** What a check takes back of a flower's record; null where it stands. */
 type Check = (cross: Cross, cells: RowCells) => Partial<Cross> | null;
 
@@ -21,6 +25,13 @@ const checkedOn: Check = ({ pollinationDate, checkedOn, outcome }, cells) => {
     cells.report('warning', 'checked-before-pollination', {
       column: 'checked_on',
       details: { pollinationDate },
+    });
+    return { checkedOn: null };
+  }
+  if (days > LATEST_CHECK_DAYS) {
+    cells.report('warning', 'checked-too-late', {
+      column: 'checked_on',
+      details: { days, pollinationDate },
     });
     return { checkedOn: null };
   }
@@ -39,6 +50,14 @@ const harvestedOn: Check = ({ pollinationDate, harvestedOn, outcome }, cells) =>
     cells.report('warning', 'harvested-before-pollination', {
       column: 'harvested_on',
       details: { pollinationDate },
+    });
+    return { harvestedOn: null };
+  }
+  const days = daysBetween(pollinationDate, harvestedOn);
+  if (days > LATEST_HARVEST_DAYS) {
+    cells.report('warning', 'harvested-too-late', {
+      column: 'harvested_on',
+      details: { days, pollinationDate },
     });
     return { harvestedOn: null };
   }

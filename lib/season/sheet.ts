@@ -12,6 +12,7 @@ import type { Row, Rows } from './rows.ts';
 import { SamePlants } from './same-plants.ts';
 import type { DateOrder, FileKind, Place, Problem } from './season.ts';
 import { sha256 } from './sha256.ts';
+import { KEY_COLUMN } from './spare-rows.ts';
 
 /** A file to be read: its name as it is to be printed, and its bytes. */
 export interface SeasonSource {
@@ -46,6 +47,8 @@ export interface Sheet {
   readonly header: Place;
   readonly headers: readonly string[];
   readonly columns: ReadonlyMap<string, PlacedColumn>;
+  /** Where the column stands that every record fills; -1 where there is none. */
+  readonly keyIndex: number;
   /** How the dates of each date column are written, by our name of it. */
   readonly dateForms: ReadonlyMap<string, DateForm>;
   readonly rows: readonly Row[];
@@ -91,6 +94,11 @@ function reportSheets({ sheet, passedOver }: Rows, alone: boolean, report: Repor
   report('notice', 'sheet-read', { details: { sheet, others: passedOver.join(', ') } });
 }
 
+function keyIndexOf({ kind, columns }: Header): number {
+  const key = kind === 'unknown' ? null : KEY_COLUMN[kind];
+  return (key === null ? undefined : columns.get(key)?.index) ?? -1;
+}
+
 /** Lays out what one file, or one sheet of a workbook, holds. */
 function laidOut(source: SeasonSource, options: SheetOptions, rows: Rows, alone: boolean): Sheet {
   const file = rows.sheet === null || alone ? source.name : `${source.name}, sheet ${rows.sheet}`;
@@ -122,6 +130,7 @@ function laidOut(source: SeasonSource, options: SheetOptions, rows: Rows, alone:
     header: place,
     headers: top.cells,
     columns: header.columns,
+    keyIndex: keyIndexOf(header),
     dateForms,
     rows: below,
     openQuoteLine: rows.openQuote?.line ?? null,

@@ -1,6 +1,8 @@
 /** The words that cells of outcome, storage, control and yes-or-no may hold, and what growers write instead, in four languages. */
 
+import { editDistance } from './edit-distance.ts';
 import type { Control, Outcome } from './season.ts';
+import { speltOut } from './umlauts.ts';
 
 /** A word list: from each word as it is compared to the word it stands for. */
 export type WordList<T> = ReadonlyMap<string, T>;
@@ -20,7 +22,8 @@ function wordList<T extends string | boolean>(
 ): WordList<T> {
   const list = new Map<string, T>();
   for (const [word, others] of entries) {
-    for (const other of [String(word), ...others.split(', ')]) list.set(foldWord(other), word);
+    for (const other of [String(word), ...others.split(', ')])
+      for (const spelling of [speltOut(other), other]) list.set(foldWord(spelling), word);
   }
   return list;
 }
@@ -68,16 +71,29 @@ export const STORAGES: WordList<string> = wordList([
   ],
   [
     'refrigerated',
-    'fridge, refrigerator, refrigerate, in the fridge, Kühlschrank, Kuehlschrank, im Kühlschrank, gekühlt, gekuehlt, ' +
-      'nevera, frigorífico, refrigerador, refrigerado, refrigerada, frigo, au frigo, réfrigérateur, réfrigéré, réfrigérée',
+    'fridge, refrigerator, refrigerate, in the fridge, in the refrigerator, in fridge, Kühlschrank, im Kühlschrank, gekühlt, ' +
+      'nevera, en la nevera, frigorífico, en el frigorífico, heladera, refrigerador, refrigerado, refrigerada, ' +
+      'frigo, au frigo, réfrigérateur, au réfrigérateur, réfrigéré, réfrigérée',
   ],
   [
     'frozen',
-    'freezer, freeze, deep freeze, deep freezer, deep frozen, in the freezer, ' +
-      'TK, Gefrierfach, Gefrierschrank, Gefriertruhe, Tiefkühler, Tiefkühltruhe, Tiefkühlung, tiefgekühlt, tiefgefroren, gefroren, eingefroren, ' +
-      'congelador, ultracongelador, congelado, congelada, congélateur, congelé, congelée, surgelé, surgelée',
+    'freezer, freeze, deep freeze, deep freezer, deep frozen, in the freezer, in freezer, ' +
+      'TK, TK-Fach, Gefrierfach, Gefrierschrank, Gefriertruhe, im Gefrierfach, Tiefkühler, Tiefkühlfach, Tiefkühlschrank, Tiefkühltruhe, ' +
+      'Tiefkühlung, tiefgekühlt, tiefgefroren, gefroren, eingefroren, congelador, en el congelador, ultracongelador, congelado, congelada, ' +
+      'congélateur, au congélateur, congélo, au congélo, congelé, congelée, surgelé, surgelée',
   ],
 ]);
+
+/** Methods of keeping pollen that are none of ours, as growers write them: kept as methods of their own, but told when misspelt. */
+export const OWN_METHODS: WordList<string> = wordList(
+  (
+    'silica, silica gel, over silica gel, desiccator, desiccant, dry ice, liquid nitrogen, dried, ' +
+    'Silikagel, Kieselgel, Exsikkator, Trockeneis, flüssiger Stickstoff, getrocknet, ' +
+    'gel de sílice, desecador, hielo seco, nitrógeno líquido, secado, gel de silice, dessiccateur, azote liquide, séché'
+  )
+    .split(', ')
+    .map((word) => [word, word] as const),
+);
 
 /** False: the row is a cross and no control, although its cell is not blank. */
 export const CONTROLS: WordList<Control | false> = wordList<Control | false>([
@@ -115,24 +131,22 @@ export function isErrorValue(text: string): boolean {
   return text.startsWith('#') && ERRORS.test(text);
 }
 
-/** Whether two words differ by one slip: a letter too many, too few, wrong, or two neighbours exchanged. */
-function isOneSlip(a: string, b: string): boolean {
-  if (Math.abs(a.length - b.length) > 1 || a === b) return false;
-  let start = 0;
-  while (start < a.length && a[start] === b[start]) start++;
-  let [endA, endB] = [a.length, b.length];
-  while (endA > start && endB > start && a[endA - 1] === b[endB - 1]) {
-    endA--;
-    endB--;
-  }
-  if (Math.max(endA, endB) - start <= 1) return true;
-  return endA - start === 2 && endB - start === 2 && a[start] === b[start + 1] && a[start + 1] === b[start];
-}
+/** A word longer than this holds more than a word, and is not compared. */
+const LONGEST_WORD = 40;
+/** In so long a word two slips still leave no doubt; in a shorter one only one. */
+const TWO_SLIPS_FROM = 8;
 
-/** The word of a list that a longer word (5 letters and up) may be a slip of, or null. */
+/** The word of a list that another word (4 letters and up) may be a slip of, or null. */
 export function likelySlip<T>(text: string, list: WordList<T>): T | null {
   const folded = foldWord(text);
-  if (folded.length < 4) return null;
-  for (const [word, meant] of list) if (word.length > 3 && isOneSlip(folded, word)) return meant;
-  return null;
+  if (folded.length < 4 || folded.length > LONGEST_WORD || list.has(folded)) return null;
+  let nearest: T | null = null;
+  let least = Number.POSITIVE_INFINITY;
+  for (const [word, meant] of list) {
+    const allowed = Math.min(word.length, folded.length) >= TWO_SLIPS_FROM ? 2 : 1;
+    if (word.length < 4 || Math.abs(word.length - folded.length) > allowed) continue;
+    const slips = editDistance(folded, word);
+    if (slips <= allowed && slips < least) [nearest, least] = [meant, slips];
+  }
+  return nearest;
 }

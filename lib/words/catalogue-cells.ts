@@ -7,6 +7,20 @@ const ISO = 'Write it as YYYY-MM-DD.';
 const NUMBER = 'Correct it, or leave it blank.';
 
 export const CELL_ENTRIES = {
+  'total-row': [
+    'error',
+    'The row is a total below the list, or between its parts.',
+    LEFT_OUT,
+    'Delete it, or keep totals on a sheet of their own.',
+    'Sum, Summe, Suma, Total',
+  ],
+  'row-nearly-blank': [
+    'error',
+    'The row holds a tag or a remark, but nothing that a record needs.',
+    LEFT_OUT,
+    'Fill in the row, or delete it.',
+    'a tag written out in advance',
+  ],
   'row-ragged': [
     'error',
     'The row has more or fewer cells than there are headers.',
@@ -108,16 +122,30 @@ export const CELL_ENTRIES = {
     'Nothing, if it is right.',
     'fridge read as refrigerated',
   ],
+  'number-is-date': [
+    'error or warning',
+    'A column of numbers, such as seeds sown, holds a date.',
+    IF_NEEDED,
+    'If the whole column holds dates, give it another header; else write the number.',
+    '2025-10-01 below sown',
+  ],
+  'storage-own': [
+    'notice',
+    'A storage method is none of ours.',
+    `${USED} The method is kept as one of its own.`,
+    'Nothing, if it is right; else write fresh, room, refrigerated or frozen.',
+    'silica gel',
+  ],
   'storage-slip': [
     'warning',
-    'A storage method of its own looks like a slip for a known one.',
+    'A storage method looks like a slip for a known one.',
     `${USED} The method is kept as written.`,
     'Write the known word if it is meant.',
     'frozne',
   ],
   'name-spellings': [
     'warning',
-    'Two names differ only by case, spaces, dashes or signs.',
+    'Two names differ only by case, spaces, dashes, signs or accents.',
     `${ALL_USED} The names are kept apart.`,
     'Write both alike if they are one, or say so: --same "A=B".',
     'Nocturna and nocturna',

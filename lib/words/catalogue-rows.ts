@@ -130,8 +130,8 @@ export const ROW_ENTRIES: Readonly<Record<RowProblemCode, EntryParts>> = {
   ],
   'year-stands-alone': [
     'warning',
-    'A pollination lies more than five years before or after all others.',
-    `${USED} A year too late also moves the day for which vials are advised on.`,
+    'A date of pollination, collection or flowering lies more than five years before or after all others.',
+    `${USED} A pollination too late also moves the day for which vials are advised on.`,
     'Correct the year, if it is a slip.',
     '2052-06-20 among flowers of 2025',
   ],
@@ -169,6 +169,20 @@ export const ROW_ENTRIES: Readonly<Record<RowProblemCode, EntryParts>> = {
     USED,
     'Check the dates, or write pending.',
     'a fruit after two days',
+  ],
+  'checked-too-late': [
+    'warning',
+    'The flower was looked at more than a year after it was pollinated.',
+    WITHOUT_CELL,
+    'Check the years of both dates.',
+    'checked 2052-06-15, pollinated 2025-06-01',
+  ],
+  'harvested-too-late': [
+    'warning',
+    'The fruit was harvested more than two years after its flower was pollinated.',
+    WITHOUT_CELL,
+    'Check the years of both dates.',
+    'harvested 2052-08-16, pollinated 2025-06-01',
   ],
   'harvested-before-pollination': [
     'warning',

@@ -2,134 +2,11 @@
 
 import type { RowProblemCode } from '../season/problems.ts';
 import type { Problem } from '../season/season.ts';
-import { cited, dateOrderName, type ProblemSentence } from './problem-sentence.ts';
+import { CELL_PROBLEMS, type CellCode, named, the } from './english-cell-problems.ts';
+import { cited, type ProblemSentence } from './problem-sentence.ts';
 
-const WORDS: Readonly<Record<string, string>> = {
-  outcome: 'fruit, dropped, none, unknown or pending',
-  control: 'unpollinated or selfed, or leave it blank for a cross',
-  bagged: 'yes or no',
-};
-
-/** Our name of a column as a grower would say it. */
-const NAMES: Readonly<Record<string, string>> = {
-  cross_id: 'tag (cross_id)',
-  pollination_date: 'pollination date',
-  pollen_collected: 'date of pollen collection',
-  pollen_age_days: 'pollen age',
-  checked_on: 'date of the check',
-  harvested_on: 'harvest date',
-  fruit_weight_g: 'fruit weight',
-  collected: 'collection date',
-  doses_left: 'number of doses left',
-  doses_filled: 'number of doses filled',
-  thaws: 'number of thaws',
-  flowers: 'number of flowers',
-  seeds: 'number of seeds',
-  sown: 'number of seeds sown',
-  germinated: 'number of seeds germinated',
-  opens_from: 'first day of flowering',
-  opens_to: 'last day of flowering',
-};
-
-function named({ details, column }: Problem): string {
-  const name = String(details.name ?? column ?? 'cell');
-  return NAMES[name] ?? name.replaceAll('_', ' ');
-}
-
-const the = (problem: Problem): string => `the ${named(problem)} ${cited(problem.value)}`;
-const times = (uses: string | number): string => (uses === 1 ? 'once' : `${uses} times`);
-/** The option that joins two names of a plant, as it is typed. */
-const sameOption = (kept: string | number, other: string | number): string => `--same "${kept}=${other}"`;
-const ISO = 'Write it as YYYY-MM-DD, for example 2025-06-14.';
 const other = ({ details, file }: Problem): string =>
   `row ${details.otherRow}${details.otherFile === file ? '' : ` of ${details.otherFile}`}`;
-
-/** Faults of a cell or of the row's shape. */
-type CellCode = Extract<
-  RowProblemCode,
-  `${'row' | 'header' | 'quote' | 'control' | 'cell' | 'date' | 'number' | 'word' | 'storage' | 'name'}-${string}`
->;
-
-const CELL_PROBLEMS: Readonly<Record<CellCode, ProblemSentence>> = {
-  'row-ragged': ({ details }) => [
-    `the row has ${details.cells} cells where the headers make ${details.expected}, so it is unclear which belongs where.`,
-    'Look for a missing or surplus separator; put a cell that holds one in quotation marks.',
-  ],
-  'header-repeated': () => ['the row repeats the headers.', 'Delete it.'],
-  'quote-not-closed': () => [
-    'a quotation mark is opened and never closed.',
-    'Remove it or close it; the rows below are read as if it had no meaning.',
-  ],
-  'control-character': () => ['the row holds a character that no text has.', 'Type the row again.'],
-  'cell-blank': (problem) => [
-    `the ${named(problem)} is blank.`,
-    problem.details.name === 'outcome'
-      ? 'Write fruit, dropped, none, unknown (tag lost) or pending (too early to say).'
-      : 'Fill it in.',
-  ],
-  'cell-error': (problem) => [
-    `the ${named(problem)} holds a spreadsheet's own error, ${cited(problem.value)}.`,
-    'Mend the formula in the spreadsheet, or type the value.',
-  ],
-  'date-does-not-exist': (problem) => [
-    `${the(problem)} does not exist${problem.details.order ? ` when read as ${dateOrderName(problem.details.order)}` : ''}.`,
-    ISO,
-  ],
-  'date-not-understood': (problem) => [`${the(problem)} is not a date.`, ISO],
-  'date-serial': (problem) => [
-    `${the(problem)} looks like a spreadsheet's own number for a day.`,
-    'Format the column as a date (YYYY-MM-DD) before saving as CSV.',
-  ],
-  'date-partial': (problem) => [
-    `${the(problem)} names no full day.`,
-    'Write the day, the month and the year: YYYY-MM-DD, for example 2025-06-14.',
-  ],
-  'date-implausible': (problem) => [`${the(problem)} is not in 1950 to 2100.`, 'Check the year.'],
-  'number-not-understood': (problem) => [
-    `${the(problem)} is not ${named(problem) === 'fruit weight' ? 'a number' : 'a whole number'}.`,
-    'Write digits only, without a word or a mark between thousands.',
-  ],
-  'number-negative': (problem) => [`${the(problem)} is below zero.`, 'Correct it, or leave it blank.'],
-  'number-absurd': (problem) => [
-    `${the(problem)} is more than can be (at most ${problem.details.highest}).`,
-    'Correct it, or leave it blank.',
-  ],
-  'number-converted': (problem) => [
-    `${the(problem)} is read as ${problem.details.meant}, here and wherever it stands.`,
-    'Nothing needs doing if that is right.',
-  ],
-  'word-not-understood': (problem) => [
-    `${the(problem)} is not a word that is known here${problem.details.suggestion ? `; is ${problem.details.suggestion} meant?` : '.'}`,
-    `Write ${WORDS[String(problem.details.name)] ?? 'one of the words that the column may hold'}.`,
-  ],
-  'word-guessed': (problem) => [
-    `${the(problem)} is read as ${problem.details.meant}, here and wherever it stands.`,
-    'Nothing needs doing if that is right.',
-  ],
-  'storage-slip': (problem) => [
-    `${the(problem)} is kept as a method of its own; is ${problem.details.suggestion} meant?`,
-    `Write ${problem.details.suggestion} if so.`,
-  ],
-  'name-spellings': (problem) => {
-    const { spelling, uses, usual, usualUses } = problem.details;
-    const plant = String(problem.details.name).endsWith('parent');
-    return [
-      `${cited(spelling)} (${times(uses)}) and ${cited(usual)} (${times(usualUses)}) look like one ` +
-        `${plant ? 'plant' : 'word'}, but are kept apart.`,
-      plant
-        ? `Write both alike, or say so: ${sameOption(usual, spelling)}.`
-        : 'Write both alike if they are one.',
-    ];
-  },
-  'name-slip': ({ details: { spelling, uses, usual, usualUses } }) => [
-    `${cited(spelling)} (${times(uses)}) may be a slip for ${cited(usual)} (${times(usualUses)}); both are kept apart.`,
-    `If they are one plant, correct it or say so: ${sameOption(usual, spelling)}.`,
-  ],
-  'name-tidied': (problem) => [
-    `${the(problem)} is read as ${cited(problem.details.meant)}, with plain spaces and letters.`,
-    'Nothing needs doing if that is right.',
-  ],
-};
 
 /** Faults of what a row says taken together, or with other rows. */
 const SENSE_PROBLEMS: Readonly<Record<Exclude<RowProblemCode, CellCode>, ProblemSentence>> = {
@@ -206,7 +83,7 @@ const SENSE_PROBLEMS: Readonly<Record<Exclude<RowProblemCode, CellCode>, Problem
     'Correct the one that is wrong.',
   ],
   'year-stands-alone': (problem) => [
-    `${the(problem)} lies more than five years from every other; the nearest is ${problem.details.nearest}.`,
+    `${the(problem)} lies more than five years from every other date; the nearest is ${problem.details.nearest}.`,
     'Correct the year, if it is a slip.',
   ],
   'own-pollen': ({ value }) => [
@@ -228,6 +105,14 @@ const SENSE_PROBLEMS: Readonly<Record<Exclude<RowProblemCode, CellCode>, Problem
   'checked-too-early': ({ details }) => [
     `a fruit was noted ${details.days} days after the pollination on ${details.pollinationDate}, before it can be told from a fading flower.`,
     'Check the dates, or write pending.',
+  ],
+  'checked-too-late': (problem) => [
+    `${the(problem)} lies ${problem.details.days} days after the pollination on ${problem.details.pollinationDate}; it is not believed.`,
+    'Check the years of both dates.',
+  ],
+  'harvested-too-late': (problem) => [
+    `${the(problem)} lies ${problem.details.days} days after the pollination on ${problem.details.pollinationDate}; it is not believed.`,
+    'Check the years of both dates.',
   ],
   'harvested-before-pollination': (problem) => [
     `${the(problem)} lies before the pollination on ${problem.details.pollinationDate}; it is not believed.`,

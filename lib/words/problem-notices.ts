@@ -36,6 +36,12 @@ const LINES: ReadonlyMap<string, Line> = new Map<string, Line>([
   ],
   ['word-guessed', (alike) => `Words read as ours, wherever they stand: ${byColumn(alike, words)}.`],
   [
+    'storage-own',
+    (alike) =>
+      `Methods of storage kept as your own: ${byColumn(alike, ({ value }) => cited(value))}. If one is fresh, room, ` +
+      'refrigerated or frozen, write that word.',
+  ],
+  [
     'name-tidied',
     (alike) =>
       `Names read with plain spaces and letters: ${byColumn(alike, ({ value, details }) => `${cited(value)} as ${cited(details.meant)}`)}.`,

@@ -26,6 +26,8 @@ describe('readings of cells', () => {
       value: 14,
       guess: 'number-converted',
     });
+    expect(numberReading('1.10.2025', { highest: 100 })).toMatchObject({ fault: 'number-is-date' });
+    expect(numberReading('2025-10-01', { highest: 100 })).toMatchObject({ fault: 'number-is-date' });
   });
 
   it('tell a word as it is, as a guess, or with the slip it may be', () => {
@@ -37,8 +39,14 @@ describe('readings of cells', () => {
   });
 
   it("keep a grower's own storage method, with the slip it may be", () => {
-    expect(storageReading('silica  gel')).toEqual({ value: 'silica gel' });
+    expect(storageReading('silica  gel')).toEqual({ value: 'silica gel', guess: 'storage-own' });
+    expect(storageReading('the blue tin')).toEqual({ value: 'the blue tin', guess: 'storage-own' });
     expect(storageReading('frozne')).toMatchObject({ value: 'frozne', fault: 'storage-slip' });
+    expect(storageReading('silca gel')).toEqual({
+      value: 'silca gel',
+      fault: 'storage-slip',
+      details: { suggestion: 'silica gel' },
+    });
     expect(storageReading('?')).toEqual({ value: null, blank: true });
   });
 });

@@ -49,4 +49,43 @@ describe('reportFarYears', () => {
     const [{ problems }] = readSeason([{ name: 'a.csv', bytes: new TextEncoder().encode(text) }]).files;
     expect(problems).toMatchObject([{ column: 'pollination_date', details: { nearest: '2025-06-13' } }]);
   });
+
+  it('finds stray years of collection and of flowering too, but not pollen that is told as too old', () => {
+    const bytes = (...lines: string[]) => new TextEncoder().encode(lines.join('\n'));
+    const frozen = (i: number, collected: string) => `T${i},2025-07-01,A,B,frozen,${collected},none`;
+    const { files, asOf } = readSeason([
+      {
+        name: 'crosses.csv',
+        bytes: bytes(
+          'cross_id,pollination_date,seed_parent,pollen_parent,storage,pollen_collected,outcome',
+          ...[...season(2025, 30), '2018-05-03', '1998-05-03', '2052-05-03'].map((day, i) => frozen(i, day)),
+        ),
+      },
+      {
+        name: 'vials.csv',
+        bytes: bytes(
+          'vial,pollen_parent,collected,storage',
+          'V1,A,2025-05-01,frozen',
+          'V2,A,2015-05-01,room',
+        ),
+      },
+      {
+        name: 'flowers.csv',
+        bytes: bytes('seed_parent,flowers,opens_from', 'A,3,2026-06-01', 'B,3,2062-06-01'),
+      },
+    ]);
+    expect(files.map(({ problems }) => problems.map(({ code, row, column }) => [code, row, column]))).toEqual(
+      [
+        [
+          ['year-stands-alone', 32, 'pollen_collected'],
+          ['age-over-ten-years', 33, 'pollen_collected'],
+          ['collected-after-pollination', 34, 'pollen_collected'],
+        ],
+        [['year-stands-alone', 3, 'collected']],
+        [['year-stands-alone', 3, 'opens_from']],
+      ],
+    );
+    // A date that is not believed does not move the day up to which things have happened.
+    expect(asOf).toBe('2025-07-01');
+  });
 });

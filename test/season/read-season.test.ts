@@ -92,14 +92,19 @@ describe('readSeason', () => {
         '__proto__,2025-06-01,__proto__,constructor,fresh,,,fruit',
         'constructor,2025-06-01,<script>,12,fresh,,,none',
         'toString,2025-06-01,12,__proto__,hasOwnProperty,2025-06-01,,none',
+        'valueOf,2025-06-01,12,__proto__,constructor,2025-06-01,,none',
       ),
     ]);
     expect(crosses.map(({ seedParent, pollenParent }) => [seedParent, pollenParent])).toEqual([
       ['__proto__', 'constructor'],
       ['<script>', '12'],
       ['12', '__proto__'],
+      ['12', '__proto__'],
     ]);
-    expect(files[0].problems).toEqual([]);
+    expect(files[0].problems.map(({ code, value }) => [code, value])).toEqual([
+      ['storage-own', 'hasOwnProperty'],
+      ['storage-own', 'constructor'],
+    ]);
   });
 
   it('counts a cross as used where its outcome is known at the endpoint', () => {

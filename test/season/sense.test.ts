@@ -69,6 +69,21 @@ describe('sensible', () => {
     expect(flower({ checked_on: '2025-06-03', outcome: 'none' }).codes).toEqual([]);
   });
 
+  it('does not believe a check after a year or a harvest after two', () => {
+    // Common practice, no source: the check is at two weeks, the harvest within months.
+    expect(flower({ checked_on: '2052-06-15' })).toMatchObject({
+      cross: { checkedOn: null, outcome: 'fruit' },
+      codes: ['checked-too-late'],
+    });
+    expect(flower({ checked_on: '2026-06-02' }).codes).toEqual([]);
+    expect(flower({ checked_on: '2026-06-03' }).codes).toEqual(['checked-too-late']);
+    expect(flower({ harvested_on: '2027-06-03' })).toMatchObject({
+      cross: { harvestedOn: null },
+      codes: ['harvested-too-late'],
+    });
+    expect(flower({ harvested_on: '2027-06-02' }).codes).toEqual([]);
+  });
+
   it('warns of own pollen, except in a control', () => {
     expect(flower({ pollen_parent: 'A' })).toMatchObject({ cross: { control: null }, codes: ['own-pollen'] });
     expect(flower({ pollen_parent: 'A', control: 'selfed' })).toMatchObject({

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readSeason } from '../../lib/season/read-season.ts';
-import { foldName } from '../../lib/season/spellings.ts';
+import { foldName, nameKeys } from '../../lib/season/spellings.ts';
 
 describe('foldName', () => {
   it.each([
@@ -26,7 +26,40 @@ describe('foldName', () => {
   });
 });
 
+describe('nameKeys', () => {
+  it.each([
+    ['Königin', 'konigin'],
+    ['Königin', 'Koenigin'],
+    ['Straße 4', 'Strasse 4'],
+    ['Señora', 'senora'],
+    ['Zoë', 'Zoe'],
+  ])('let %s meet %s', (one, other) => {
+    const keys = nameKeys(other);
+    expect(nameKeys(one).some((key) => keys.includes(key))).toBe(true);
+  });
+
+  it.each([
+    ['Blue', 'Blu'],
+    ['Noel', 'Nol'],
+    ['konigin', 'koenigin'],
+  ])('keep %s and %s apart', (one, other) => {
+    const keys = nameKeys(other);
+    expect(nameKeys(one).some((key) => keys.includes(key))).toBe(false);
+  });
+});
+
 describe('reportSpellings', () => {
+  it('tells of spellings that meet through a third', () => {
+    const mothers = ['konigin', 'Koenigin', 'Königin', 'Königin', 'Selma'];
+    const rows = mothers.map((mother, i) => `T${i},${mother},2025-06-01,C,fresh,none`);
+    const text = ['cross_id,seed_parent,pollination_date,pollen_parent,storage,outcome', ...rows].join('\n');
+    const [{ problems }] = readSeason([{ name: 'x.csv', bytes: new TextEncoder().encode(text) }]).files;
+    expect(problems.map(({ code, details }) => [code, details.spelling, details.usual])).toEqual([
+      ['name-spellings', 'konigin', 'Königin'],
+      ['name-spellings', 'Koenigin', 'Königin'],
+    ]);
+  });
+
   it('names the rarer spelling and the usual one, and joins nothing', () => {
     const rows = ['T1,A', 'T2,A', 'T3,a', 'T4,a'].map(
       (start, i) => `${start},2025-06-0${i + 1},${i < 3 ? 'C' : 'A'},fresh,none`,

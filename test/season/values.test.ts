@@ -5,6 +5,7 @@ import {
   isBlank,
   likelySlip,
   OUTCOMES,
+  OWN_METHODS,
   STORAGES,
   YES_NO,
 } from '../../lib/season/values.ts';
@@ -64,6 +65,17 @@ describe('likelySlip', () => {
     expect(['frozem', 'frzen', 'frozenn', 'frozne'].map((text) => likelySlip(text, STORAGES))).toEqual(
       Array(4).fill('frozen'),
     );
+  });
+
+  it('finds two slips in a long word, and none in a word of the list', () => {
+    expect(['refridgerator', 'Tiefkülschranck', 'freser'].map((text) => likelySlip(text, STORAGES))).toEqual([
+      'refrigerated',
+      'frozen',
+      null,
+    ]);
+    expect(likelySlip('fresco', STORAGES)).toBeNull();
+    expect(likelySlip('silica jel', OWN_METHODS)).toBe('silica gel');
+    expect(likelySlip('x'.repeat(200_000), STORAGES)).toBeNull();
   });
 
   it('leaves other words alone', () => {
