@@ -18,18 +18,6 @@ describe('ROW_PROBLEMS', () => {
     expect(ROW_PROBLEMS['tag-repeated'](there)[0]).toContain('in row 4 of y.csv already');
   });
 
-  it('list the words that a column may hold, and the one that is likely meant', () => {
-    const problem = problemAt(PLACE, 'error', 'word-not-understood', {
-      column: 'Result',
-      value: 'fruti',
-      details: { name: 'outcome', suggestion: 'fruit' },
-    });
-    expect(ROW_PROBLEMS['word-not-understood'](problem)).toEqual([
-      'the outcome "fruti" is not a word that is known here; is fruit meant?',
-      'Write fruit, dropped, none, unknown or pending.',
-    ]);
-  });
-
   it('say what is used where sources disagree', () => {
     const problem = problemAt(PLACE, 'warning', 'age-disagrees', {
       column: 'vial',
