@@ -76,7 +76,14 @@ function ifTake(fruits: number, flowers: number): string {
   return fruits === flowers ? 'if both take' : 'if one takes';
 }
 
-/** What a test of a vial would change: "2 flowers of Lantern Creek with F-09 (Hollow Bell): …". */
+/**
+ * What a test of a vial would change: "2 flowers of Lantern Creek with F-09 (Hollow Bell): …".
+ *
+ * @example
+ * const fails = { fruits: 0, probability: 0.4, probabilityWorth: 0.3, verdict: 'discard' };
+ * const test = { vial: 'V-04', pollenParent: 'Silberfaden', seedParent: 'Nachtlaterne', verdict: 'test-first', probabilityWorth: 0.4 };
+ * testSaid({ ...test, tests: [{ flowers: 1, changes: 0.4, gain: 0.01, outcomes: [fails] }] }); // '1 flower of Nachtlaterne with V-04 (Silberfaden) would change “test first” with a chance…'
+ */
 export function testSaid({ vial, pollenParent, seedParent, verdict, tests }: NextTest): string {
   const test = tests.at(-1)!;
   return (
@@ -85,7 +92,14 @@ export function testSaid({ vial, pollenParent, seedParent, verdict, tests }: Nex
   );
 }
 
-/** "The test that tells most: 2 flowers of Lantern Creek with F-09 (Hollow Bell) …"; empty where no test would change a verdict. */
+/**
+ * "The test that tells most: 2 flowers of Lantern Creek with F-09 (Hollow Bell) …"; empty where no test would change a verdict.
+ *
+ * @example
+ * const fails = { fruits: 0, probability: 0.4, probabilityWorth: 0.3, verdict: 'discard' };
+ * const test = { vial: 'V-04', pollenParent: 'Silberfaden', seedParent: 'Nachtlaterne', verdict: 'test-first', probabilityWorth: 0.4 };
+ * nextTestSaid([{ ...test, tests: [{ flowers: 1, changes: 0.4, gain: 0.01, outcomes: [fails] }] }]); // 'The test that tells most: 1 flower of Nachtlaterne with V-04 (Silberfaden) would change…'
+ */
 export function nextTestSaid(tests: readonly NextTest[]): string {
   const [first] = tests;
   return first === undefined ? '' : `The test that tells most: ${testSaid(first)}.`;

@@ -9,7 +9,11 @@ import { storageLabel } from './storage.ts';
 /** Days after which a vial counts as old here: a year. */
 const OLD = 365;
 
-/** "14 of 20 vials will be older than a year on 2026-09-14; the oldest is F-02 (Copper Tide), about 4 years (1548 days)." */
+/**
+ * "14 of 20 vials will be older than a year on 2026-09-14; the oldest is F-02 (Copper Tide), about 4 years (1548 days)."
+ *
+ * @example oldVialsAnswer(analysis.vials, '2026-06-01') // '6 of 6 vials will be older than a year on 2026-06-01; the oldest is V-01 (Silberfaden),…'
+ */
 export function oldVialsAnswer(vials: readonly VialAdvice[], useOn: string | null): string {
   const known = vials.filter(({ ageDays }) => ageDays >= 0);
   if (useOn === null || known.length === 0) return 'No vial could be judged, so there is no age to tell.';
@@ -38,7 +42,11 @@ function chance(probability: number | null): string {
   return probability === null ? CANNOT_TELL : likely(probability);
 }
 
-/** A row a vial, the oldest first: "F-01", "Salt Moon, frozen, about 4 years (1504 days)", "10 of its 21 flowers took" … */
+/**
+ * A row a vial, the oldest first: "F-01", "Salt Moon, frozen, about 4 years (1504 days)", "10 of its 21 flowers took" …
+ *
+ * @example storyRows([analysis.vials[1]]) // [['V-02', 'Nachtlaterne, frozen, about 1 year (420 days)', '7 of its 15 flowers took', 'about 4 in 10; could be 2 to 6 in 10', 'likely (about 9 in 10)', 'about as likely as not (about 4 in 10)', 'keep']]
+ */
 export function storyRows(vials: readonly VialAdvice[]): readonly (readonly string[])[] {
   const oldestFirst = [...vials].sort((a, b) => b.ageDays - a.ageDays);
   return oldestFirst.map((vial) => [
@@ -52,7 +60,11 @@ export function storyRows(vials: readonly VialAdvice[]): readonly (readonly stri
   ]);
 }
 
-/** "Last vials of their fathers: F-05 (Lantern Creek, keep) and …": what can't be had again from the freezer. */
+/**
+ * "Last vials of their fathers: F-05 (Lantern Creek, keep) and …": what can't be had again from the freezer.
+ *
+ * @example lastVialsSaid([{ ...analysis.vials[0], lastOfParent: true }]) // '1 vial is the last of its father: V-01 (Silberfaden, keep). Collect new pollen of a father…'
+ */
 export function lastVialsSaid(vials: readonly VialAdvice[]): string {
   const last = vials.filter(({ lastOfParent, dosesLeft }) => lastOfParent && dosesLeft !== 0);
   if (last.length === 0) return 'Every father has another vial besides.';
@@ -65,7 +77,11 @@ export function lastVialsSaid(vials: readonly VialAdvice[]): string {
   );
 }
 
-/** "keep 17, test first 3" by whether vials have flowers of their own: counts that show what the verdicts lean on. */
+/**
+ * "keep 17, test first 3" by whether vials have flowers of their own: counts that show what the verdicts lean on.
+ *
+ * @example verdictsByRecord(analysis.vials) // [['with flowers of their own', '2', '1', '1', '1'], ['without', '0', '0', '1', '0']]
+ */
 export function verdictsByRecord(vials: readonly VialAdvice[]): readonly (readonly string[])[] {
   const groups = [
     ['with flowers of their own', vials.filter(({ flowers }) => flowers > 0)],

@@ -25,7 +25,14 @@ function suspectSaid(pair: SuspectedPair): string {
   );
 }
 
-/** Pairs that probably never take, each with its evidence. Empty where none is named. */
+/**
+ * Pairs that probably never take, each with its evidence. Empty where none is named.
+ *
+ * @example
+ * const none = { fruits: 0, flowers: 11, estimate: 0, lower: 0, upper: 0.26 };
+ * const suspect = { seedParent: 'Abendglocke', pollenParent: 'Abendstern', kind: 'cross', incompatible: 0.83, named: true, all: none, fresh: none };
+ * incompatibleSaid({ pairs: [{ ...suspect, evidence: 'pollen-took-elsewhere', pollenElsewhere: { ...none, fruits: 6, flowers: 10 } }] }); // 'Probably incompatible: Abendglocke × Abendstern (0 of 11, 0 of 11 with fresh pollen;…'
+ */
 export function incompatibleSaid({ pairs }: Pick<Compatibility, 'pairs'>): string {
   const named = pairs.filter((pair) => pair.named);
   if (named.length === 0) return '';
@@ -39,7 +46,14 @@ function ofAllPlants({
   return selfIncompatibility.find(({ plant }) => plant === null);
 }
 
-/** Selfed against crossed flowers of all plants that have both; empty where none has. */
+/**
+ * Selfed against crossed flowers of all plants that have both; empty where none has.
+ *
+ * @example
+ * const selfed = { fruits: 1, flowers: 12, estimate: 1 / 12, lower: 0.015, upper: 0.354 };
+ * const crossed = { fruits: 20, flowers: 30, estimate: 2 / 3, lower: 0.488, upper: 0.808 };
+ * selfingSaid({ selfIncompatibility: [{ plant: null, selfed, crossed }] }); // 'With fresh pollen of the plant itself 1 of 12 (about 1 in 10; could be 2 in 100 to 4 in…'
+ */
 export function selfingSaid(compatibility: Pick<Compatibility, 'selfIncompatibility'>): string {
   const all = ofAllPlants(compatibility);
   if (all === undefined) return '';
@@ -49,7 +63,13 @@ export function selfingSaid(compatibility: Pick<Compatibility, 'selfIncompatibil
   );
 }
 
-/** Both indexes of self-incompatibility under their formulas; empty where nothing can be divided. */
+/**
+ * Both indexes of self-incompatibility under their formulas; empty where nothing can be divided.
+ *
+ * @example
+ * const [selfOverCross, oneMinusSelfOverCross] = [{ estimate: 0.125, lower: 0.02, upper: 0.55 }, { estimate: 0.875, lower: 0.45, upper: 0.98 }];
+ * selfIndexesSaid({ selfIncompatibility: [{ plant: null, selfOverCross, oneMinusSelfOverCross }] }); // 'Two indexes of self-incompatibility are in use: 1 − self ÷ cross = 0.88 (could be 0.45 to…'
+ */
 export function selfIndexesSaid(compatibility: Pick<Compatibility, 'selfIncompatibility'>): string {
   const all = ofAllPlants(compatibility);
   if (all === undefined || all.selfOverCross.estimate === null) return '';
@@ -69,7 +89,14 @@ function indexed({ estimate, lower, upper }: Estimate): string {
 /** Fewest flowers in each direction for a pair of crosses to be compared in a sentence. */
 const FEWEST_EACH_WAY = 3;
 
-/** The two plants crossed both ways most often, with the difference; empty where none were. */
+/**
+ * The two plants crossed both ways most often, with the difference; empty where none were.
+ *
+ * @example
+ * const first = { seedParent: 'Nachtlaterne', pollenParent: 'Silberfaden', fruits: 11, flowers: 14 };
+ * const second = { seedParent: 'Silberfaden', pollenParent: 'Nachtlaterne', fruits: 8, flowers: 13 };
+ * reciprocalSaid([{ first, second, difference: { estimate: 0.17, lower: -0.16, upper: 0.46 } }]); // '1 pair of plants was crossed both ways. Most often Nachtlaterne × Silberfaden, 11 of 14,…'
+ */
 export function reciprocalSaid(crosses: readonly Reciprocal[]): string {
   if (crosses.length === 0) return '';
   const start = `${counted(crosses.length, 'pair')} of plants ${crosses.length === 1 ? 'was' : 'were'} crossed both ways`;

@@ -13,23 +13,41 @@ const MIX_LABELS: Readonly<Record<MixName, string>> = {
   'most-varieties': 'most varieties',
 };
 
-/** "most fruit", "in between", "most varieties"; a mix without a name has its number. */
+/**
+ * "most fruit", "in between", "most varieties"; a mix without a name has its number.
+ *
+ * @example
+ * mixLabel('most-fruit'); // 'most fruit'
+ * mixLabel(null, '2'); // 'mix 2'
+ */
 export function mixLabel(name: MixName | null, number = ''): string {
   return name === null ? `mix ${number}`.trimEnd() : MIX_LABELS[name];
 }
 
-/** Named mixes, from most fruits to most varieties. */
+/**
+ * Named mixes, from most fruits to most varieties.
+ *
+ * @example namedOf(analysis.plan).map(({ name }) => name) // ['most-fruit', 'balanced', 'most-varieties']
+ */
 export function namedOf({ frontier }: Pick<NextSeason, 'frontier'>): readonly Mix[] {
   return frontier.filter(({ name }) => name !== null);
 }
 
-/** "about 75 fruits of 18 crosses": what is expected, in whole numbers. */
+/**
+ * "about 75 fruits of 18 crosses": what is expected, in whole numbers.
+ *
+ * @example mixGives(analysis.plan.frontier[0]) // 'about 31 fruits of 8 crosses'
+ */
 export function mixGives({ expectedFruits, expectedVarieties }: Mix): string {
   const fruits = Math.round(expectedFruits);
   return `about ${counted(fruits, 'fruit')} of ${counted(Math.round(expectedVarieties), 'cross', 'crosses')}`;
 }
 
-/** "64 to 86 fruits in 8 of 10 seasons". */
+/**
+ * "64 to 86 fruits in 8 of 10 seasons".
+ *
+ * @example mixRisks(analysis.plan.frontier[0]) // '25 to 38 fruits in 8 of 10 seasons'
+ */
 export function mixRisks({ fruits: { percentile10, percentile90 } }: Mix): string {
   const range =
     percentile10 === percentile90
@@ -38,7 +56,11 @@ export function mixRisks({ fruits: { percentile10, percentile90 } }: Mix): strin
   return `${range} in 8 of 10 seasons`;
 }
 
-/** Section 7 in one sentence: what the mixes give, or why there is none. */
+/**
+ * Section 7 in one sentence: what the mixes give, or why there is none.
+ *
+ * @example planAnswer(analysis) // 'Next season’s 52 flowers could give about 31 fruits of 8 crosses, 28 of 17 or 22 of 21:…'
+ */
 export function planAnswer({ plan }: Pick<Analysis, 'plan'>): string {
   if (plan === null) {
     return 'For a plan, list the flowers you expect in a CSV file (seed_parent, flowers and, if you know them, opens_from and opens_to), and give it with --flowers.';
@@ -55,7 +77,13 @@ export function planAnswer({ plan }: Pick<Analysis, 'plan'>): string {
   return `${flowers} could give ${joined([mixGives(start!), ...others], 'or')}: more crosses, fewer fruits.`;
 }
 
-/** The same for page one, shorter; empty without a plan. */
+/**
+ * The same for page one, shorter; empty without a plan.
+ *
+ * @example
+ * planShort(analysis); // 'Next season’s 52 flowers could give about 31 fruits of 8 crosses or about 22 fruits of 21 crosses.'
+ * planShort({ plan: null }); // ''
+ */
 export function planShort({ plan }: Pick<Analysis, 'plan'>): string {
   if (plan === null || plan.frontier.length === 0) return '';
   const ends = [plan.frontier[0]!, ...plan.frontier.slice(1).slice(-1)].map(mixGives);
@@ -66,7 +94,11 @@ export function planShort({ plan }: Pick<Analysis, 'plan'>): string {
 export const PLAN_CAUTION =
   'Fresh pollen is taken to reach every flower that opens with it. To print it flower by flower: fruitodds sheet.';
 
-/** What one must know beside the mixes, a sentence each: wishes that fail, guesses, what is left out. */
+/**
+ * What one must know beside the mixes, a sentence each: wishes that fail, guesses, what is left out.
+ *
+ * @example planNotes(analysis.plan)[1] // 'For 45 of 52 flowers there is no pollen left to give.'
+ */
 export function planNotes(plan: NextSeason): readonly string[] {
   return [
     ...plan.unmet.map(
@@ -132,7 +164,13 @@ export const planWords = {
   ],
 };
 
-/** "about 13 000 seeds"; what it takes where none were counted. */
+/**
+ * "about 13 000 seeds"; what it takes where none were counted.
+ *
+ * @example
+ * mixSeeds({ ...analysis.plan.frontier[0], expectedSeeds: 12960 }); // 'about 13 000 seeds'
+ * mixSeeds(analysis.plan.frontier[0]); // 'no seed counts'
+ */
 export function mixSeeds({ expectedSeeds }: Mix): string {
   return expectedSeeds === null ? 'no seed counts' : `about ${counted(roundSeeds(expectedSeeds), 'seed')}`;
 }
@@ -143,7 +181,11 @@ function roundSeeds(seeds: number): number {
   return Math.round(seeds / unit) * unit;
 }
 
-/** Ordered pairs that get a flower. */
+/**
+ * Ordered pairs that get a flower.
+ *
+ * @example crossesTried(analysis.plan.frontier[0]) // 2
+ */
 export function crossesTried({ allocation }: Pick<Mix, 'allocation'>): number {
   return linesByCross(allocation).length;
 }
@@ -162,7 +204,11 @@ function linesByCross(allocation: readonly AllocationLine[]): AllocationLine[][]
 /** Headings of the table of a mix, a row a cross. */
 export const CROSS_COLUMNS = ['cross', 'flowers and pollen', 'at least one fruit'] as const;
 
-/** Rows of that table, in the order of the flowers file. */
+/**
+ * Rows of that table, in the order of the flowers file.
+ *
+ * @example crossRows(analysis.plan.frontier[0])[0] // ['Nachtlaterne × Silberfaden', '3 fresh and 1 from V-01', 'likely (about 8 in 10)']
+ */
 export function crossRows({ allocation }: Pick<Mix, 'allocation'>): readonly (readonly string[])[] {
   return linesByCross(allocation).map((lines) => {
     const pollens = lines.map(

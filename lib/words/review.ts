@@ -33,6 +33,7 @@ const VERDICTS: readonly (readonly [VialVerdict, string])[] = [
  * "287 flowers, 30 pairs, 20 vials. Frozen pollen 41 of 120, fresh 78 of 130. Keep 15, use first 1, …"
  *
  * @param vialCount where the vials are known and the verdicts are not yet
+ * @example seasonAnswer(analysis) // '175 flowers, 0 pairs, 6 vials. Frozen pollen 31 of 86, fresh 44 of 70, room temperature 0…'
  */
 export function seasonAnswer(
   { raw, vials, rows }: Pick<Analysis, 'raw' | 'vials' | 'rows'>,
@@ -59,7 +60,11 @@ function methodCounts(byStorage: Analysis['raw']['byStorage']): string {
   ].join(', ')}.`;
 }
 
-/** "Keep 15, use first 1, test 3, discard 1."; verdicts that no vial has are left out. */
+/**
+ * "Keep 15, use first 1, test 3, discard 1."; verdicts that no vial has are left out.
+ *
+ * @example verdictCounts(analysis.vials) // 'Keep 2, use first 1, test 2, discard 1.'
+ */
 export function verdictCounts(vials: readonly VialAdvice[]): string {
   const tally = VERDICTS.flatMap(([verdict, label]) => {
     const count = vials.filter((vial) => vial.verdict === verdict).length;
@@ -68,13 +73,21 @@ export function verdictCounts(vials: readonly VialAdvice[]): string {
   return tally.length === 0 ? '' : `${capitalised(tally.join(', '))}.`;
 }
 
-/** What "took" means in the whole report. */
+/**
+ * What "took" means in the whole report.
+ *
+ * @example tookMeans({ provenance: { options: { endpoint: 'final' } } }) // '“Took” means that a fruit came to harvest; control flowers are counted apart.'
+ */
 export function tookMeans({ provenance }: Pick<Analysis, 'provenance'>): string {
   const when = provenance.options.endpoint === 'final' ? 'came to harvest' : 'had set at the first check';
   return `“Took” means that a fruit ${when}; control flowers are counted apart.`;
 }
 
-/** "We used 272 of 291 rows; 19 left out for 2 reasons." */
+/**
+ * "We used 272 of 291 rows; 19 left out for 2 reasons."
+ *
+ * @example rowsAnswer(analysis) // 'We used 162 of 176 rows; 14 left out for 1 reason.'
+ */
 export function rowsAnswer({ rows }: Pick<Analysis, 'rows'>): string {
   const { read, used, leftOut, byReason } = rows;
   const start = `We used ${wholeNumber(used)} of ${counted(read, 'row')}`;
@@ -82,7 +95,11 @@ export function rowsAnswer({ rows }: Pick<Analysis, 'rows'>): string {
   return `${start}; ${wholeNumber(leftOut)} left out for ${counted(byReason.length, 'reason')}.`;
 }
 
-/** What the lost tags could hide: "12 tags were lost. Had all 12 flowers failed, 150 of 270 took; had all taken, …". */
+/**
+ * What the lost tags could hide: "12 tags were lost. Had all 12 flowers failed, 150 of 270 took; had all taken, …".
+ *
+ * @example lostTagsSaid(analysis) // '9 tags were lost. If those 9 flowers had failed, 75 of 171 would have taken; if those 9…'
+ */
 export function lostTagsSaid({ raw }: Pick<Analysis, 'raw'>): string {
   const { lost, lowest, highest } = raw.lostTags.overall;
   if (lost === 0) return 'No tag was lost.';
@@ -94,7 +111,11 @@ export function lostTagsSaid({ raw }: Pick<Analysis, 'raw'>): string {
   );
 }
 
-/** Section 3 for one method: counts both ways, then like for like. */
+/**
+ * Section 3 for one method: counts both ways, then like for like.
+ *
+ * @example storedAnswer(analysis.freshVersusStored[0]) // 'Frozen pollen took 31 of 86, fresh pollen 44 of 70; like for like (the same pairs), frozen…'
+ */
 export function storedAnswer(entry: FreshVersusStored): string {
   const { storage, fresh, stored } = entry;
   const start = `${capitalised(pollenOf(storage))} took ${counts(stored.fruits, stored.flowers)}`;
@@ -115,7 +136,11 @@ function whyNotLikeForLike({ adjusted, difference: gap, informativePairs }: Fres
   return `. ${pairs} had both kinds of pollen and both outcomes, so pollen and pair can’t be told apart.`;
 }
 
-/** Whether the raw gap and the like-for-like gap tell different stories, and why; empty where they do not. */
+/**
+ * Whether the raw gap and the like-for-like gap tell different stories, and why; empty where they do not.
+ *
+ * @example confoundingSaid({ ...analysis.freshVersusStored[0], adjusted: { estimate: 0.1, lower: -0.1, upper: 0.3 } }) // 'Over all flowers frozen pollen gives about 3 fewer in every 10 (could be 1 to 4). That it…'
+ */
 export function confoundingSaid({ difference: raw, adjusted, storage }: FreshVersusStored): string {
   if (raw.estimate === null || adjusted.estimate === null) return '';
   if (Math.abs(raw.estimate - adjusted.estimate) < 0.1) return '';
@@ -126,7 +151,11 @@ export function confoundingSaid({ difference: raw, adjusted, storage }: FreshVer
   );
 }
 
-/** Section 4 for one method: counts at two ages, the half age with its range, how far the data reach. */
+/**
+ * Section 4 for one method: counts at two ages, the half age with its range, how far the data reach.
+ *
+ * @example halfAgeAnswer(analysis.halfAge[0], analysis.raw.byAge) // 'Frozen pollen took 5 of 9 at 8 to 14 days and 3 of 18 at 181 to 365 days; it falls to half…'
+ */
 export function halfAgeAnswer(half: HalfAge, byAge: readonly AgeBand[]): string {
   const { storage, oldestAgeDays } = half;
   const bands = byAge.filter((band) => band.storage === storage && band.estimate !== null);
@@ -152,7 +181,11 @@ function fadingSaid(half: HalfAge, oldest: string): string {
 /** Fewer flowers than this on one pair are not ranked (Spiegelhalter 2005: small groups are not ranked). */
 export const FEWEST_RANKED = 5;
 
-/** Section 5: the safest bet by its cautious end, and how many pairs have too few flowers. */
+/**
+ * Section 5: the safest bet by its cautious end, and how many pairs have too few flowers.
+ *
+ * @example pairsAnswer(analysis.pairs) // 'The safest bet is Nachtlaterne × Silberfaden: 11 of 14 took (with fresh pollen about 7 in…'
+ */
 export function pairsAnswer(pairs: readonly PooledPair[]): string {
   const ranked = pairs
     .filter(({ flowers, lower }) => flowers >= FEWEST_RANKED && lower !== null)
@@ -176,7 +209,11 @@ function basisSaid({ basis }: PooledPair): string {
     : `with ${pollenOf(basis.storage)} of ${days(basis.ageDays)}`;
 }
 
-/** Section 6: the verdicts, and what they were held against. */
+/**
+ * Section 6: the verdicts, and what they were held against.
+ *
+ * @example vialsAnswer({ ...analysis, provenance: { options: { useOn: '2026-06-01' } } }) // 'Keep 2, use first 1, test 2, discard 1. Judged for use on 2026-06-01: a vial is worth a…'
+ */
 export function vialsAnswer({
   vials,
   worth,
@@ -196,7 +233,11 @@ function worthSaid(worth: Analysis['worth']): string {
   return `${start}, half of what fresh pollen gives on these plants.`;
 }
 
-/** What to look at first among the vials, by name; empty where nothing calls for action. */
+/**
+ * What to look at first among the vials, by name; empty where nothing calls for action.
+ *
+ * @example vialsToActOn(analysis.vials.slice(4)) // ['Test with a few flowers first: V-06 (Abendstern).', 'Discard: V-05 (Abendglocke).']
+ */
 export function vialsToActOn(vials: readonly VialAdvice[]): readonly string[] {
   const of = (verdict: VialVerdict) =>
     vials
@@ -210,7 +251,11 @@ export function vialsToActOn(vials: readonly VialAdvice[]): readonly string[] {
   return lines.filter(([, names]) => names.length > 0).map(([label, names]) => `${label}: ${joined(names)}.`);
 }
 
-/** Section 9: how the two age scales were weighed. */
+/**
+ * Section 9: how the two age scales were weighed.
+ *
+ * @example scalesSaid({ grower: { ageScales: [{ ageScale: 'days', weight: 0.4 }, { ageScale: 'log1p-days', weight: 0.6 }] } }) // 'How pollen fades is not known from a season or two, so both shapes count: a steady fading…'
+ */
 export function scalesSaid({ grower }: Analysis['models']): string {
   if (grower.ageScales.length < 2) return '';
   const parts = grower.ageScales.map(

@@ -35,7 +35,13 @@ function daysToLook(looks: readonly Look[]): string {
   return `look ${joined(days)}`;
 }
 
-/** "8 flowers are too young to tell: look on 2025-09-28." Empty where nothing is pending. */
+/**
+ * "8 flowers are too young to tell: look on 2025-09-28." Empty where nothing is pending.
+ *
+ * @example
+ * const looks = [{ lookOn: '2025-09-28', flowers: 8, due: false }];
+ * pendingSaid({ flowers: 8, due: 0, looks, awaitingHarvest: 0, asOf: '2025-09-20' }); // '8 flowers are marked as too young to tell. Look on 2025-09-28.'
+ */
 export function pendingSaid({ flowers, due, looks, awaitingHarvest, asOf }: Pending): string {
   const hanging = awaitingHarvest === 0 ? '' : `${counted(awaitingHarvest, 'fruit')} still to be harvested. `;
   if (flowers === 0) return hanging.trim();
@@ -46,7 +52,13 @@ export function pendingSaid({ flowers, due, looks, awaitingHarvest, asOf }: Pend
   return `${hanging}${wholeNumber(flowers)} ${are} marked as too young to tell.${now}${later}`;
 }
 
-/** "Fresh pollen lost 5 tags, so 73 to 78 of 118 took" for each method that lost one; then the gap both ways. */
+/**
+ * "Fresh pollen lost 5 tags, so 73 to 78 of 118 took" for each method that lost one; then the gap both ways.
+ *
+ * @example
+ * const [lowest, highest] = [{ fruits: 73, flowers: 118 }, { fruits: 78, flowers: 118 }];
+ * lostTagsByMethodSaid({ lostTags: { byStorage: [{ storage: 'fresh', lost: 5, lowest, highest }], difference: [] } }); // 'Fresh pollen lost 5 tags, so 73 to 78 of 118 took.'
+ */
 export function lostTagsByMethodSaid({ lostTags }: Pick<RawRates, 'lostTags'>): string {
   const lost = lostTags.byStorage.filter((method) => method.lost > 0);
   if (lost.length === 0) return '';
@@ -79,7 +91,13 @@ function turned({ estimate, lower, upper }: Estimate): Estimate {
   return { estimate: minus(estimate), lower: minus(upper), upper: minus(lower) };
 }
 
-/** "Of the flowers that got no pollen, 0 of 7; could still be as high as 4 in 10." Empty without controls. */
+/**
+ * "Of the flowers that got no pollen, 0 of 7; could still be as high as 4 in 10." Empty without controls.
+ *
+ * @example
+ * const unpollinated = { fruits: 0, flowers: 7, estimate: 0, lower: 0, upper: 0.354 };
+ * controlsSaid({ unpollinated, selfed: { fruits: 0, flowers: 0 }, corrected: [] }); // 'Control flowers that took: without pollen 0 of 7; could still be as high as 4 in 10.'
+ */
 export function controlsSaid({ unpollinated, selfed, corrected }: Controls): string {
   const parts = [
     ...(unpollinated.flowers > 0 ? [`without pollen ${rateWithRange(unpollinated)}`] : []),
@@ -99,7 +117,13 @@ function correctedSaid({ storage, corrected }: CorrectedRate): string {
   return `${pollenOf(storage)} (${rate({ estimate: within(estimate), lower: within(lower), upper: within(upper) })})`;
 }
 
-/** Initial and final fruit set side by side. */
+/**
+ * Initial and final fruit set side by side.
+ *
+ * @example
+ * const [initial, final, kept] = [{ fruits: 75, flowers: 162 }, { fruits: 66, flowers: 162 }, { fruits: 66, flowers: 75 }];
+ * fruitSetSaid({ initial, final, kept, harvestsRecorded: true }); // 'At the check 75 of 162 flowers had set (initial fruit set), and 66 of 162 came to harvest…'
+ */
 export function fruitSetSaid({ initial, final, kept, harvestsRecorded }: FruitSet): string {
   if (initial.flowers === 0) return '';
   const start = `At the check ${counts(initial.fruits, initial.flowers)} flowers had set (initial fruit set)`;
@@ -109,7 +133,14 @@ export function fruitSetSaid({ initial, final, kept, harvestsRecorded }: FruitSe
   return `${start}, and ${counts(final.fruits, final.flowers)} ${end} (final fruit set)${rest}.`;
 }
 
-/** What changed since last season, counts first; empty with one season only. */
+/**
+ * What changed since last season, counts first; empty with one season only.
+ *
+ * @example
+ * const [earlier, later] = [{ fruits: 30, flowers: 80 }, { fruits: 45, flowers: 90 }];
+ * const gap = { difference: { estimate: 0.125, lower: -0.03, upper: 0.27 }, likeForLike: { estimate: null, lower: null, upper: null } };
+ * seasonChangeSaid({ changes: [{ from: '2024', to: '2025', earlier, later, ...gap }] }); // 'In 2024 30 of 80 took, in 2025 45 of 90: about 1 more in every 10 (could be 3 more to…'
+ */
 export function seasonChangeSaid({ changes }: Seasons): string {
   const last = changes.at(-1);
   return last === undefined ? '' : changeSaid(last);
@@ -125,7 +156,11 @@ function changeSaid({ from, to, earlier, later, difference: gap, likeForLike }: 
   return `${start}; like for like (the same pairs with the same kind of pollen) ${difference(turned(likeForLike))}.`;
 }
 
-/** Plants told apart by grower, and names that could not be placed. Empty with one grower. */
+/**
+ * Plants told apart by grower, and names that could not be placed. Empty with one grower.
+ *
+ * @example growersSaid({ growers: { names: ['Ada Finch', 'Bo Reed'], samePlants: false, toldApart: [], unplaced: [] } }) // '2 growers: Ada Finch and Bo Reed. No plant’s name stands with two of them.'
+ */
 export function growersSaid({ growers }: Seasons): string {
   const { names, samePlants, toldApart, unplaced } = growers;
   if (names.length < 2) return '';
@@ -143,7 +178,13 @@ export function growersSaid({ growers }: Seasons): string {
 /** Headings of the table of waves. */
 export const WAVE_COLUMNS = ['season', 'wave', 'mornings', 'rate and range'] as const;
 
-/** Rows of the table of waves; a season names its grower where there are several. */
+/**
+ * Rows of the table of waves; a season names its grower where there are several.
+ *
+ * @example
+ * const wave = { season: '2025', grower: null, wave: '1', from: '2025-06-03', to: '2025-06-09' };
+ * waveRows([{ ...wave, fruits: 11, flowers: 14, estimate: 11 / 14, lower: 0.524, upper: 0.924 }]); // [['2025', '1', '2025-06-03 to 2025-06-09', '11 of 14 (about 8 in 10; could be 5 to 9 in 10)']]
+ */
 export function waveRows(waves: readonly Wave[]): readonly (readonly string[])[] {
   const several = new Set(waves.map(({ grower }) => grower)).size > 1;
   return waves.map(({ season, grower, wave, from, to, ...own }) => [

@@ -5,7 +5,13 @@ import type { Germination } from '../analysis/seeds.ts';
 import { pairName } from './choice-figures.ts';
 import { capitalised, counted, counts, rateWithRange, wholeNumber } from './numbers.ts';
 
-/** "9 crosses have given 20 ripe fruits; 12 of 20 were counted and held 1400 seeds, of which 1150 are not sown yet." */
+/**
+ * "9 crosses have given 20 ripe fruits; 12 of 20 were counted and held 1400 seeds, of which 1150 are not sown yet."
+ *
+ * @example
+ * const entry = { seedParent: 'Nightjar 3', pollenParent: 'Salt Moon', season: '2023', fruits: 2, countedFruits: 2, seeds: 358, unsown: 338 };
+ * seedListAnswer({ entries: [entry] }); // '1 cross has given 2 ripe fruits; 2 of 2 had their seeds counted and held 358 seeds, of…'
+ */
 export function seedListAnswer({ entries }: SeedList): string {
   if (entries.length === 0) return 'No ripe fruit of a cross is written down, so there is no seed to offer.';
   const total = (of: (entry: SeedListEntry) => number) => entries.reduce((sum, entry) => sum + of(entry), 0);
@@ -31,7 +37,14 @@ export const SEED_LIST_COLUMNS = [
   'note',
 ] as const;
 
-/** A row a cross and season: "Nightjar 3 × Salt Moon", "2023", "2", "358", "338", "15 of 20 (about 8 in 10; …)", "". */
+/**
+ * A row a cross and season: "Nightjar 3 × Salt Moon", "2023", "2", "358", "338", "15 of 20 (about 8 in 10; …)", "".
+ *
+ * @example
+ * const germination = { lots: 1, germinated: 15, sown: 20, estimate: 0.75, lower: 0.5, upper: 0.9 };
+ * const entry = { seedParent: 'Nightjar 3', pollenParent: 'Salt Moon', season: '2023', fruits: 2, countedFruits: 2, seeds: 358, unsown: 338 };
+ * seedListRows({ entries: [{ ...entry, bagNotSaid: 0, germination }] })[0]; // ['Nightjar 3 × Salt Moon', '2023', '2', '358', '338', '15 of 20 (about 8 in 10; could be 5 to 9 in 10)', 'none']
+ */
 export function seedListRows({ entries }: Pick<SeedList, 'entries'>): readonly (readonly string[])[] {
   return entries.map((entry) => [
     pairName(entry),
@@ -61,7 +74,11 @@ function noteOf({ fruits, countedFruits, bagNotSaid, seedParent, pollenParent }:
   return notes.length === 0 ? 'none' : notes.join('; ');
 }
 
-/** What stands in no row, and why. */
+/**
+ * What stands in no row, and why.
+ *
+ * @example seedListLeftOut({ unbagged: 0, unharvested: 3, harvestsRecorded: true })[0] // '3 fruits have no harvest date and are not counted as ripe.'
+ */
 export function seedListLeftOut({ unbagged, unharvested, harvestsRecorded }: SeedList): readonly string[] {
   const of = (fruits: number) => counted(fruits, 'fruit');
   return [

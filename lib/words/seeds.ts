@@ -21,7 +21,14 @@ export function amount({ estimate, lower, upper }: Estimate): string {
   return `about ${number(estimate)}${range}`;
 }
 
-/** Seeds, germination and what a flower comes to; empty where no seed was counted. */
+/**
+ * Seeds, germination and what a flower comes to; empty where no seed was counted.
+ *
+ * @example
+ * const seedsPerFruit = { fruits: 12, seeds: 1400, estimate: 1400 / 12, lower: 95, upper: 140 };
+ * const germination = { lots: 2, germinated: 31, sown: 40, estimate: 0.775, lower: 0.6, upper: 0.88 };
+ * seedsSaid({ overall: { seedsPerFruit, germination }, byStorage: [], byPair: [] }); // '12 fruits held 1400 seeds, about 117 (could be 95 to 140) a fruit; 31 of 40 sown…'
+ */
 export function seedsSaid({ overall, byStorage, byPair }: Seeds): string {
   const { seedsPerFruit, germination } = overall;
   if (seedsPerFruit.fruits === 0) return '';

@@ -8,7 +8,13 @@ import { pollenOf } from './storage.ts';
 /** Rows of one kind in the table, the nearest to settled first. */
 const MOST_ROWS = 3;
 
-/** Section 8: fresh against each method, then vials and pairs. */
+/**
+ * Section 8: fresh against each method, then vials and pairs.
+ *
+ * @example
+ * const frozen = { storage: 'frozen', needed: 220, have: 156, more: 64, reach: 324, outOfReach: false };
+ * settleAnswer({ freshVersusStored: [frozen], vials: [], pairs: [] }); // 'About 64 more flowers would settle fresh against frozen pollen, half with each kind on the…'
+ */
 export function settleAnswer(settle: Settle): string {
   return [storagesSaid(settle), vialsSaid(settle), pairsSaid(settle)].filter((said) => said !== '').join(' ');
 }
@@ -78,7 +84,11 @@ function pairsSaid({ pairs }: Settle): string {
   return `${start}, within reach for ${wholeNumber(reachable.length)} of ${pairs.length} pairs${names}.`;
 }
 
-/** What "settled" means, with its numbers. */
+/**
+ * What "settled" means, with its numbers.
+ *
+ * @example settledMeans({ power: 0.8, trueDifference: 0.2, seasonFlowers: 162 }) // '“Settled” means: if the true difference is 2 in every 10 flowers, so many flowers show…'
+ */
 export function settledMeans({ power, trueDifference, seasonFlowers }: Settle): string {
   return (
     `“Settled” means: if the true difference is ${wholeNumber(trueDifference * 10)} in every 10 flowers, so many flowers show that ` +
@@ -106,7 +116,13 @@ function cells(
   return [question, wholeNumber(have), number(needed), number(more), more === null ? CANNOT_TELL : reach];
 }
 
-/** Rows of the table of section 8: every method, and the vials and pairs that are nearest to settled. */
+/**
+ * Rows of the table of section 8: every method, and the vials and pairs that are nearest to settled.
+ *
+ * @example
+ * const frozen = { storage: 'frozen', needed: 220, have: 156, more: 64, reach: 324, outOfReach: false };
+ * settleRows({ freshVersusStored: [frozen], vials: [], pairs: [] })[0]; // ['fresh against frozen pollen, same pairs', '156', '220', '64', 'yes']
+ */
 export function settleRows({ freshVersusStored, vials, pairs }: Settle): readonly (readonly string[])[] {
   return [
     ...freshVersusStored.map((each) => cells(`fresh against ${pollenOf(each.storage)}, same pairs`, each)),

@@ -12,27 +12,51 @@ const MONTHS = [
   ...['November', 'December'],
 ] as const;
 
-/** "10 June 2026"; where no day is known, "any morning". */
+/**
+ * "10 June 2026"; where no day is known, "any morning".
+ *
+ * @example
+ * morningSaid('2026-06-10'); // '10 June 2026'
+ * morningSaid(null); // 'Any morning'
+ */
 export function morningSaid(morning: string | null): string {
   if (morning === null) return 'Any morning';
   const [year, month, day] = morning.split('-').map(Number);
   return `${day} ${MONTHS[month! - 1]} ${year}`;
 }
 
-/** "fresh", or what to take out of the store: "thaw F-04", "R-02, refrigerated". */
+/**
+ * "fresh", or what to take out of the store: "thaw F-04", "R-02, refrigerated".
+ *
+ * @example
+ * pollenToTake({ storage: 'frozen', vial: 'F-04' }); // 'thaw F-04'
+ * pollenToTake({ storage: 'refrigerated', vial: 'R-02' }); // 'R-02, refrigerated'
+ */
 export function pollenToTake({ storage, vial }: Pick<SheetFlower, 'storage' | 'vial'>): string {
   if (vial === null) return 'fresh';
   return storage === 'frozen' ? `thaw ${vial}` : `${vial}, ${storageLabel(storage)}`;
 }
 
-/** What the sheet carries out, in one sentence. */
+/**
+ * What the sheet carries out, in one sentence.
+ *
+ * @example
+ * const flower = { crossId: '2026-001', morning: '2026-06-10', seedParent: 'Salt Moon', pollenParent: 'Copper Tide', storage: 'frozen', vial: 'F-04' };
+ * sheetAnswer([flower], analysis.plan.frontier[0]); // '1 flower on 1 morning, by the mix “most fruit”: about 31 fruits of 8 crosses expected.'
+ */
 export function sheetAnswer(flowers: readonly SheetFlower[], mix: Mix): string {
   const mornings = new Set(flowers.map(({ morning }) => morning).filter((morning) => morning !== null)).size;
   const when = mornings === 0 ? '' : ` on ${counted(mornings, 'morning')}`;
   return `${counted(flowers.length, 'flower')}${when}, by the mix “${mixLabel(mix.name)}”: ${mixGives(mix)} expected.`;
 }
 
-/** What to take out of the store, vial by vial: "F-04 (Copper Tide) for 2 flowers". */
+/**
+ * What to take out of the store, vial by vial: "F-04 (Copper Tide) for 2 flowers".
+ *
+ * @example
+ * const flower = { crossId: '2026-001', morning: '2026-06-10', seedParent: 'Salt Moon', pollenParent: 'Copper Tide', storage: 'frozen', vial: 'F-04' };
+ * vialsToTake([flower, { ...flower, crossId: '2026-002' }]); // 'Vials that are needed: F-04 (Copper Tide) for 2 flowers.'
+ */
 export function vialsToTake(flowers: readonly SheetFlower[]): string {
   const vials = new Map<string, SheetFlower[]>();
   for (const flower of flowers) {
@@ -45,7 +69,13 @@ export function vialsToTake(flowers: readonly SheetFlower[]): string {
   return `Vials that are needed: ${joined(named)}.`;
 }
 
-/** Flowers by morning, in the order of the sheet. */
+/**
+ * Flowers by morning, in the order of the sheet.
+ *
+ * @example
+ * const flower = { crossId: '2026-001', morning: '2026-06-10', seedParent: 'Salt Moon', pollenParent: 'Copper Tide', storage: 'frozen', vial: 'F-04' };
+ * byMorning([flower]).map(({ morning, flowers }) => [morning, flowers.length]); // [['10 June 2026', 1]]
+ */
 export function byMorning(
   flowers: readonly SheetFlower[],
 ): readonly { readonly morning: string; readonly flowers: readonly SheetFlower[] }[] {
@@ -56,12 +86,20 @@ export function byMorning(
   }));
 }
 
-/** The note of a flower in the sheet's file: the morning it was planned for. */
+/**
+ * The note of a flower in the sheet's file: the morning it was planned for.
+ *
+ * @example sheetNote({ morning: '2026-06-10' }) // 'planned for 2026-06-10'
+ */
 export function sheetNote({ morning }: SheetFlower): string {
   return morning === null ? '' : `planned for ${morning}`;
 }
 
-/** What is written on a tag below its number. */
+/**
+ * What is written on a tag below its number.
+ *
+ * @example tagText({ seedParent: 'Salt Moon', pollenParent: 'Copper Tide', vial: 'F-04' }) // 'Salt Moon × Copper Tide, F-04'
+ */
 export function tagText(flower: SheetFlower): string {
   return `${pairName(flower)}, ${flower.vial ?? 'fresh'}`;
 }

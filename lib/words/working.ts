@@ -13,7 +13,11 @@ import { storageLabel } from './storage.ts';
 /** Headings of the table of ages. */
 export const AGE_COLUMNS = ['pollen', 'age', 'rate and range'] as const;
 
-/** Rows of the table of ages of some stored methods, as counted. */
+/**
+ * Rows of the table of ages of some stored methods, as counted.
+ *
+ * @example ageRows(analysis.raw.byAge, ['room']) // [['room temperature', '3 to 7 days', '0 of 6; could still be as high as 4 in 10']]
+ */
 export function ageRows(
   byAge: readonly AgeBand[],
   storages: readonly string[],
@@ -31,7 +35,11 @@ const EFFECTS: ReadonlyMap<string, string> = new Map([
   ['morning', 'mornings'],
 ]);
 
-/** Rows of the table of spreads: a standard deviation on the logit scale for each random effect. */
+/**
+ * Rows of the table of spreads: a standard deviation on the logit scale for each random effect.
+ *
+ * @example spreadRows({ variances: { seedParent: 0.36, pair: 0.04 } }) // [['seed parents', '0.60'], ['pairs, beyond their parents', '0.20']]
+ */
 export function spreadRows({ variances }: Pick<ParentsModel, 'variances'>): readonly (readonly string[])[] {
   return Object.entries(variances).map(([effect, variance]) => [
     EFFECTS.get(effect) ?? effect,
@@ -39,7 +47,11 @@ export function spreadRows({ variances }: Pick<ParentsModel, 'variances'>): read
   ]);
 }
 
-/** How many draws the answers rest on, or why there are none: "Worked out with 1000 draws, worth 840 independent ones." */
+/**
+ * How many draws the answers rest on, or why there are none: "Worked out with 1000 draws, worth 840 independent ones."
+ *
+ * @example drawsSaid({ draws: 1000, effectiveDraws: 840, settled: true }) // 'It was worked out with 1000 draws, worth 840 independent ones.'
+ */
 export function drawsSaid(
   grower: Pick<GrowerModelRecord, 'draws' | 'effectiveDraws' | 'settled' | 'because'>,
 ): string {
@@ -64,7 +76,14 @@ function readingRows({ samePlants, dateOrder, dateSystem, map, same }: OptionsUs
   ];
 }
 
-/** Rows of the table of options, by the names that the command gives them. */
+/**
+ * Rows of the table of options, by the names that the command gives them.
+ *
+ * @example
+ * const options = { level: 0.95, endpoint: 'initial', asOf: null, useOn: '2026-06-01', ageScale: null, worth: null };
+ * const unsaid = { must: [], atMost: [], samePlants: false, dateOrder: null, dateSystem: null, map: [], same: [] };
+ * optionRows({ ...options, ...unsaid })[0]; // ['level', '95%']
+ */
 export function optionRows(options: OptionsUsed): readonly (readonly string[])[] {
   const { level, endpoint, asOf, useOn, ageScale, worth, must, atMost } = options;
   return [
