@@ -100,7 +100,7 @@ export { codedSaid } from './words/coded.ts';
 export { reasonSentence } from './words/english.ts';
 export { problemWords } from './words/english-problems.ts';
 export { findingsSaid } from './words/findings.ts';
-export { nextTestSaid, recordSaid, testSaid, vialReason } from './words/english-vials.ts';
+export { nextTestSaid, recordSaid, testSaid, VERDICT_LABELS, vialReason } from './words/english-vials.ts';
 export type { CataloguedProblem } from './words/problem-catalogue.ts';
 export { problemCatalogue } from './words/problem-catalogue.ts';
 export { fileSize } from './words/file-size.ts';
@@ -116,6 +116,16 @@ export * from './words/settle.ts';
 export { pollenOf, storageLabel } from './words/storage.ts';
 export * from './words/sheet.ts';
 export * from './words/working.ts';
+
+// What pages say around their numbers
+export * from './words/review-page.ts';
+export * from './words/old-vials-page.ts';
+export * from './words/next-season-page.ts';
+export * from './words/crossing-sheet-page.ts';
+export * from './words/seed-list-page.ts';
+export * from './words/start-page.ts';
+export * from './words/problems-page.ts';
+export * from './words/fresh-against-frozen-page.ts';
 
 // Reports
 export type { Html } from './notebook/html.ts';
