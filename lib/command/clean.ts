@@ -27,7 +27,7 @@ function notWritten({ files, crosses, vials, flowers }: Season): string {
 /** The same under codes: no list of faults, whose cells are the grower's own. */
 async function cleanCoded(line: CommandLine, season: Season, world: World): Promise<0 | 1> {
   const folder = line.output!;
-  const { coded } = codedParts(line, season, world);
+  const coded = codedParts(line, season, world);
   if (coded.level === 'summary') throw new Failure('summary-has-no-rows');
   await sealCopy({ coded }, [], world);
   writeFolder(folder, coded.files, world);

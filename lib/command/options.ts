@@ -19,8 +19,8 @@ import {
   one,
   share,
   type Values,
-  valuesOf,
 } from './option-values.ts';
+import { valuesOf } from './option-words.ts';
 import { overSettings, type Settings, settingsText } from './settings.ts';
 import { type Wishes, wishOf } from './wishes.ts';
 

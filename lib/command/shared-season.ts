@@ -1,24 +1,22 @@
 /** What a command works on: the grower's season, or a coded copy of it with what keeps the copy safe. */
 
-import { type AnalyseOptions, type Analysis, analyse } from '../analyse.ts';
+import { type Analysis, analyse } from '../analyse.ts';
 import { findLeaks } from '../notebook/leaks.ts';
 import type { SiteFile } from '../notebook/site.ts';
 import { summaryOnly } from '../notebook/summary-only.ts';
 import { type CodeKey, codeKeyText, newCodeKey, readCodeKey } from '../season/code-key.ts';
-import { type CodedLevel, codedCopy, codedPlant } from '../season/coded-copy.ts';
-import { codedFiles } from '../season/coded-files.ts';
-import { addDays } from '../season/dates.ts';
-import { readSeason } from '../season/read-season.ts';
 import type { Season } from '../season/season.ts';
-import { type Secret, secretsOf, singleCodes } from '../season/secrets.ts';
-import type { SeasonText } from '../season/write-season.ts';
 import { optionsOf } from './analysis-options.ts';
+import { type Coded, codedAnalysis, codedFrom } from './coded-season.ts';
 import { Failure } from './failure.ts';
 import { openCountableSeason, orFail } from './open-season.ts';
 import type { CommandLine } from './options.ts';
 import type { World } from './world.ts';
 
 const KEY_FILE = 'fruitodds-key.json';
+
+/** A coded copy and where its key is kept. */
+type Sealable = Coded & { readonly keyPath: string };
 
 /** A season and its analysis, ready to be shown. */
 export interface SharedSeason {
@@ -27,16 +25,7 @@ export interface SharedSeason {
   readonly season: Season;
   readonly analysis: Analysis;
   /** Null for the grower's own eyes. */
-  readonly coded: Coded | null;
-}
-
-/** A coded copy before it is sealed. */
-export interface Coded {
-  readonly level: CodedLevel;
-  readonly files: readonly SeasonText[];
-  readonly key: CodeKey;
-  readonly keyPath: string;
-  readonly secrets: readonly Secret[];
+  readonly coded: Sealable | null;
 }
 
 /** The numbers that may be handed on: all of them, or for a summary those about all plants together. */
@@ -67,80 +56,21 @@ function refuseSharedKey(path: string, { output }: CommandLine, world: World): v
     throw new Failure('key-shared', { file: path, folder: output });
 }
 
-function copyOf(season: Season, keyPath: string, world: World) {
-  const key = openKey(keyPath, world);
-  try {
-    return codedCopy(season, key);
-  } catch (error) {
-    if (error instanceof RangeError) throw new Failure('dates-too-far', { file: keyPath });
-    throw error;
-  }
-}
-
-/** The options with names under codes and the day of use moved. */
-function codedOptions({ useOn, must, atMost, ...rest }: AnalyseOptions, key: CodeKey): AnalyseOptions {
-  const coded = (name: string): string => codedPlant(name, key);
-  return {
-    ...rest,
-    ...(useOn === undefined ? {} : { useOn: addDays(useOn, key.shiftDays!) }),
-    ...(must && {
-      must: must.map((wish) => ({
-        ...wish,
-        seedParent: coded(wish.seedParent),
-        pollenParent: coded(wish.pollenParent),
-      })),
-    }),
-    ...(atMost && {
-      atMost: atMost.map((wish) => ({
-        ...wish,
-        pollenParent: coded(wish.pollenParent),
-        ...(wish.seedParent === undefined ? {} : { seedParent: coded(wish.seedParent) }),
-      })),
-    }),
-  };
-}
-
-/** Rows of crosses that were left out for a fault, and so are not in the copy. */
-function faulty({ files, crosses }: Season): number {
-  return files
-    .filter(({ kind }) => kind === 'crosses')
-    .reduce((sum, { rows }) => sum + rows, -crosses.length);
-}
-
 /**
  * The coded copy of a season, its key and what must not stand in it. Nothing is written yet: `sealCopy` does.
  *
  * @throws Failure for a key that cannot be used, or would be shared
  */
-export function codedParts(line: CommandLine, own: Season, world: World) {
+export function codedParts(line: CommandLine, own: Season, world: World): Sealable {
   const keyPath = line.key ?? KEY_FILE;
   refuseSharedKey(keyPath, line, world);
-  const { key, season } = copyOf(own, keyPath, world);
-  const level = line.anonymous!;
-  const secrets = [
-    ...secretsOf(
-      own,
-      line.map.map(({ header }) => header),
-    ),
-    ...line.same.flat().map((value) => ({ what: 'the plant', value })),
-    ...(line.settings ? [line.settings.file, line.settings.sha256] : []).map((value) => ({
-      what: 'the settings',
-      value,
-    })),
-    ...[line.useOn, line.asOf].flatMap((value) => (value === undefined ? [] : [{ what: 'the date', value }])),
-    ...(level === 'summary' ? singleCodes(key) : []),
-  ];
-  const coded: Coded = { level, files: codedFiles({ season }), key, keyPath, secrets };
-  return { coded, asOf: season.asOf };
+  const key = openKey(keyPath, world);
+  return { ...codedFrom(own, { ...line, level: line.anonymous! }, key, keyPath), keyPath };
 }
 
 function codedSeason(line: CommandLine, own: Season, world: World): SharedSeason {
-  const { coded, asOf } = codedParts(line, own, world);
-  const sources = coded.files.map(({ name, text }) => ({ name, bytes: new TextEncoder().encode(text) }));
-  const season = readSeason(sources, { endpoint: line.endpoint, ...(asOf === null ? {} : { asOf }) });
-  const analysis = analyse(season, codedOptions(optionsOf(line, own), coded.key));
-  const provenance = { ...analysis.provenance, coded: { level: coded.level, rowsLeftOut: faulty(own) } };
-  return { own, season, analysis: { ...analysis, provenance }, coded };
+  const coded = codedParts(line, own, world);
+  return { own, ...codedAnalysis(own, coded, optionsOf(line, own)), coded };
 }
 
 /**

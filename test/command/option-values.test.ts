@@ -1,30 +1,6 @@
-import { describe, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { Failure } from '../../lib/command/failure.ts';
-import { given, headerMap, namesOfOne, valuesOf } from '../../lib/command/option-values.ts';
-
-const RULES = [
-  { name: 'map', value: 'X', repeatable: true as const, help: '' },
-  { name: 'level', value: 'X', help: '' },
-  { name: 'json', help: '' },
-];
-
-describe('valuesOf', () => {
-  it('keeps values by option and the other words in order', () => {
-    const { values, words } = valuesOf(['check', '--map', 'a=b', 'x.csv', '--map=c=d', '--json'], RULES);
-    expect([...values]).toEqual([
-      ['map', ['a=b', 'c=d']],
-      ['json', ['']],
-    ]);
-    expect(words).toEqual(['check', 'x.csv']);
-  });
-
-  it.each([[['--levle', '1']], [['--level']], [['--json=1']], [['--level', '1', '--level', '2']]])(
-    'refuses %j',
-    (argv) => {
-      expect(() => valuesOf(argv, RULES)).toThrow(Failure);
-    },
-  );
-});
+import { given, headerMap, namesOfOne } from '../../lib/command/option-values.ts';
 
 it('headerMap splits at the last =', () => {
   expect(headerMap('a = b = vial')).toEqual({ header: 'a = b', column: 'vial' });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { Failure } from '../../lib/command/failure.ts';
 import { OPTION_RULES } from '../../lib/command/option-rules.ts';
-import { valuesOf } from '../../lib/command/option-values.ts';
+import { valuesOf } from '../../lib/command/option-words.ts';
 import { overSettings, readSettings, SETTING_NAMES, settingsText } from '../../lib/command/settings.ts';
 import { schemaFaults } from '../schema-validator.ts';
 
@@ -21,6 +21,7 @@ const EVERY = valuesFrom(
   ...['--date-order', 'dmy', '--date-system', '1904', '--map', '__proto__=vial', '--map', 'a=b=seed_parent'],
   ...['--same', 'A=B', '--same-plants', '--endpoint', 'final', '--level', '0.9', '--age-scale', 'days'],
   ...['--worth', '0.2', '--use-on', '2027-06-01', '--language', 'en', '--as-of', '2026-09-01', '--json'],
+  ...['--must', 'A x B=2', '--at-most', 'A=5'],
 );
 
 describe('a file of settings', () => {
