@@ -3,7 +3,8 @@
 import { cholesky, invertCholesky } from '../numerics/linear-algebra.ts';
 import type { Factor } from './design.ts';
 import { type LaplaceSurface, scaledSums } from './laplace-gradient.ts';
-import { type LatentMode, solveCurvature } from './latent-mode.ts';
+import { solveCurvature } from './latent-curvature.ts';
+import type { LatentMode } from './latent-mode.ts';
 
 /** Conditional mode of one random intercept. */
 export interface GroupEffect {

@@ -1,11 +1,15 @@
 /** Laplace's approximation of a mixed logistic model, with its gradient by coefficients and standard deviations. */
 
+import { expMinus } from '../numerics/exponential.ts';
+import { rowProduct } from '../numerics/linear-algebra.ts';
 import { chordStart } from './chord-steps.ts';
 import { type CurvatureInverse, emptyInverse, invertCurvature } from './curvature-inverse.ts';
-import type { LatentPoint } from './latent-likelihood.ts';
-import { type LatentMode, type ModeFinder, modeFinder, solveCurvature } from './latent-mode.ts';
+import { solveCurvature } from './latent-curvature.ts';
+import type { LatentPoint, RowWork } from './latent-likelihood.ts';
+import { type LatentMode, type ModeFinder, modeFinder } from './latent-mode.ts';
 import type { LatentFactor, LatentModel } from './latent-model.ts';
 import { latentModel } from './latent-model.ts';
+import { emptyTraceTerms, traceTerms } from './trace-terms.ts';
 
 /** A binomial logit with fixed columns and crossed random intercepts. */
 export interface MixedModel {
@@ -29,8 +33,13 @@ export interface LaplaceSlope {
   readonly mode: LatentMode;
 }
 
-/** Modes are wanted exact: the gradient, and differences of it, feel their error at first order. */
-const modeTolerance = 1e-18;
+/**
+ * Squared distance to the mode, in standard deviations, that is let pass: the gradient feels the distance at first
+ * order, and differences of it a thousand times as much.
+ */
+const exactMode = 1e-18;
+/** Enough on the way to the optimum. */
+export const roughMode = 1e-14;
 
 /** Evaluates one model again and again, each time starting from the last mode. */
 export interface LaplaceSurface {
@@ -40,9 +49,11 @@ export interface LaplaceSurface {
   readonly inverse: CurvatureInverse;
   /**
    * Value and gradient at p coefficients and one standard deviation a factor. Standard deviations may have either
-   * sign: the approximation is an even, smooth function of each.
+   * sign: the approximation is an even, smooth function of each. `near` is how near to the mode of the random effects
+   * it is taken, as a squared distance in standard deviations; to rounding where left out. The last point asked for
+   * again costs nothing.
    */
-  readonly slope: (coefficients: Float64Array, sds: Float64Array) => LaplaceSlope;
+  readonly slope: (coefficients: Float64Array, sds: Float64Array, near?: number) => LaplaceSlope;
 }
 
 /**
@@ -68,20 +79,29 @@ export function laplaceSurface(model: MixedModel): LaplaceSurface {
   });
   const finder = modeFinder(latent);
   const inverse = emptyInverse(latent);
-  const rows = rowTerms(latent);
+  const rows = emptyTraceTerms(latent);
+  const total = new Float64Array(latent.n);
   let last: LatentMode | undefined;
-  const slope = (coefficients: Float64Array, sds: Float64Array): LaplaceSlope => {
+  let known: { readonly at: Float64Array; readonly slope: LaplaceSlope } | undefined;
+  const slope = (coefficients: Float64Array, sds: Float64Array, near = exactMode): LaplaceSlope => {
+    const at = Float64Array.of(...coefficients, ...sds, near);
+    if (known?.at.every((value, k) => value === at[k])) return known.slope;
+    known = { at, slope: slopeAnew(coefficients, sds, near) };
+    return known.slope;
+  };
+  const slopeAnew = (coefficients: Float64Array, sds: Float64Array, near: number): LaplaceSlope => {
     shiftOffset(model, coefficients, offset);
     const scales = { columns: new Float64Array(0), factors: sds, exclusive: 0 };
-    const mode = finder.find(scales, last && chordStart(finder, scales, last), modeTolerance);
+    const start = last && chordStart(finder, scales, last, near / 2);
+    const mode = finder.find(scales, start?.point, { tolerance: exactMode, near, value: start?.value });
     last = mode;
     invertCurvature(latent, mode.curvature, inverse);
-    traceTerms(latent, sds, inverse, finder.work.weight, rows);
-    const adjoint = adjointOf(latent, finder, sds, mode, rows);
+    traceTerms(latent, sds, inverse, rows);
+    const adjoint = adjointOf(latent, finder, sds, mode, rows.leverage, total);
     return {
       value: mode.logMarginal,
-      byCoefficient: byCoefficient(model, rows.total),
-      bySd: bySd(latent, finder, mode, adjoint, rows),
+      byCoefficient: byCoefficient(model, total),
+      bySd: bySd(latent, finder, mode, adjoint, rows.meeting, total),
       mode,
     };
   };
@@ -96,106 +116,68 @@ function shiftOffset(model: MixedModel, coefficients: Float64Array, offset: Floa
   });
 }
 
-interface RowTerms {
-  /** n × factors: element of H⁻¹ S z_i at the row's level of the factor. */
-  readonly meeting: Float64Array;
-  /** z_i′ S H⁻¹ S z_i, then the derivative of L by eta of row i. */
-  readonly leverage: Float64Array;
-  readonly total: Float64Array;
-}
-
-function rowTerms(latent: LatentModel): RowTerms {
-  return {
-    meeting: new Float64Array(latent.n * latent.factors.length),
-    leverage: new Float64Array(latent.n),
-    total: new Float64Array(latent.n),
-  };
-}
-
-/** Fills `meeting` and `leverage`: what the derivative of log det H needs of each row. */
-function traceTerms(
-  latent: LatentModel,
-  sds: Float64Array,
-  inverse: CurvatureInverse,
-  weight: Float64Array,
-  { meeting, leverage }: RowTerms,
-): void {
-  const { n, factors, factorStart, eliminated, coreSize: size } = latent;
-  const width = factors.length;
-  for (let i = 0; i < n; i += 1) {
-    const from = i * width;
-    meeting.fill(0, from, from + width);
-    leverage[i] = 0;
-    if (weight[i] === 0) continue;
-    const level = eliminated < 0 ? -1 : factors[eliminated]!.codes[i]!;
-    const cross = level < 0 ? null : inverse.cross[level]!;
-    if (level >= 0) meeting[from + eliminated]! += sds[eliminated]! * inverse.diagonal[level]!;
-    for (let g = 0; g < width; g += 1) {
-      const code = factors[g]!.codes[i]!;
-      if (g === eliminated || code < 0) continue;
-      const row = (factorStart[g]! + code) * size;
-      for (let h = 0; h < width; h += 1) {
-        const other = factors[h]!.codes[i]!;
-        if (h === eliminated || other < 0) continue;
-        meeting[from + g]! += sds[h]! * inverse.core[row + factorStart[h]! + other]!;
-      }
-      if (cross === null) continue;
-      const entry = cross[latent.position[from + g]!]!;
-      meeting[from + g]! += sds[eliminated]! * entry;
-      meeting[from + eliminated]! += sds[g]! * entry;
-    }
-    for (let g = 0; g < width; g += 1) leverage[i]! += sds[g]! * meeting[from + g]!;
-  }
-}
-
 /**
  * The adjoint a = H⁻¹ S Z′q with q_i = leverage_i dW_i/deta_i, and the derivative of L by eta_i while v follows its
- * mode: score_i − (q_i − W_i (Z S a)_i) / 2.
+ * mode: score_i − (q_i − W_i (Z S a)_i) / 2, written into `total`.
  */
 function adjointOf(
   latent: LatentModel,
   finder: ModeFinder,
   sds: Float64Array,
   mode: LatentMode,
-  { leverage, total }: RowTerms,
+  leverage: Float64Array,
+  total: Float64Array,
 ): LatentPoint {
   const { eta, score, weight } = finder.work;
   for (let i = 0; i < latent.n; i += 1) {
-    total[i] = -leverage[i]! * weight[i]! * Math.tanh(eta[i]! / 2);
+    const x = eta[i]!;
+    const e = expMinus(Math.abs(x));
+    // dW/deta = −W tanh(eta / 2).
+    const product = (leverage[i]! * weight[i]! * (1 - e)) / (1 + e);
+    total[i] = x > 0 ? -product : product;
   }
   const adjoint = solveCurvature(latent, mode.curvature, scaledSums(latent, sds, total));
   for (let i = 0; i < latent.n; i += 1) total[i] = score[i]! - total[i]! / 2;
-  latent.factors.forEach((factor, g) => {
+  latent.factors.forEach(({ codes }, g) => {
     const effects = g === latent.eliminated ? adjoint.block : adjoint.core;
     const start = g === latent.eliminated ? 0 : latent.factorStart[g]!;
-    for (let i = 0; i < latent.n; i += 1) {
-      const code = factor.codes[i]!;
-      if (code >= 0) total[i]! += (weight[i]! * sds[g]! * effects[start + code]!) / 2;
-    }
+    addWeighted(total, weight, codes, effects, start, sds[g]! / 2);
   });
   return adjoint;
+}
+
+function addWeighted(
+  total: Float64Array,
+  weight: Float64Array,
+  codes: Int32Array,
+  effects: Float64Array,
+  start: number,
+  factor: number,
+): void {
+  for (let i = 0; i < total.length; i += 1) {
+    if (codes[i]! >= 0) total[i]! += weight[i]! * factor * effects[start + codes[i]!]!;
+  }
 }
 
 /** S Z′ x: the sums of x over the rows of each level, times the standard deviation of its factor. */
 export function scaledSums(latent: LatentModel, sds: Float64Array, x: Float64Array): LatentPoint {
   const sums = { core: new Float64Array(latent.coreSize), block: new Float64Array(latent.blockSize) };
-  latent.factors.forEach((factor, g) => {
+  latent.factors.forEach(({ codes }, g) => {
     const target = g === latent.eliminated ? sums.block : sums.core;
     const start = g === latent.eliminated ? 0 : latent.factorStart[g]!;
-    for (let i = 0; i < latent.n; i += 1) {
-      const code = factor.codes[i]!;
-      if (code >= 0) target[start + code]! += sds[g]! * x[i]!;
-    }
+    addSums(target, codes, start, sds[g]!, x);
   });
   return sums;
 }
 
+function addSums(target: Float64Array, codes: Int32Array, start: number, sd: number, x: Float64Array): void {
+  for (let i = 0; i < x.length; i += 1) {
+    if (codes[i]! >= 0) target[start + codes[i]!]! += sd * x[i]!;
+  }
+}
+
 function byCoefficient(model: MixedModel, total: Float64Array): Float64Array {
-  return Float64Array.from(model.columns, (column) => {
-    let sum = 0;
-    for (let i = 0; i < column.length; i += 1) sum += column[i]! * total[i]!;
-    return sum;
-  });
+  return Float64Array.from(model.columns, (column) => rowProduct(column, 0, total, 0, column.length));
 }
 
 /** Sum over rows of v total − a score / 2 − W meeting, for each factor. */
@@ -204,22 +186,32 @@ function bySd(
   finder: ModeFinder,
   mode: LatentMode,
   adjoint: LatentPoint,
-  { meeting, total }: RowTerms,
+  meeting: readonly Float64Array[],
+  total: Float64Array,
 ): Float64Array {
-  const { score, weight } = finder.work;
-  const width = latent.factors.length;
-  return Float64Array.from(latent.factors, (factor, g) => {
+  return Float64Array.from(latent.factors, ({ codes }, g) => {
     const inBlock = g === latent.eliminated;
     const effects = inBlock ? mode.point.block : mode.point.core;
     const adjoints = inBlock ? adjoint.block : adjoint.core;
     const start = inBlock ? 0 : latent.factorStart[g]!;
-    let sum = 0;
-    for (let i = 0; i < latent.n; i += 1) {
-      const code = factor.codes[i]!;
-      if (code < 0) continue;
-      const k = start + code;
-      sum += effects[k]! * total[i]! - (adjoints[k]! * score[i]!) / 2 - weight[i]! * meeting[i * width + g]!;
-    }
-    return sum;
+    return levelSum(finder.work, codes, effects, adjoints, start, meeting[g]!, total);
   });
+}
+
+function levelSum(
+  { score, weight }: RowWork,
+  codes: Int32Array,
+  effects: Float64Array,
+  adjoints: Float64Array,
+  start: number,
+  meeting: Float64Array,
+  total: Float64Array,
+): number {
+  let sum = 0;
+  for (let i = 0; i < codes.length; i += 1) {
+    if (codes[i]! < 0) continue;
+    const k = start + codes[i]!;
+    sum += effects[k]! * total[i]! - (adjoints[k]! * score[i]!) / 2 - weight[i]! * meeting[i]!;
+  }
+  return sum;
 }

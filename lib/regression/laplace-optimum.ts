@@ -3,7 +3,8 @@
 import { cholesky, solveCholesky, solveLower } from '../numerics/linear-algebra.ts';
 import { differenceHessian, minimise, type Slope } from '../numerics/minimise.ts';
 import type { Convergence } from './fit.ts';
-import { type LaplaceSurface, laplaceSurface, type MixedModel } from './laplace-gradient.ts';
+import { conditionalCovariance } from './given-variances.ts';
+import { type LaplaceSurface, laplaceSurface, type MixedModel, roughMode } from './laplace-gradient.ts';
 
 /** Where to begin: coefficients of a fit without random effects, and their p × p covariance. */
 export interface FixedStart {
@@ -48,6 +49,8 @@ interface Whitening {
   readonly p: number;
   /** Unit of each factor of the model. */
   readonly units: Float64Array;
+  /** The surface of all factors. */
+  readonly surface: LaplaceSurface;
 }
 
 const startingSd = 0.5;
@@ -83,15 +86,15 @@ export function laplaceOptimum(model: MixedModel, start: FixedStart): LaplaceOpt
 
 function whiteningOf(model: MixedModel, start: FixedStart): Whitening {
   const p = start.coefficients.length;
-  const root = cholesky(start.covariance, p);
-  if (root === null) {
+  if (cholesky(start.covariance, p) === null) {
     throw new RangeError('laplaceOptimum: start must have a positive definite covariance, got another');
   }
   const surface = laplaceSurface(model);
   const sds = new Float64Array(model.factors.length).fill(startingSd);
-  surface.slope(start.coefficients, sds);
+  const { mode } = surface.slope(start.coefficients, sds);
+  const root = cholesky(conditionalCovariance(surface, sds, mode), p)!;
   const units = model.factors.map((_, g) => 1 / Math.sqrt(expectedInformation(surface, g)));
-  return { start, root, p, units: Float64Array.from(units, (unit) => Math.min(1, unit)) };
+  return { start, root, p, units: Float64Array.from(units, (unit) => Math.min(1, unit)), surface };
 }
 
 /**
@@ -122,11 +125,16 @@ function sdsAt({ p, units }: Whitening, kept: readonly number[], theta: Float64A
   return Float64Array.from(kept, (g, k) => theta[p + k]! * units[g]!);
 }
 
-/** The negative log-likelihood with its gradient in whitened coordinates. */
-function descent(surface: LaplaceSurface, whitening: Whitening, kept: readonly number[]): Slope {
+/** The negative log-likelihood with its gradient in whitened coordinates; `near` as in `LaplaceSurface`. */
+function descent(
+  surface: LaplaceSurface,
+  whitening: Whitening,
+  kept: readonly number[],
+  near?: number,
+): Slope {
   const { root, p, units } = whitening;
   return (theta) => {
-    const slope = surface.slope(coefficientsAt(whitening, theta), sdsAt(whitening, kept, theta));
+    const slope = surface.slope(coefficientsAt(whitening, theta), sdsAt(whitening, kept, theta), near);
     const gradient = new Float64Array(theta.length);
     for (let k = 0; k < p; k += 1) {
       for (let j = k; j < p; j += 1) gradient[k]! -= root[j * p + k]! * slope.byCoefficient[j]!;
@@ -144,8 +152,12 @@ function ascend(
   kept: readonly number[],
   theta: Float64Array,
 ): Ascent {
-  const surface = laplaceSurface({ ...model, factors: kept.map((g) => model.factors[g]!) });
-  const { x, value, iterations } = minimise(descent(surface, whitening, kept), theta, { tolerance: 1e-7 });
+  const surface =
+    kept.length === model.factors.length
+      ? whitening.surface
+      : laplaceSurface({ ...model, factors: kept.map((g) => model.factors[g]!) });
+  const rough = descent(surface, whitening, kept, roughMode);
+  const { x, value, iterations } = minimise(rough, theta, { tolerance: 1e-7 });
   return { surface, kept, theta: x, value: -value, iterations };
 }
 
@@ -211,9 +223,10 @@ function polished(model: MixedModel, whitening: Whitening, ascent: Ascent): Lapl
   const factor = cholesky(hessian, size);
   let decrement = Infinity;
   let { value, gradient } = slope(theta);
-  for (let steps = 0; factor !== null && steps < mostNewtonSteps && decrement > aim; steps += 1) {
+  for (let steps = 0; factor !== null && steps < mostNewtonSteps; steps += 1) {
     const step = solveCholesky(factor, size, gradient);
     decrement = step.reduce((sum, move, k) => sum + move * gradient[k]!, 0);
+    if (decrement <= aim) break;
     for (let k = 0; k < size; k += 1) theta[k]! -= step[k]!;
     ({ value, gradient } = slope(theta));
   }

@@ -110,12 +110,12 @@ function drawCore(
  */
 function drawBlock(model: LatentModel, mode: LatentMode, noise: DrawNoise, target: LatentPoint): number {
   const { diagonal, cross } = mode.curvature;
+  const { blockSize, touchStart, touchIndex } = model;
   let logDensity = 0;
-  for (let a = 0; a < model.blockSize; a += 1) {
-    const list = model.touched[a]!;
-    const values = cross[a]!;
+  for (let a = 0; a < blockSize; a += 1) {
+    const end = touchStart[a + 1]!;
     let sum = 0;
-    for (let k = 0; k < list.length; k += 1) sum += values[k]! * target.core[list[k]!]!;
+    for (let k = touchStart[a]!; k < end; k += 1) sum += cross[k]! * target.core[touchIndex[k]!]!;
     const z = noise.block[a]!;
     const root = Math.sqrt(diagonal[a]!);
     const centre = mode.point.block[a]! - sum / diagonal[a]!;

@@ -1,5 +1,6 @@
 /** Linear predictor and log-likelihood of a latent model, with the score and the working weight of each row. */
 
+import { expMinus } from '../numerics/exponential.ts';
 import type { LatentModel } from './latent-model.ts';
 
 /** Scales of a latent model: prior standard deviation of each column and factor, and the exclusive probability. */
@@ -25,6 +26,14 @@ export interface RowWork {
   readonly scaled: Float64Array;
   /** By level of the exclusive factor: log-likelihood of its rows, then probability that it is not barren. */
   readonly level: Float64Array;
+  /** Gradient and step of the last Newton or chord step. */
+  readonly slope: LatentPoint;
+  readonly step: LatentPoint;
+}
+
+/** A point of zeros. */
+export function emptyPoint(model: LatentModel): LatentPoint {
+  return { core: new Float64Array(model.coreSize), block: new Float64Array(model.blockSize) };
 }
 
 export function rowWork(model: LatentModel): RowWork {
@@ -34,6 +43,8 @@ export function rowWork(model: LatentModel): RowWork {
     weight: new Float64Array(model.n),
     scaled: new Float64Array(model.coreSize),
     level: new Float64Array(model.barren.length),
+    slope: emptyPoint(model),
+    step: emptyPoint(model),
   };
 }
 
@@ -106,7 +117,7 @@ function plainLogLikelihood({ n, trials, successes }: LatentModel, work: RowWork
     const x = eta[i]!;
     const m = trials[i]!;
     const y = successes[i]!;
-    const e = Math.exp(-Math.abs(x));
+    const e = expMinus(Math.abs(x));
     const small = e / (1 + e);
     const large = 1 - small;
     score[i] = y - m * (x >= 0 ? large : small);
@@ -129,7 +140,7 @@ function rowTerms(model: LatentModel, work: RowWork, i: number): number {
   const eta = work.eta[i]!;
   const trials = model.trials[i]!;
   const successes = model.successes[i]!;
-  const e = Math.exp(-Math.abs(eta));
+  const e = expMinus(Math.abs(eta));
   const small = e / (1 + e);
   const p = eta >= 0 ? 1 - small : small;
   work.score[i] = successes - trials * p;

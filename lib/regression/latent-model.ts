@@ -51,11 +51,13 @@ export interface LatentModel extends LatentSpec {
   readonly entryStart: Int32Array;
   readonly entryCore: Int32Array;
   readonly entryValue: Float64Array;
-  /** Position of each entry in the touched list of its row's eliminated level; −1 without. */
+  /** Place of each entry in `touchIndex`, under its row's eliminated level; −1 without. */
   readonly entryPlace: Int32Array;
-  /** Core indices that each eliminated level touches, in ascending order. */
-  readonly touched: readonly Int32Array[];
-  /** Position in the touched list of each row's factor entries: n × factors, −1 where none. */
+  /** Where each eliminated level's core indices begin in `touchIndex`: blockSize + 1 places. */
+  readonly touchStart: Int32Array;
+  /** Core indices that each eliminated level touches, in ascending order, one level after the other. */
+  readonly touchIndex: Int32Array;
+  /** Place in `touchIndex` of each row's factor entries: n × factors, −1 where none. */
   readonly position: Int32Array;
   /** Levels of the exclusive factor without any success: those that may be of the kind that never succeeds. */
   readonly barren: Uint8Array;
@@ -73,12 +75,12 @@ export function latentModel(spec: LatentSpec): LatentModel {
   });
   const shape = { n, eliminated, factorStart, columnStart: next, coreSize: next + spec.columns.length };
   const blockSize = eliminated < 0 ? 0 : spec.factors[eliminated]!.size;
-  const touched = touchedLists(spec, shape, blockSize);
+  const touched = touchedCores(spec, shape, blockSize);
   return {
     ...spec,
     ...shape,
     blockSize,
-    touched,
+    ...touched,
     ...entries(spec, shape, touched),
     position: positions(spec, shape, touched),
     barren: barrenLevels(spec),
@@ -95,55 +97,85 @@ function largestFactor(factors: readonly LatentFactor[]): number {
   return best;
 }
 
-function touchedLists(spec: LatentSpec, shape: Shape, blockSize: number): Int32Array[] {
-  const sets = Array.from({ length: blockSize }, () => new Set<number>());
-  if (shape.eliminated < 0) return [];
-  const block = spec.factors[shape.eliminated]!.codes;
+type Touched = Pick<LatentModel, 'touchStart' | 'touchIndex'>;
+
+/** Which core indices meet each eliminated level in a row: found as sorted numbers, level × coreSize + index. */
+function touchedCores(spec: LatentSpec, shape: Shape, blockSize: number): Touched {
+  const touchStart = new Int32Array(blockSize + 1);
+  if (shape.eliminated < 0) return { touchStart, touchIndex: new Int32Array(0) };
+  const { coreSize, columnStart } = shape;
+  const levels = spec.factors[shape.eliminated]!.codes;
+  const others = spec.factors.map((_, g) => g).filter((g) => g !== shape.eliminated);
+  const keys = new Float64Array(shape.n * others.length + blockSize * spec.columns.length);
+  let count = 0;
   for (let i = 0; i < shape.n; i += 1) {
-    if (block[i]! < 0) continue;
-    const set = sets[block[i]!]!;
-    spec.factors.forEach((factor, g) => {
-      const code = factor.codes[i]!;
-      if (g !== shape.eliminated && code >= 0) set.add(shape.factorStart[g]! + code);
-    });
+    if (levels[i]! < 0) continue;
+    for (const g of others) {
+      const code = spec.factors[g]!.codes[i]!;
+      if (code >= 0) keys[count++] = levels[i]! * coreSize + shape.factorStart[g]! + code;
+    }
   }
-  const columns = spec.columns.map((_, c) => shape.columnStart + c);
-  return sets.map((set) => Int32Array.from([...[...set].sort((a, b) => a - b), ...columns]));
+  for (let a = 0; a < blockSize; a += 1) {
+    for (let k = columnStart; k < coreSize; k += 1) keys[count++] = a * coreSize + k;
+  }
+  const sorted = keys.subarray(0, count).sort();
+  const touchIndex = new Int32Array(count);
+  let distinct = 0;
+  for (let k = 0; k < count; k += 1) {
+    if (k > 0 && sorted[k] === sorted[k - 1]) continue;
+    const level = Math.floor(sorted[k]! / coreSize);
+    touchIndex[distinct++] = sorted[k]! - level * coreSize;
+    touchStart[level + 1] = distinct;
+  }
+  for (let a = 0; a < blockSize; a += 1) touchStart[a + 1] = Math.max(touchStart[a]!, touchStart[a + 1]!);
+  return { touchStart, touchIndex: touchIndex.slice(0, distinct) };
 }
 
-function positions(spec: LatentSpec, shape: Shape, touched: readonly Int32Array[]): Int32Array {
+/** Place of a core index under an eliminated level, by bisection; −1 where the level does not touch it. */
+function placeOf({ touchStart, touchIndex }: Touched, level: number, core: number): number {
+  let low = touchStart[level]!;
+  let high = touchStart[level + 1]!;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (touchIndex[middle]! < core) low = middle + 1;
+    else high = middle;
+  }
+  return low < touchStart[level + 1]! && touchIndex[low] === core ? low : -1;
+}
+
+function positions(spec: LatentSpec, shape: Shape, touched: Touched): Int32Array {
   const width = spec.factors.length;
   const position = new Int32Array(shape.n * width).fill(-1);
   if (shape.eliminated < 0) return position;
-  const block = spec.factors[shape.eliminated]!.codes;
-  const where = touched.map((list) => new Map(Array.from(list, (core, k) => [core, k])));
-  for (let i = 0; i < shape.n; i += 1) {
-    if (block[i]! < 0) continue;
-    spec.factors.forEach((factor, g) => {
-      const code = factor.codes[i]!;
-      if (g === shape.eliminated || code < 0) return;
-      position[i * width + g] = where[block[i]!]!.get(shape.factorStart[g]! + code)!;
-    });
-  }
+  const levels = spec.factors[shape.eliminated]!.codes;
+  spec.factors.forEach(({ codes }, g) => {
+    if (g === shape.eliminated) return;
+    for (let i = 0; i < shape.n; i += 1) {
+      if (levels[i]! < 0 || codes[i]! < 0) continue;
+      position[i * width + g] = placeOf(touched, levels[i]!, shape.factorStart[g]! + codes[i]!);
+    }
+  });
   return position;
 }
 
 type Entries = Pick<LatentModel, 'entryStart' | 'entryCore' | 'entryValue' | 'entryPlace'>;
 
 /** Every row's entries that are not zero, once and for all: every evaluation runs through them. */
-function entries(spec: LatentSpec, shape: Shape, touched: readonly Int32Array[]): Entries {
-  const core: number[] = [];
-  const value: number[] = [];
-  const place: number[] = [];
+function entries(spec: LatentSpec, shape: Shape, touched: Touched): Entries {
+  const most = shape.n * (spec.factors.length + spec.columns.length);
+  const core = new Int32Array(most);
+  const value = new Float64Array(most);
+  const place = new Int32Array(most);
   const entryStart = new Int32Array(shape.n + 1);
   const levels = shape.eliminated < 0 ? null : spec.factors[shape.eliminated]!.codes;
-  const where = touched.map((list) => new Map(Array.from(list, (index, k) => [index, k])));
+  let count = 0;
   for (let i = 0; i < shape.n; i += 1) {
-    const places = levels === null || levels[i]! < 0 ? null : where[levels[i]!]!;
+    const level = levels === null ? -1 : levels[i]!;
     const add = (index: number, x: number): void => {
-      core.push(index);
-      value.push(x);
-      place.push(places?.get(index) ?? -1);
+      core[count] = index;
+      value[count] = x;
+      place[count] = level < 0 ? -1 : placeOf(touched, level, index);
+      count += 1;
     };
     spec.factors.forEach(({ codes }, g) => {
       if (g !== shape.eliminated && codes[i]! >= 0) add(shape.factorStart[g]! + codes[i]!, 1);
@@ -151,13 +183,13 @@ function entries(spec: LatentSpec, shape: Shape, touched: readonly Int32Array[])
     spec.columns.forEach((column, c) => {
       if (column[i] !== 0) add(shape.columnStart + c, column[i]!);
     });
-    entryStart[i + 1] = core.length;
+    entryStart[i + 1] = count;
   }
   return {
     entryStart,
-    entryCore: Int32Array.from(core),
-    entryValue: Float64Array.from(value),
-    entryPlace: Int32Array.from(place),
+    entryCore: core.slice(0, count),
+    entryValue: value.slice(0, count),
+    entryPlace: place.slice(0, count),
   };
 }
 

@@ -16,9 +16,9 @@ import { randomStream } from '../numerics/random.ts';
 import type { HyperProposal } from './hyper-proposal.ts';
 import { hyperPoints, hyperProposal } from './hyper-proposal.ts';
 import { drawNoise, drawNormal, mirror, refill } from './latent-draws.ts';
-import type { LatentPoint, LatentScales } from './latent-likelihood.ts';
+import { emptyPoint, type LatentPoint, type LatentScales } from './latent-likelihood.ts';
 import type { ModeFinder } from './latent-mode.ts';
-import { density, emptyPoint, modeFinder } from './latent-mode.ts';
+import { density, modeFinder } from './latent-mode.ts';
 import type { LatentModel } from './latent-model.ts';
 import type { PriorModel } from './prior-model.ts';
 import { hyperSize, latentOf, scalesAt, tailBounds } from './prior-model.ts';
@@ -64,7 +64,7 @@ export interface Posterior {
 }
 
 /** A mode this near is good enough to look around: the weights are exact wherever the proposal stands. */
-const ROUGH = 1e-4;
+const ROUGH = { tolerance: 1e-4 };
 
 /** All proposed draws in a few large arrays. */
 interface Proposed {

@@ -1,5 +1,6 @@
 /** The binomial response: links, fitted means, working weights, scores and log-likelihood. */
 
+import { expMinus } from '../numerics/exponential.ts';
 import { normalCdf, normalDensity, normalLogCdf, normalQuantile } from '../numerics/normal.ts';
 import { logGamma } from '../numerics/special-functions.ts';
 import type { Link } from './fit.ts';
@@ -36,7 +37,7 @@ function respondLogit(eta: Float64Array, { successes, trials }: Counts, target: 
   for (let i = 0; i < eta.length; i += 1) {
     const x = eta[i]!;
     const m = trials[i]!;
-    const e = Math.exp(-Math.abs(x));
+    const e = expMinus(Math.abs(x));
     const larger = 1 / (1 + e);
     const mu = x >= 0 ? larger : e * larger;
     mean[i] = mu;
@@ -112,7 +113,7 @@ export function respond(link: Link, eta: Float64Array, counts: Counts, target: R
 export function linkInverse(link: Link, eta: number): number {
   if (link === 'probit') return normalCdf(eta);
   if (link === 'cloglog') return -Math.expm1(-Math.exp(eta));
-  const e = Math.exp(-Math.abs(eta));
+  const e = expMinus(Math.abs(eta));
   return eta >= 0 ? 1 / (1 + e) : e / (1 + e);
 }
 
@@ -120,7 +121,7 @@ export function linkInverse(link: Link, eta: number): number {
 export function linkSlope(link: Link, eta: number): number {
   if (link === 'probit') return normalDensity(eta);
   if (link === 'cloglog') return Math.exp(eta - Math.exp(eta));
-  const e = Math.exp(-Math.abs(eta));
+  const e = expMinus(Math.abs(eta));
   return e / ((1 + e) * (1 + e));
 }
 

@@ -25,6 +25,24 @@ describe('cholesky', () => {
     expect(cholesky(A, 3)).toEqual(L);
   });
 
+  it('finds the factor of a matrix whose rows begin with zeros, over itself and apart', () => {
+    // L L′ = A by hand, in whole numbers: eight rows, of which the last two are full and the others diagonal.
+    const n = 8;
+    const factor = new Float64Array(n * n);
+    for (let i = 0; i < n; i += 1) {
+      for (let j = 0; j < i; j += 1) factor[i * n + j] = i < 6 ? 0 : ((i * j) % 5) - 2;
+      factor[i * n + i] = 2 + (i % 3);
+    }
+    const matrix = new Float64Array(n * n);
+    for (let i = 0; i < n; i += 1) {
+      for (let j = 0; j < n; j += 1) {
+        for (let k = 0; k < n; k += 1) matrix[i * n + j]! += factor[i * n + k]! * factor[j * n + k]!;
+      }
+    }
+    expect(cholesky(matrix, n)).toEqual(factor);
+    expect(cholesky(matrix, n, matrix)).toEqual(factor);
+  });
+
   it('reads the lower triangle only', () => {
     expect(cholesky(Float64Array.of(4, 99, 99, 12, 37, 99, -16, -43, 98), 3)).toEqual(L);
   });

@@ -16,7 +16,8 @@ describe('chordStart', () => {
   it('comes to the mode of scales nearby', () => {
     const finder = modeFinder(latent);
     const last = finder.find(scalesOf(0.8, 1.1));
-    const start = chordStart(finder, scalesOf(0.85, 1), last);
+    const { point: start, value } = chordStart(finder, scalesOf(0.85, 1), last, 1e-18);
+    expect(value).toBe(density(latent, scalesOf(0.85, 1), start, finder.work));
     const mode = modeFinder(latent).find(scalesOf(0.85, 1)).point;
     start.block.forEach((value, a) => {
       expect(value).toBeCloseTo(mode.block[a]!, 8);
@@ -34,8 +35,9 @@ describe('chordStart', () => {
     ]) {
       const finder = modeFinder(latent);
       const last = finder.find(scalesOf(0.1, 0.1));
-      const start = chordStart(finder, scalesOf(...sds), last);
-      const reached = density(latent, scalesOf(...sds), start, finder.work);
+      const { point, value } = chordStart(finder, scalesOf(...sds), last, 1e-18);
+      const reached = density(latent, scalesOf(...sds), point, finder.work);
+      if (value !== undefined) expect(value).toBe(reached);
       expect(reached).toBeGreaterThanOrEqual(density(latent, scalesOf(...sds), last.point, finder.work));
     }
   });

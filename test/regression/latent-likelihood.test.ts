@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import {
+  emptyPoint,
   linearPredictor,
   logistic01,
   logLikelihood,
@@ -75,5 +76,14 @@ describe('logLikelihood', () => {
       expect(Number.isFinite(logLikelihood(model, scales, work))).toBe(true);
       expect(work.score.every(Number.isFinite)).toBe(true);
     }
+  });
+});
+
+describe('emptyPoint', () => {
+  it('has a coefficient for every level and column, all 0', () => {
+    // Three mothers, two vials and two columns in the core, five pairs eliminated.
+    const point = emptyPoint(latentModel(EXCLUSIVE.spec));
+    expect([...point.core]).toEqual(Array(7).fill(0));
+    expect([...point.block]).toEqual(Array(5).fill(0));
   });
 });
