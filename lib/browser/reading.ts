@@ -79,5 +79,8 @@ function fileReading({ problems, ...file }: SeasonFile, map: ReadonlyMap<string,
   const headers = file.columns.map(({ header }) => header);
   const { missing, unclear } = understandHeader(headers, foldedMap(map), file.kind);
   const askable = unclear.filter((each) => new Set(each.headers).size > 1);
-  return { ...file, groups, missing: headers.length === 0 ? [] : missing, unclear: askable };
+  // Some headers are told by what stands below them.
+  const placed = new Set(file.columns.map(({ column }) => column));
+  const asked = headers.length === 0 ? [] : missing.filter((column) => !placed.has(column));
+  return { ...file, groups, missing: asked, unclear: askable };
 }

@@ -1,5 +1,6 @@
 /** Text of one cell → a number, a word or a name; or the code of what is wrong with it. */
 
+import type { DecimalMark } from './decimal-marks.ts';
 import type { RowProblemCode } from './problems.ts';
 import { unitFactor } from './units.ts';
 import { foldWord, type WordList } from './values.ts';
@@ -13,11 +14,29 @@ export interface NumberRule {
   readonly whole?: boolean;
   /** Our name of the column, which tells the units that may stand behind the number. */
   readonly column?: string;
+  /** What parts decimals in the column, where its numbers tell it. */
+  readonly mark?: DecimalMark;
 }
 
 const NUMBER = /^([+-]?\d+(?:[.,]\d+)?)\s*([^\d\s].*)?$/su;
 /** Thousands parted by spaces, as the International System of Units writes them (SI brochure, 9th edition, 5.4.4). */
 const PARTED = /^([+-]?\d{1,3}(?:[ \u00a0\u2009\u202f]\d{3})+)(?!\d)/u;
+
+/** Digits in threes with a mark between them: one such group alone may be decimals just as well. */
+const ONE_GROUP = /^[+-]?[1-9]\d{0,2}([.,])\d{3}(?![\d.,])/;
+const GROUPS =
+  /^[+-]?\d{1,3}(?:(?:\.\d{3})+(?=,\d)|(?:,\d{3})+(?=\.\d)|(?:\.\d{3}){2,}|(?:,\d{3}){2,})(?!\d)/;
+
+/** The number without marks between its thousands; null where the mark in it may part thousands or decimals. */
+function withoutThousands(text: string, whole: boolean, mark: DecimalMark | undefined): string | null {
+  const parted = PARTED.exec(text)?.[1] ?? GROUPS.exec(text)?.[0];
+  if (parted !== undefined) return parted.replace(/[^\d+-]/gu, '') + text.slice(parted.length);
+  const group = ONE_GROUP.exec(text);
+  if (group === null) return text;
+  if (whole || (mark === undefined && group[1] === ',')) return null;
+  if (mark === undefined || group[1] === mark) return text;
+  return text.replace(group[1], '');
+}
 
 /** A number read from a cell; `converted` where it was written in another unit than its column's or with spaces. */
 export type NumberReading =
@@ -35,15 +54,15 @@ function rounded(value: number): number {
  *
  * @example readNumber('12,5 g', { highest: 5000, column: 'fruit_weight_g' }) // { value: 12.5 }
  */
-export function readNumber(text: string, { highest, whole = false, column = '' }: NumberRule): NumberReading {
-  const thousands = PARTED.exec(text)?.[1];
-  const joined =
-    thousands === undefined ? text : thousands.replace(/\s/gu, '') + text.slice(thousands.length);
-  const parts = NUMBER.exec(joined);
+export function readNumber(
+  text: string,
+  { highest, whole = false, column = '', mark }: NumberRule,
+): NumberReading {
+  const joined = withoutThousands(text, whole, mark);
+  const parts = joined === null ? null : NUMBER.exec(joined);
   if (parts === null) return { fault: 'number-not-understood' };
   const factor = parts[2] === undefined ? 1 : unitFactor(column, parts[2]);
-  // 1,234 may be one and a bit or over a thousand.
-  if (factor === null || /,\d{3}$/.test(parts[1])) return { fault: 'number-not-understood' };
+  if (factor === null) return { fault: 'number-not-understood' };
   const value = rounded(Number(parts[1].replace(',', '.')) * factor);
   if (whole && !Number.isInteger(value)) return { fault: 'number-not-understood' };
   if (value < 0) return { fault: 'number-negative' };

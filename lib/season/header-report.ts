@@ -2,12 +2,16 @@
 
 import { COLUMNS, type Column, type KnownKind } from './columns.ts';
 import type { Header } from './header.ts';
+import { isOpenHeader } from './header-by-values.ts';
 import { likelyColumn } from './likely-column.ts';
 import type { Report } from './problems.ts';
 import type { Row } from './rows.ts';
 
 /** So many columns that are not used are told one by one; the rest is counted. */
 const TOLD_ONE_BY_ONE = 50;
+
+/** What a header of several meanings may well be. */
+const OPEN_TO: ReadonlySet<string> = new Set(['pollen_parent', 'storage', 'collected']);
 
 /** Our columns of the file's kind that no header was found for. */
 function unplaced({ kind, columns, unclear }: Header): Column[] {
@@ -22,7 +26,10 @@ function suggestions(header: Header): Map<string, string> {
   const likely = new Map<string, string>();
   const times = new Map<string, number>();
   for (const theirs of header.unknown.slice(0, TOLD_ONE_BY_ONE)) {
-    const name = likelyColumn(theirs, candidates)?.name;
+    const likelyOne = isOpenHeader(theirs)
+      ? candidates.find(({ required, name: ours }) => required && OPEN_TO.has(ours))
+      : likelyColumn(theirs, candidates);
+    const name = likelyOne?.name;
     if (name === undefined) continue;
     likely.set(theirs, name);
     times.set(name, (times.get(name) ?? 0) + 1);

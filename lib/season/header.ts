@@ -32,16 +32,29 @@ interface Claim extends PlacedColumn {
   readonly strength: number;
 }
 
-function claimOf(header: string, index: number, kind: KnownKind, map: HeaderMap): Claim | null {
-  const said = map.get(foldHeader(header));
-  const column = COLUMNS[kind].find(({ name }) => name === said) ?? columnNamed(header, kind);
+function claimOf(
+  header: string,
+  index: number,
+  kind: KnownKind,
+  map: HeaderMap,
+  byValues: HeaderMap,
+): Claim | null {
+  const folded = foldHeader(header);
+  const [said, told] = [map.get(folded), byValues.get(folded)];
+  const named = (wanted: string | undefined) => COLUMNS[kind].find(({ name }) => name === wanted);
+  const column = named(said) ?? columnNamed(header, kind) ?? named(told);
   if (column === undefined) return null;
-  const named = foldHeader(header) === foldHeader(column.name);
-  return { index, header, column, strength: column.name === said ? SAID : named ? NAMED : GUESSED };
+  const own = folded === foldHeader(column.name);
+  return { index, header, column, strength: column.name === said ? SAID : own ? NAMED : GUESSED };
 }
 
-function claimsOf(headers: readonly string[], kind: KnownKind, map: HeaderMap): Claim[] {
-  return headers.flatMap((header, index) => claimOf(header.trim(), index, kind, map) ?? []);
+function claimsOf(
+  headers: readonly string[],
+  kind: KnownKind,
+  map: HeaderMap,
+  byValues: HeaderMap = new Map(),
+): Claim[] {
+  return headers.flatMap((header, index) => claimOf(header.trim(), index, kind, map, byValues) ?? []);
 }
 
 /** How many different columns of one kind of file the cells of a record name. */
@@ -96,14 +109,20 @@ function strongest(claims: readonly Claim[]): readonly Claim[] {
  * bears its name, else to the one synonym; two equal claims are left to the grower.
  *
  * @param kind what the file is said to be; told by its columns where it is left out
+ * @param byValues what headers mean that no synonym tells, from the folded header to our column
  */
-export function understandHeader(headers: readonly string[], map: HeaderMap, kind?: KnownKind): Header {
+export function understandHeader(
+  headers: readonly string[],
+  map: HeaderMap,
+  kind?: KnownKind,
+  byValues: HeaderMap = new Map(),
+): Header {
   const known = kind ?? kindOf(headers, map);
   if (known === 'unknown') {
     const nothing = { guessed: [], unknown: [], unclear: [], missing: [], otherKind: null };
     return { kind: known, columns: new Map(), ...nothing };
   }
-  const claims = claimsOf(headers, known, map);
+  const claims = claimsOf(headers, known, map, byValues);
   const columns = new Map<string, PlacedColumn>();
   const guessed: { header: string; column: string }[] = [];
   const unclear: { column: string; headers: string[] }[] = [];

@@ -90,6 +90,7 @@ export type RowProblemCode =
   | 'opens-backwards'
   | 'name-spellings'
   | 'name-slip'
+  | 'name-garbled'
   | 'name-tidied';
 
 export type ProblemCode = FileProblemCode | RowProblemCode;

@@ -2,6 +2,7 @@
 
 import type { ReadCross } from './crosses.ts';
 import type { ReadFlowers } from './flowers.ts';
+import { reportGarbled } from './garbled-names.ts';
 import { reportNameSlips } from './name-slips.ts';
 import { NameTally } from './name-tally.ts';
 import { reportSpellings } from './spellings.ts';
@@ -39,9 +40,10 @@ function growersOf({ crosses }: Records): NameTally {
   return tally;
 }
 
-/** Tells which names of plants, storage methods and growers look like one, and which may be slips. */
+/** Tells which names of plants, storage methods and growers look like one, which may be slips, and which lost letters. */
 export function reportNames(records: Records): void {
   for (const tally of [plantsOf(records), storagesOf(records), growersOf(records)]) {
+    reportGarbled(tally);
     reportSpellings(tally);
     reportNameSlips(tally);
   }

@@ -1,6 +1,6 @@
 /** The cells of one row by our column names: each read as what it holds, each fault reported where it stands. */
 
-import { tidyName } from './cell.ts';
+import { type NumberRule as CellNumberRule, tidyName } from './cell.ts';
 import {
   type CellReading,
   dateReading,
@@ -18,9 +18,7 @@ import { spareRow } from './spare-rows.ts';
 import { foldWord, isErrorValue, type WordList } from './values.ts';
 
 /** How far a number may go, and whether a fault in the cell leaves the row out. */
-interface NumberRule {
-  readonly highest: number;
-  readonly whole?: boolean;
+interface NumberRule extends CellNumberRule {
   readonly required?: boolean;
 }
 
@@ -187,8 +185,13 @@ export class RowCells {
     const { required = false } = rule;
     if (raw === '') return this.#blank(column, required);
     const reading =
-      this.#known(column, raw) ?? this.#keep(column, raw, numberReading(raw, { ...rule, column }));
+      this.#known(column, raw) ?? this.#keep(column, raw, numberReading(raw, this.#ruleOf(column, rule)));
     return this.#valueOf(column, reading, required) as number | null;
+  }
+
+  #ruleOf(column: string, rule: NumberRule): NumberRule {
+    const mark = this.sheet.decimalMarks.get(column);
+    return { ...rule, column, ...(mark === undefined ? {} : { mark }) };
   }
 
   /** A word of a list; an unknown one leaves the row out, since it could be any of them. */

@@ -4,8 +4,11 @@ import type { CellReading } from './cell-readings.ts';
 import { foldHeader } from './columns.ts';
 import type { DateForm, DateSystem } from './date-cell.ts';
 import { dateFormsOf } from './date-columns.ts';
+import { type DecimalMark, decimalMarksOf } from './decimal-marks.ts';
 import { type Header, type HeaderMap, type PlacedColumn, understandHeader } from './header.ts';
+import { meaningsByValues } from './header-by-values.ts';
 import { reportHeader } from './header-report.ts';
+import { otherLetters } from './other-letters.ts';
 import { type ProblemParts, problemAt, type Report } from './problems.ts';
 import { MOST_BYTES, readRows } from './read.ts';
 import type { Row, Rows } from './rows.ts';
@@ -51,6 +54,8 @@ export interface Sheet {
   readonly keyIndex: number;
   /** How the dates of each date column are written, by our name of it. */
   readonly dateForms: ReadonlyMap<string, DateForm>;
+  /** What parts decimals in each column of measurements that tells it, by our name of it. */
+  readonly decimalMarks: ReadonlyMap<string, DecimalMark>;
   readonly rows: readonly Row[];
   /** The line of the row in which a quotation mark is opened and never closed. */
   readonly openQuoteLine: number | null;
@@ -66,12 +71,19 @@ export interface Sheet {
   readonly same: SamePlants;
 }
 
-function reportEncoding({ encoding, encodingGuessed, rows, titles }: Rows, report: Report): void {
+function reportEncoding(
+  { encoding, encodingGuessed, rows: [top, ...rows], titles }: Rows,
+  header: Header,
+  report: Report,
+): void {
   if (titles > 0) report('notice', 'title-lines', { details: { titles } });
   if (!encodingGuessed) return;
-  const special = rows.flatMap(({ cells }) => cells).find((cell) => /[^\p{ASCII}]/u.test(cell));
-  report('notice', 'encoding-guessed', { value: special?.trim() ?? null, details: { encoding } });
+  const { shown, more } = otherLetters(top.cells, rows, header);
+  const details = { encoding, cells: shown.join('\n'), more };
+  report('notice', 'encoding-guessed', { value: shown[0] ?? null, details });
 }
+
+type SaidKind = Exclude<FileKind, 'unknown'> | undefined;
 
 const NO_HEADER: Header = {
   kind: 'unknown',
@@ -94,6 +106,13 @@ function reportSheets({ sheet, passedOver }: Rows, alone: boolean, report: Repor
   report('notice', 'sheet-read', { details: { sheet, others: passedOver.join(', ') } });
 }
 
+/** The headers understood by themselves, then, where they may mean several columns, by what stands below them. */
+function headerOf(headers: readonly string[], rows: readonly Row[], map: HeaderMap, said: SaidKind): Header {
+  const header = understandHeader(headers, map, said);
+  const byValues = meaningsByValues(headers, rows, header);
+  return byValues.size === 0 ? header : understandHeader(headers, map, said, byValues);
+}
+
 function keyIndexOf({ kind, columns }: Header): number {
   const key = kind === 'unknown' ? null : KEY_COLUMN[kind];
   return (key === null ? undefined : columns.get(key)?.index) ?? -1;
@@ -109,12 +128,12 @@ function laidOut(source: SeasonSource, options: SheetOptions, rows: Rows, alone:
   const report: Report = (severity, code, parts) =>
     void problems.push(problemAt(place, severity, code, parts));
   const below = rows.fault === null ? rows.rows.slice(1) : [];
-  const header = rows.fault === null ? understandHeader(top.cells, options.map, said) : NO_HEADER;
+  const header = rows.fault === null ? headerOf(top.cells, below, options.map, said) : NO_HEADER;
   let dateForms = new Map<string, DateForm>();
   if (rows.fault !== null) report('error', rows.fault, sizeDetails(source.bytes));
   else {
     reportSheets(rows, alone, report);
-    reportEncoding(rows, report);
+    reportEncoding(rows, header, report);
     reportHeader(header, top.cells, below, report);
     if (header.kind !== 'unknown') dateForms = dateFormsOf(below, header, options, report);
     if (below.length === 0)
@@ -132,6 +151,7 @@ function laidOut(source: SeasonSource, options: SheetOptions, rows: Rows, alone:
     columns: header.columns,
     keyIndex: keyIndexOf(header),
     dateForms,
+    decimalMarks: decimalMarksOf(below, header),
     rows: below,
     openQuoteLine: rows.openQuote?.line ?? null,
     readable: !problems.some(({ severity }) => severity === 'error'),

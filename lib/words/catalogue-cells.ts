@@ -157,6 +157,13 @@ export const CELL_ENTRIES = {
     'If they are one plant, correct it, or say so: --same "A=B".',
     'Lantern Creek and Lantern Crek',
   ],
+  'name-garbled': [
+    'warning',
+    'A name holds letters that were lost or garbled when the file was saved.',
+    `${USED} The name is kept as it stands.`,
+    'Save the original sheet again, as CSV (UTF-8) or .xlsx; or type the name again.',
+    'KÃ¶nigin',
+  ],
   'name-tidied': [
     'notice',
     'A name held double or unusual spaces, or letters in another form.',

@@ -176,7 +176,7 @@ export const FILE_ENTRIES: Readonly<Record<FileProblemCode, EntryParts>> = {
   ],
   'encoding-guessed': [
     'notice',
-    'The file is not UTF-8, so its special letters are read by a guess.',
+    'The file is not UTF-8, so its special letters are read by a guess; the names that hold any are shown.',
     ALL_USED,
     'If names look wrong, save the sheet as CSV (UTF-8).',
     'Zoë',

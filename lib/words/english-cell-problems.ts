@@ -147,6 +147,10 @@ export const CELL_PROBLEMS: Readonly<Record<CellCode, ProblemSentence>> = {
       ? `If they are one plant, correct it or say so: ${sameOption(usual, spelling)}.`
       : 'If they are one, correct it.',
   ],
+  'name-garbled': (problem) => [
+    `${the(problem)} holds letters that were lost or garbled when the file was saved.`,
+    'Open the original sheet, and save it as CSV (UTF-8) or .xlsx; or type the name again, everywhere.',
+  ],
   'name-tidied': (problem) => [
     `${the(problem)} is read as ${cited(problem.details.meant)}, with plain spaces and letters.`,
     'Nothing needs doing if that is right.',

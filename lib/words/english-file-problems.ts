@@ -12,6 +12,12 @@ const megabytes = (bytes: string | number | undefined): string => `${Math.ceil(N
 const mapOption = (header: string | number | null, name: string | number): string =>
   `--map "${header}=${name}"`;
 
+/** "Zoë", "Königin" and 12 more */
+const citedList = ({ cells, more }: Problem['details']): string => {
+  const shown = String(cells).split('\n').map(cited).join(', ');
+  return more ? `${shown} and ${more} more` : shown;
+};
+
 const KINDS: Readonly<Record<string, string>> = {
   crosses: 'crosses file',
   vials: 'vials file',
@@ -140,8 +146,8 @@ export const FILE_PROBLEMS: Readonly<Record<FileProblemCode, ProblemSentence>> =
   'encoding-guessed': ({ details, value }) => [
     value === null
       ? `The file does not say how its letters are encoded; it is read as ${details.encoding}.`
-      : `The file is not UTF-8; it is read as ${details.encoding}, which makes one of its cells ${cited(value)}.`,
-    'If that looks wrong, save the sheet as CSV (UTF-8).',
+      : `The file is not UTF-8; it is read as ${details.encoding}. Please look whether these are right: ${citedList(details)}.`,
+    'If one looks wrong, save the sheet as CSV (UTF-8) or .xlsx.',
   ],
   'title-lines': ({ details, row }) => [
     `The headers are in row ${row}; ${details.titles === 1 ? 'one row' : `${details.titles} rows`} above ` +
