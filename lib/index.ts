@@ -104,6 +104,7 @@ export { nextTestSaid, recordSaid, testSaid, VERDICT_LABELS, vialReason } from '
 export type { CataloguedProblem } from './words/problem-catalogue.ts';
 export { problemCatalogue } from './words/problem-catalogue.ts';
 export { fileSize } from './words/file-size.ts';
+export * from './words/fellow-growers.ts';
 export * from './words/numbers.ts';
 export * from './words/old-vials.ts';
 export * from './words/pair-evidence.ts';
@@ -128,6 +129,8 @@ export * from './words/problems-page.ts';
 export * from './words/fresh-against-frozen-page.ts';
 
 // Reports
+export type { FormulaPart, FormulaTree } from './notebook/formula.ts';
+export { formula, fraction, squareRoot } from './notebook/formula.ts';
 export type { Html } from './notebook/html.ts';
 export { html } from './notebook/html.ts';
 export { renderReport } from './notebook/render-report.ts';

@@ -44,6 +44,9 @@ th:last-child,td:last-child{padding-right:0}
 thead th{vertical-align:bottom;border-bottom-color:var(--ink)}
 .number{text-align:right}
 .key{font-family:ui-monospace,"Liberation Mono",Menlo,monospace;font-size:.8em}
+math{font-family:math,"Cambria Math","STIX Two Math","Latin Modern Math","Libertinus Math",serif}
+math[display=block]{margin:.75rem 0;font-size:1.0625rem}
+mfrac>*{padding:.1em .2em}
 .tags{list-style:none;padding:0;display:grid;grid-template-columns:repeat(auto-fill,minmax(12rem,1fr));gap:.4rem}
 .tags li{border:1px dashed var(--quiet);padding:.3rem .5rem}
 .skip{position:absolute;left:-100vw;background:var(--paper);padding:.5rem}
@@ -52,6 +55,7 @@ thead th{vertical-align:bottom;border-bottom-color:var(--ink)}
 
 const narrow = `
 @media screen and (max-width:40rem){
+math[display=block]{font-size:1rem}
 .plain .word{overflow-wrap:anywhere}
 .cards,.cards tbody,.cards tr,.cards th,.cards td{display:block}
 .cards caption{display:block}

@@ -1,0 +1,63 @@
+import { parseHTML } from 'linkedom';
+import { describe, expect, it } from 'vitest';
+import { formula, fraction, squareRoot } from '../../lib/notebook/formula.ts';
+
+/* Elements and what they hold: MathML Core (W3C), sections 3.2 and 3.3. */
+
+function mathOf(markup: string) {
+  const { document } = parseHTML(`<!doctype html><html><body>${markup}</body></html>`);
+  return document.querySelector('math')!;
+}
+
+/** Elements as nested lists of names and texts, rows with a single child told by the child. */
+function shape(element: Element): string {
+  const own = [...element.children].map(shape);
+  const name = element.localName;
+  if (own.length === 0) return `${name}:${element.textContent}`;
+  return name === 'mrow' && own.length === 1 ? own[0]! : `${name}(${own.join(' ')})`;
+}
+
+const shapeOf = (markup: string) => [...mathOf(markup).children].map((child) => shape(child)).join(' ');
+
+describe('formula', () => {
+  it('tells names, numbers and signs apart', () => {
+    expect(shapeOf(formula('x + 3 = n').markup)).toBe('mrow(mi:x mo:+ mn:3 mo:= mi:n)');
+    expect(shapeOf(formula('0.05 η').markup)).toBe('mrow(mn:0.05 mi:η)');
+  });
+
+  it('puts scripts below and above their sign', () => {
+    expect(shapeOf(formula('x_i').markup)).toBe('msub(mi:x mi:i)');
+    expect(shapeOf(formula('z^2').markup)).toBe('msup(mi:z mn:2)');
+    expect(shapeOf(formula('w_k^2').markup)).toBe('msubsup(mi:w mi:k mn:2)');
+    expect(shapeOf(formula('u_{i ∈ T}').markup)).toBe('msub(mi:u mrow(mi:i mo:∈ mi:T))');
+  });
+
+  it('knows fractions, roots and estimates', () => {
+    const wilson = formula('p̂ ±', fraction('x', squareRoot(['n +', '1'])));
+    expect(shapeOf(wilson.markup)).toBe(
+      'mrow(mrow(mover(mi:p mo:^) mo:±) mfrac(mi:x msqrt(mrow(mrow(mi:n mo:+) mn:1))))',
+    );
+  });
+
+  it('leaves room behind a name of several letters, where no sign gives it', () => {
+    expect(shapeOf(formula('log m').markup)).toBe('mrow(mi:log mspace: mi:m)');
+    expect(shapeOf(formula('exp ( m )').markup)).toBe('mrow(mi:exp mo:( mi:m mo:))');
+  });
+
+  it('is named by how it is read aloud', () => {
+    const label = (markup: string) => mathOf(markup).getAttribute('aria-label');
+    expect(label(formula('p̂ =', fraction('x', 'n')).markup)).toBe(
+      'p hat equals the fraction x over n end of fraction',
+    );
+    expect(label(formula('σ', squareRoot('3'), '≤ z_1^2').markup)).toBe(
+      'sigma the square root of 3 end of root is at most z sub 1 to the power of 2',
+    );
+  });
+
+  it('is a display of its own and escapes what it holds', () => {
+    const { markup } = formula('a < b & "c"');
+    expect(mathOf(markup).getAttribute('display')).toBe('block');
+    expect(markup).toContain('<mo>&lt;</mo>');
+    expect(markup).not.toMatch(/<mo><<|"c"/);
+  });
+});
