@@ -25,6 +25,7 @@ nav h2{font-size:1rem;border:0;padding:0}
 .pages details{margin:0}
 .pages ul{list-style:none;padding:0 0 .5rem;margin:0;columns:2 14rem}
 .pages [aria-current]{color:inherit;font-weight:600;text-decoration:none}
+main li{margin:.3rem 0}
 section{margin-top:2.25rem}
 section>h2+p{font-size:1.1875rem;line-height:1.45}
 blockquote{padding:.1rem 0 .1rem .9rem;border-left:4px solid var(--warn)}
@@ -85,6 +86,7 @@ header{padding-bottom:4pt;margin-bottom:4pt}
 section{margin-top:7pt}
 section>h2+p{font-size:10.5pt;break-inside:avoid;break-after:avoid}
 nav,.skip,.working,summary{display:none}
+main li{margin:0}
 details::details-content{content-visibility:visible;block-size:auto}
 a{color:inherit}
 table{line-height:1.2}
