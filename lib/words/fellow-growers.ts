@@ -5,10 +5,18 @@ import type { Proportion } from '../proportions/interval.ts';
 import { counted, counts, inTen, percent, rateWithRange, wholeNumber } from './numbers.ts';
 import { pollenOf } from './storage.ts';
 
+/** Caption of the table that shows what more flowers do to a range. */
+export const RANGE_CAPTION = 'The same rate from few and from many flowers, and none of five';
+
 /** Headings of the table that shows what more flowers do to a range. */
 export const RANGE_COLUMNS = ['flowers that took', 'how often in the long run'] as const;
 
-/** A row for each of some proportions: "7 of 20", "about 4 in 10; could be 2 to 6 in 10". */
+/**
+ * A row for each of some proportions: "7 of 20", "about 4 in 10; could be 2 to 6 in 10".
+ *
+ * @example
+ * rangeRows([{ fruits: 0, flowers: 5, estimate: 0, lower: 0, upper: 0.43 }])[0][1] // 'could still be as high as 4 in 10'
+ */
 export function rangeRows(proportions: readonly Proportion[]): readonly (readonly string[])[] {
   return proportions.map((proportion) => {
     const { fruits, flowers } = proportion;
@@ -20,7 +28,12 @@ export function rangeRows(proportions: readonly Proportion[]): readonly (readonl
   });
 }
 
-/** What "could be" means, on the flowers of this season. */
+/**
+ * What "could be" means, on the flowers of this season.
+ *
+ * @example
+ * couldBeSaid({ fruits: 0, flowers: 0, estimate: null, lower: null, upper: null }, 0.95) // 'Of 100 ranges made in this way, 95 hold the true rate.'
+ */
 export function couldBeSaid(overall: Proportion, level: number): string {
   const { fruits, flowers } = overall;
   const promise = `Of 100 ranges made in this way, ${percent(level).replace('%', '')} hold the true rate.`;
@@ -30,7 +43,12 @@ export function couldBeSaid(overall: Proportion, level: number): string {
   return `In this season ${said}. ${promise}`;
 }
 
-/** How many flowers a fair test of stored pollen takes, by the season's own numbers. */
+/**
+ * How many flowers a fair test of stored pollen takes, by the season's own numbers.
+ *
+ * @example
+ * splitTestSaid(analysis.settle).includes('with a chance of about 8 in 10') // true
+ */
 export function splitTestSaid({ freshVersusStored, power, trueDifference }: Settle): string {
   const found = `If the true difference is ${wholeNumber(10 * trueDifference)} in every 10 flowers, the test finds one with a chance of ${inTen(power)}.`;
   const [first] = freshVersusStored;
