@@ -2,14 +2,15 @@
 
 import type { PosteriorDraw } from '../regression/posterior.ts';
 import type { FruitModel, SeenPair } from './fruit-model.ts';
-import { levelAt, occasionSd, pairPredictor, sdOf, spreadOf, storagePredictor } from './fruit-rate.ts';
+import { levelAt, pairPredictor, sdOf, spreadOf, storagePredictor } from './fruit-rate.ts';
 import type { ModelDraw } from './grower-model.ts';
 import { streamFor } from './strangers.ts';
 
 export interface Predictor {
   readonly size: number;
   /**
-   * Linear predictor of a pair with fresh pollen, one entry a draw; −Infinity in draws where it never sets fruit.
+   * Linear predictor of a pair with fresh pollen in the hands of the seed parent's grower, one entry a draw; −Infinity
+   * in draws where it never sets fruit.
    */
   readonly pair: (seedParent: string, pollenParent: string) => Float64Array;
   /** Odds against a fruit, exp(−eta), of the same; infinite in draws where the pair never sets fruit. */
@@ -18,13 +19,13 @@ export interface Predictor {
   readonly storage: (storage: string, ageDays: number) => Float64Array | null;
   /** Effect of a vial: its own where it was tried, else one of a new vial. */
   readonly vial: (vial: string) => Float64Array;
-  /** Spread for `averagedRate` of mornings and seasons to come, one entry a draw. */
+  /** Spread for `averagedRate` of mornings and seasons to come, in the same hands, one entry a draw. */
   readonly occasion: Float64Array;
   /** The same with the variation from vial to vial. */
   readonly occasionAndVial: Float64Array;
   /** The same of mornings alone. */
   readonly morning: Float64Array;
-  /** Standard deviation of what all flowers of one season and grower share. */
+  /** Standard deviation of what all flowers of one season share. */
   readonly seasonSd: Float64Array;
 }
 
@@ -43,15 +44,23 @@ export function predictor(draws: readonly ModelDraw[]): Predictor {
     const at = model.index.columns.get('(Intercept)')!;
     return ({ columns }) => columns[at]!;
   });
+  const spread = (...factors: readonly string[]): Float64Array =>
+    each((model) => (draw) => spreadOf(Math.hypot(...factors.map((factor) => sdOf(model, draw, factor)))));
   const isSeen = (seedParent: string, pollenParent: string): boolean =>
     models.some((model) => seenPair(model, seedParent, pollenParent) !== undefined);
+  const hands = remembered((seedParent) => each((model) => handsOf(model, seedParent)));
   const pair = remembered((seedParent, pollenParent) =>
     isSeen(seedParent, pollenParent)
       ? each((model) => knownPair(model, seenPair(model, seedParent, pollenParent)!))
       : unseenPair(
           draws,
           [seedParent, pollenParent],
-          [intercept, effect('seedParent', seedParent), effect('pollenParent', pollenParent)],
+          [
+            intercept,
+            effect('seedParent', seedParent),
+            effect('pollenParent', pollenParent),
+            hands(seedParent, ''),
+          ],
         ),
   );
   return {
@@ -65,12 +74,10 @@ export function predictor(draws: readonly ModelDraw[]): Predictor {
       return each((model) => storagePredictor(model, storage, ageDays)!);
     },
     vial: (vial) => effect('vial', vial),
-    occasion: each((model) => (draw) => spreadOf(occasionSd(model, draw))),
-    morning: each((model) => (draw) => spreadOf(sdOf(model, draw, 'morning'))),
-    seasonSd: each((model) => (draw) => Math.hypot(sdOf(model, draw, 'season'), sdOf(model, draw, 'grower'))),
-    occasionAndVial: each(
-      (model) => (draw) => spreadOf(Math.hypot(occasionSd(model, draw), sdOf(model, draw, 'vial'))),
-    ),
+    occasion: spread('morning', 'season'),
+    morning: spread('morning'),
+    seasonSd: each((model) => (draw) => sdOf(model, draw, 'season')),
+    occasionAndVial: spread('morning', 'season', 'vial'),
   };
 }
 
@@ -112,21 +119,57 @@ function seenPair(model: FruitModel, seedParent: string, pollenParent: string): 
 
 function knownPair(model: FruitModel, pair: SeenPair): DrawValue {
   const eta = pairPredictor(model, pair);
-  return (draw) => (draw.exclusive[pair.code] ? Number.NEGATIVE_INFINITY : eta(draw));
+  const hands = handsOf(model, pair.seedParent);
+  return (draw) => (draw.exclusive[pair.code] ? Number.NEGATIVE_INFINITY : eta(draw) + hands(draw));
+}
+
+/**
+ * What the hands of a seed parent's grower add: a plant stays with its grower. Of several, each counts by the plant's
+ * flowers with it; a plant never seen is with one of them, the likelier the more flowers that one has.
+ */
+function handsOf(model: FruitModel, seedParent: string): DrawValue {
+  const g = model.index.factors.get('grower');
+  if (g === undefined) return () => 0;
+  const own = model.rows.filter((row) => row.seedParent === seedParent);
+  const shares = growerShares(model, own.length > 0 ? own : model.rows);
+  if (own.length > 0) {
+    return ({ effects }) => shares.reduce((sum, { at, share }) => sum + share * (effects[g]![at] ?? 0), 0);
+  }
+  const stream = streamFor('grower', [seedParent]);
+  return ({ effects }) => {
+    let left = stream.uniform();
+    const whose = shares.find(({ share }) => {
+      left -= share;
+      return left < 0;
+    });
+    return effects[g]![(whose ?? shares[0]!).at] ?? 0;
+  };
+}
+
+/** Each grower's share of some flowers; rows without a grower have no effect (position −1). */
+function growerShares(model: FruitModel, rows: FruitModel['rows']): { at: number; share: number }[] {
+  const levels = model.index.levels.get('grower')!;
+  const counts = new Map<number, number>();
+  for (const { grower, flowers } of rows) {
+    const at = grower === null ? -1 : levels.get(grower)!;
+    counts.set(at, (counts.get(at) ?? 0) + flowers);
+  }
+  const total = [...counts.values()].reduce((sum, count) => sum + count, 0);
+  return [...counts].map(([at, count]) => ({ at, share: count / total }));
 }
 
 /** What is known of the parents, and a pair effect and a kind that are new. */
 function unseenPair(
   draws: readonly ModelDraw[],
   names: readonly [string, string],
-  [intercept, mother, father]: readonly [Float64Array, Float64Array, Float64Array],
+  parts: readonly Float64Array[],
 ): Float64Array {
   const both = streamFor('pair', names);
   const kind = streamFor('incompatible', names);
   return Float64Array.from(draws, ({ model, draw }, k) =>
     kind.uniform() < draw.exclusiveShare
       ? Number.NEGATIVE_INFINITY
-      : intercept[k]! + mother[k]! + father[k]! + both.normal() * sdOf(model, draw, 'pair'),
+      : parts.reduce((sum, part) => sum + part[k]!, 0) + both.normal() * sdOf(model, draw, 'pair'),
   );
 }
 

@@ -20,6 +20,7 @@ import type { Gives } from './frontier-area.ts';
 import { areaUnder, givenBy } from './frontier-area.ts';
 import type { SimulatedGrower } from './grower-season.ts';
 import { oracle } from './grower-truth.ts';
+import { informed } from './informed.ts';
 import type { Regret, TrueRates } from './regret.ts';
 import { divergence, regretOfUse, regretOfVerdict, TESTS } from './regret.ts';
 import { rulesOfThumb, smoothed, storedRates } from './rules.ts';
@@ -151,17 +152,19 @@ function trueRates({ truth, lots }: SimulatedGrower, told: VialAdvice, useOn: st
 }
 
 /**
- * Areas under the frontiers of the oracle, of the plan and of a plan without a model, all at the true rates: over all pairs, then
- * over the tried ones alone, for of a pair that was never tried nobody can know what it is like.
+ * Areas under the frontiers of one who knows all, of the plan, of a plan without a model, and of one who knows the world and the
+ * files; all at the true rates: over all pairs, then over the tried ones alone.
  */
-function planScore(grower: SimulatedGrower, given: Advised) {
+function planScore(grower: SimulatedGrower, given: Advised, bestKnown: Predictor) {
   const { truth, lots } = grower;
   const { useOn, flowers } = given;
   const barren = (mother: string, father: string) => truth.pair(mother, father) === Number.NEGATIVE_INFINITY;
+  const never = () => false;
   const questions: PlanQuestion[] = [
     { predict: oracle(truth, lots), useOn, incompatible: barren },
     given,
-    { predict: alike(flowers), useOn, incompatible: () => false },
+    { predict: alike(flowers), useOn, incompatible: never },
+    { predict: bestKnown, useOn, incompatible: never },
   ];
   const tried = new Set(
     flowers.map(({ seedParent, pollenParent }) => JSON.stringify([seedParent, pollenParent])),
@@ -228,6 +231,6 @@ export function growerScore(grower: SimulatedGrower): GrowerScore | null {
       'test-first': count('test-first'),
       discard: count('discard'),
     },
-    ...planScore(grower, given),
+    ...planScore(grower, given, informed(season, truth, lots)),
   };
 }

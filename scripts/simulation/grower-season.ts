@@ -9,8 +9,8 @@ import type { RandomStream } from '../../lib/numerics/random.ts';
 import { randomStream } from '../../lib/numerics/random.ts';
 import { addDays, daysBetween } from '../../lib/season/dates.ts';
 import type { GrowerTruth, Lot } from './grower-truth.ts';
-import { growerTruth, together } from './grower-truth.ts';
-import type { DrawNature } from './nature.ts';
+import { FRESH_LIKING, growerTruth, HARDEST, OLD_FOR_HARD, together } from './grower-truth.ts';
+import type { DrawNature, Nature } from './nature.ts';
 
 export interface SimulatedGrower {
   readonly files: readonly { readonly name: string; readonly text: string }[];
@@ -20,6 +20,8 @@ export interface SimulatedGrower {
 }
 
 const FIRST_YEAR = 2025;
+/** Whose files are kept together: each has every second or third plant; pollen is swapped, plants are not. */
+const GROWERS = ['Ina', 'Odo', 'Pell'];
 const LOST_TAGS = 0.05;
 const CONTROLS = 0.03;
 /** A flower that got no pollen takes now and then all the same. */
@@ -53,13 +55,14 @@ function below(n: number, { uniform }: RandomStream): number {
 
 /** 60 to 300 flowers on a plant for every 25 of them and four more, one to three seasons of two waves. */
 function workOf(
+  nature: Nature,
   random: RandomStream,
   truthOf: (plants: readonly string[]) => GrowerTruth,
 ): [Work, GrowerTruth] {
   const flowers = 60 + below(241, random);
   const plants = Array.from({ length: 4 + Math.round(flowers / 25) }, (_, i) => `Plant ${i + 1}`);
   const truth = truthOf(plants);
-  const seasons = 1 + below(flowers > 120 ? 3 : 2, random);
+  const seasons = nature.together ? 2 : 1 + below(flowers > 120 ? 3 : 2, random);
   const mornings = Array.from({ length: seasons }, (_, s) =>
     WAVES.flatMap(({ bloom, from }) =>
       Array.from({ length: 3 + below(3, random) }, (_, m): Morning => {
@@ -106,11 +109,11 @@ function pollinations({ plants, mornings, lots, flowers }: Work, truth: GrowerTr
     const [seedParent, pollenParent] = [plants[mother]!, plants[father]!];
     const flowering = (plant: string) => together(truth.bloom(plant), morning.bloom);
     if (!flowering(seedParent)) continue;
-    const ease = Math.max(-3, truth.pair(seedParent, pollenParent) - truth.nature.intercept);
+    const ease = Math.max(HARDEST, truth.pair(seedParent, pollenParent) - truth.nature.intercept);
     const key = JSON.stringify([seedParent, pollenParent]);
     const leans = leaning.get(key) ?? random.normal();
     leaning.set(key, leans);
-    const fresh = flowering(pollenParent) && random.uniform() < logistic(0.8 + ease + leans);
+    const fresh = flowering(pollenParent) && random.uniform() < logistic(FRESH_LIKING + ease + leans);
     const lot = fresh ? null : chosenLot(lots, pollenParent, morning.day, ease, random);
     if (fresh || lot !== null) made.push({ morning, seedParent, pollenParent, lot });
   }
@@ -127,7 +130,7 @@ function chosenLot(
 ): Lot | null {
   const own = lots.filter((lot) => lot.pollenParent === pollenParent && daysBetween(lot.collected, day) > 0);
   if (own.length === 0) return null;
-  const weights = own.map((_, rank) => Math.exp(0.8 * ease * rank));
+  const weights = own.map((_, rank) => Math.exp(OLD_FOR_HARD * ease * rank));
   let at = random.uniform() * weights.reduce((sum, weight) => sum + weight, 0);
   const index = weights.findIndex((weight) => {
     at -= weight;
@@ -143,21 +146,26 @@ function crossesFile(work: Work, truth: GrowerTruth, random: RandomStream): stri
   const rows = made.map(({ morning, seedParent, pollenParent, lot }, i) => {
     const pollen = lot && { lot, ageDays: daysBetween(lot.collected, morning.day) };
     const kind = uniform();
+    const grower = truth.grower(seedParent);
     const start = `${i + 1},${morning.day},${seedParent}`;
-    if (kind < CONTROLS / 2) return `${start},,,,${uniform() < BACKGROUND ? 'fruit' : 'none'},unpollinated`;
-    if (kind < CONTROLS) return `${start},${seedParent},fresh,,none,selfed`;
+    const end = grower === null ? '' : `,${grower}`;
+    if (kind < CONTROLS / 2)
+      return `${start},,,,${uniform() < BACKGROUND ? 'fruit' : 'none'},unpollinated${end}`;
+    if (kind < CONTROLS) return `${start},${seedParent},fresh,,none,selfed${end}`;
     const eta =
       truth.pair(seedParent, pollenParent) +
       truth.pollen(pollen) +
-      truth.occasion(morning.day, morning.season);
+      truth.hands(seedParent) +
+      truth.occasion(grower === null ? morning.day : `${morning.day} ${grower}`, morning.season);
     const took = uniform() < logistic(eta);
     const lost = uniform() < LOST_TAGS;
     const early = morning.day === last && uniform() < 0.3;
     const outcome = lost ? 'unknown' : early ? 'pending' : took ? 'fruit' : 'none';
-    return `${start},${pollenParent},${lot?.storage ?? 'fresh'},${lot?.vial ?? ''},${outcome},`;
+    return `${start},${pollenParent},${lot?.storage ?? 'fresh'},${lot?.vial ?? ''},${outcome},${end}`;
   });
+  const several = truth.nature.together ? ',grower' : '';
   return [
-    'cross_id,pollination_date,seed_parent,pollen_parent,storage,vial,outcome,control',
+    `cross_id,pollination_date,seed_parent,pollen_parent,storage,vial,outcome,control${several}`,
     ...rows,
     '',
   ].join('\n');
@@ -199,7 +207,10 @@ export function simulatedGrower(drawNature: DrawNature, seed: number): Simulated
   const nature = drawNature(random);
   // One grower in three keeps a lot of a plant that stands in no list of crosses.
   const stranger = random.uniform() < 1 / 3 ? ['Plant 99'] : [];
-  const [work, truth] = workOf(random, (plants) => growerTruth(nature, [...plants, ...stranger], random));
+  const growers = nature.together ? GROWERS.slice(0, 2 + below(2, random)) : [];
+  const [work, truth] = workOf(nature, random, (plants) =>
+    growerTruth(nature, [...plants, ...stranger], growers, random),
+  );
   const more = lotsOf(stranger, truth, 1, random);
   const lots = [...work.lots, ...more];
   return {

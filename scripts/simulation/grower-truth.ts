@@ -9,6 +9,15 @@ import { meanRate } from './season-world.ts';
 
 export type Bloom = 'early' | 'late' | 'both';
 
+/** Of incompatible couples, the shares that are so both ways, and both ways or the first: as sisters, mostly both. */
+export const BOTH_WAYS = 6 / 8;
+export const EITHER_WAY = 7 / 8;
+
+/** How growers choose: the easier a pair, the likelier fresh pollen; the harder, the older the lot; ease counts down to here. */
+export const FRESH_LIKING = 0.8;
+export const OLD_FOR_HARD = 0.8;
+export const HARDEST = -3;
+
 /** A pollen lot as it truly is. */
 export interface Lot {
   readonly vial: string;
@@ -27,9 +36,13 @@ export interface GrowerTruth {
   readonly pair: (seedParent: string, pollenParent: string) => number;
   /** What a pollen adds. */
   readonly pollen: (pollen: Pollen) => number;
+  /** Whose plant it is; null where one grower has them all. */
+  readonly grower: (plant: string) => string | null;
   /** What a flower's morning and season add. */
   readonly occasion: (morning: string, season: string) => number;
-  /** Fruit set over mornings and seasons to come. */
+  /** What the hands of a seed parent's grower add; 0 where one grower has all plants, who is part of the intercept. */
+  readonly hands: (seedParent: string) => number;
+  /** Fruit set over mornings and seasons to come, in the same hands. */
   readonly rate: (seedParent: string, pollenParent: string, pollen: Pollen) => number;
 }
 
@@ -67,8 +80,8 @@ function pairTable(
     for (const b of plants.slice(i + 1)) {
       // Of the incompatible ones three in four are so both ways, as sisters are.
       const ways = uniform() < incompatible ? uniform() : null;
-      put(a, b, ways !== null && ways < 7 / 8);
-      put(b, a, ways !== null && (ways < 6 / 8 || ways >= 7 / 8));
+      put(a, b, ways !== null && ways < EITHER_WAY);
+      put(b, a, ways !== null && (ways < BOTH_WAYS || ways >= EITHER_WAY));
     }
   }
   return pairs;
@@ -80,8 +93,16 @@ export function together(a: Bloom, b: Bloom): boolean {
 }
 
 /** Draws all there is to know of some plants. */
-export function growerTruth(nature: Nature, plants: readonly string[], random: RandomStream): GrowerTruth {
+export function growerTruth(
+  nature: Nature,
+  plants: readonly string[],
+  growers: readonly string[],
+  random: RandomStream,
+): GrowerTruth {
   const { sds } = nature;
+  const owners = new Map(
+    plants.map((plant, at) => [plant, growers[at % Math.max(1, growers.length)] ?? null]),
+  );
   const blooms = new Map<string, Bloom>();
   for (const plant of plants) {
     const at = random.uniform();
@@ -90,6 +111,12 @@ export function growerTruth(nature: Nature, plants: readonly string[], random: R
   const pairs = pairTable(nature, plants, blooms, random);
   const vial = effects(sds.vial, random);
   const [morning, season] = [effects(sds.morning, random), effects(sds.season, random)];
+  const owner = effects(sds.grower, random);
+  const grower = (plant: string) => owners.get(plant) ?? null;
+  const hands = (seedParent: string) => {
+    const whose = grower(seedParent);
+    return whose === null ? 0 : owner(whose);
+  };
   const pair = (seedParent: string, pollenParent: string) =>
     pairs.get(JSON.stringify([seedParent, pollenParent])) ?? Number.NEGATIVE_INFINITY;
   const pollen = (given: Pollen): number => {
@@ -104,9 +131,11 @@ export function growerTruth(nature: Nature, plants: readonly string[], random: R
     bloom: (plant) => blooms.get(plant)!,
     pair,
     pollen,
+    grower,
     occasion: (day, year) => morning(day) + season(year),
+    hands,
     rate: (seedParent, pollenParent, given) =>
-      meanRate(pair(seedParent, pollenParent) + pollen(given), occasionSd),
+      meanRate(pair(seedParent, pollenParent) + hands(seedParent) + pollen(given), occasionSd),
   };
 }
 
@@ -114,7 +143,8 @@ export function growerTruth(nature: Nature, plants: readonly string[], random: R
 export function oracle(truth: GrowerTruth, lots: readonly Lot[]): Predictor {
   const { nature } = truth;
   const one = (value: number) => Float64Array.of(value);
-  const pair = (seedParent: string, pollenParent: string) => one(truth.pair(seedParent, pollenParent));
+  const pair = (seedParent: string, pollenParent: string) =>
+    one(truth.pair(seedParent, pollenParent) + truth.hands(seedParent));
   const byName = new Map(lots.map((lot) => [lot.vial, lot]));
   const own = (vial: string) => truth.pollen({ lot: byName.get(vial)!, ageDays: 0 });
   const level = (vial: string) => nature.storage[byName.get(vial)!.storage];

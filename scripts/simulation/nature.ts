@@ -1,4 +1,4 @@
-/** What a grower's plants and pollen are like in truth: drawn anew for each grower, from one of three kinds of world. */
+/** What a grower's plants and pollen are like in truth: drawn anew for each grower, from one of four kinds of world. */
 
 import type { AgeScale } from '../../lib/analysis/models.ts';
 import type { NormalPrior } from '../../lib/analysis/priors.ts';
@@ -26,11 +26,14 @@ export interface Nature {
     readonly vial: number;
     readonly morning: number;
     readonly season: number;
+    readonly grower: number;
   };
   /** Share of the pairs of plants that never set fruit, one way or both. */
   readonly incompatible: number;
   /** Share of the plants that give no good pollen at all. */
   readonly noGoodPollen: number;
+  /** Who fills in one file: one grower, or two or three who swap pollen and keep two seasons. */
+  readonly together: boolean;
 }
 
 export type DrawNature = (random: RandomStream) => Nature;
@@ -62,9 +65,11 @@ const likePublished: DrawNature = (random) => {
       vial: about(0.35),
       morning: about(0.35),
       season: about(0.3),
+      grower: about(0.4),
     },
     incompatible: 0.08,
     noGoodPollen: 0,
+    together: false,
   };
 };
 
@@ -92,9 +97,11 @@ const likePriors: DrawNature = (random) => {
       vial: half(sds.vial),
       morning: half(sds.morning),
       season: half(sds.season),
+      grower: half(sds.grower),
     },
     incompatible: 1 / (1 + Math.exp(-draw(priors.incompatible))),
     noGoodPollen: 0,
+    together: false,
   };
 };
 
@@ -104,4 +111,5 @@ export const NATURES: ReadonlyMap<string, DrawNature> = new Map([
   ['as the priors say', likePriors],
   // A kind of plant that the model does not know.
   ['plants without good pollen', (random) => ({ ...likePublished(random), noGoodPollen: 0.08 })],
+  ['growers together', (random) => ({ ...likePublished(random), together: true })],
 ]);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { fruitModel } from '../../lib/analysis/fruit-model.ts';
-import { occasionSd, pairPredictor, sdOf, spreadOf } from '../../lib/analysis/fruit-rate.ts';
+import { pairPredictor, sdOf, spreadOf } from '../../lib/analysis/fruit-rate.ts';
 import { predictor } from '../../lib/analysis/predictor.ts';
 import { GROWER_PRIORS } from '../../lib/analysis/priors.ts';
 import { smallSeason } from './flowers-of.ts';
@@ -88,9 +88,46 @@ describe('predictor', () => {
 
   it('spreads occasions by morning and season, and by vial on top', () => {
     draws.forEach(({ model: own, draw }, k) => {
-      const occasion = occasionSd(own, draw);
+      const occasion = Math.hypot(sdOf(own, draw, 'morning'), sdOf(own, draw, 'season'));
       expect(predict.occasion[k]).toBe(spreadOf(occasion));
-      expect(predict.occasionAndVial[k]).toBe(spreadOf(Math.hypot(occasion, sdOf(own, draw, 'vial'))));
+      expect(predict.occasionAndVial[k]).toBeCloseTo(
+        spreadOf(Math.hypot(occasion, sdOf(own, draw, 'vial'))),
+        14,
+      );
+    });
+  });
+
+  it('leaves each plant in the hands of its grower', () => {
+    // Ash Lantern's flowers are all Ina's, Blue Hour's two thirds Odo's, all others Odo's.
+    const grown = flowers.map((flower, i) => ({
+      ...flower,
+      grower:
+        flower.seedParent === 'Ash Lantern' || (flower.seedParent === 'Blue Hour' && i % 3 === 0)
+          ? 'Ina'
+          : 'Odo',
+    }));
+    const together = fruitModel(grown, { ageScale: 'days', priors: GROWER_PRIORS, seed: 1, draws: 500 });
+    const own = together.fit.draws.map((draw) => ({ model: together, draw }));
+    const asked = predictor(own);
+    const g = together.index.factors.get('grower')!;
+    const at = (name: string) => together.index.levels.get('grower')!.get(name)!;
+    const shareOfIna = (mother: string) => {
+      const rows = grown.filter(({ seedParent }) => seedParent === mother);
+      return rows.filter(({ grower }) => grower === 'Ina').length / rows.length;
+    };
+    for (const pair of together.pairs) {
+      const share = shareOfIna(pair.seedParent);
+      const eta = asked.pair(pair.seedParent, pair.pollenParent);
+      own.forEach(({ draw }, k) => {
+        if (draw.exclusive[pair.code]) return;
+        const hands = share * draw.effects[g]![at('Ina')]! + (1 - share) * draw.effects[g]![at('Odo')]!;
+        expect(eta[k]).toBeCloseTo(pairPredictor(together, pair)(draw) + hands, 10);
+      });
+    }
+    expect([shareOfIna('Ash Lantern'), shareOfIna('Cold Ember')]).toEqual([1, 0]);
+    // What varies from one occasion to the next has no grower in it.
+    own.forEach(({ draw }, k) => {
+      expect(asked.seasonSd[k]).toBe(sdOf(together, draw, 'season'));
     });
   });
 });
