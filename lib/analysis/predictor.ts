@@ -29,6 +29,13 @@ export interface Predictor {
   readonly seasonSd: Float64Array;
 }
 
+/**
+ * Probability that a pair is incompatible where it is so the other way round. Plants that share their incompatibility alleles, as
+ * sisters and offsets do, refuse each other both ways (de Nettancourt 2001, Incompatibility and Incongruity in Wild and Cultivated
+ * Plants, chapter 1, from memory); that it is three in four is common practice, no source.
+ */
+const BOTH_WAYS = 0.75;
+
 /** A value for one draw of one model. */
 type DrawValue = (draw: PosteriorDraw) => number;
 
@@ -52,16 +59,12 @@ export function predictor(draws: readonly ModelDraw[]): Predictor {
   const pair = remembered((seedParent, pollenParent) =>
     isSeen(seedParent, pollenParent)
       ? each((model) => knownPair(model, seenPair(model, seedParent, pollenParent)!))
-      : unseenPair(
-          draws,
-          [seedParent, pollenParent],
-          [
-            intercept,
-            effect('seedParent', seedParent),
-            effect('pollenParent', pollenParent),
-            hands(seedParent, ''),
-          ],
-        ),
+      : unseenPair(draws, [seedParent, pollenParent], (model) => seenPair(model, pollenParent, seedParent), [
+          intercept,
+          effect('seedParent', seedParent),
+          effect('pollenParent', pollenParent),
+          hands(seedParent, ''),
+        ]),
   );
   return {
     size: draws.length,
@@ -158,19 +161,35 @@ function growerShares(model: FruitModel, rows: FruitModel['rows']): { at: number
   return [...counts].map(([at, count]) => ({ at, share: count / total }));
 }
 
-/** What is known of the parents, and a pair effect and a kind that are new. */
+/**
+ * What is known of the parents, and a pair effect and a kind that are new; of the kind, the same pair the other way round tells
+ * something where it was tried.
+ */
 function unseenPair(
   draws: readonly ModelDraw[],
   names: readonly [string, string],
+  reverseOf: (model: FruitModel) => SeenPair | undefined,
   parts: readonly Float64Array[],
 ): Float64Array {
   const both = streamFor('pair', names);
   const kind = streamFor('incompatible', names);
+  const reverses = new Map<FruitModel, SeenPair | undefined>();
+  const reverse = (model: FruitModel) => {
+    if (!reverses.has(model)) reverses.set(model, reverseOf(model));
+    return reverses.get(model);
+  };
   return Float64Array.from(draws, ({ model, draw }, k) =>
-    kind.uniform() < draw.exclusiveShare
+    kind.uniform() < barrenChance(draw, reverse(model))
       ? Number.NEGATIVE_INFINITY
       : parts.reduce((sum, part) => sum + part[k]!, 0) + both.normal() * sdOf(model, draw, 'pair'),
   );
+}
+
+/** Probability that a pair never tried never sets fruit, given what the draw holds of the same pair the other way round. */
+function barrenChance({ exclusiveShare, exclusive }: PosteriorDraw, reverse: SeenPair | undefined): number {
+  if (reverse === undefined) return exclusiveShare;
+  if (exclusive[reverse.code]) return BOTH_WAYS;
+  return (exclusiveShare * (1 - BOTH_WAYS)) / (1 - exclusiveShare);
 }
 
 /** The effect of a level, or, where the data never had it, of a new one with the spread of its kind. */

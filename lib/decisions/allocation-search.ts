@@ -8,7 +8,7 @@ import type { PairShare } from './pair-shares.ts';
 import { PairShares } from './pair-shares.ts';
 
 /** Steps of the search, at most: past it the bound stands as it is. */
-const MOST_STEPS = 30_000;
+const MOST_STEPS = 100_000;
 
 /** A better share, if there is one, and whether all were looked at that could be. */
 export interface Searched {
