@@ -32,7 +32,7 @@ export interface VialAdvice extends Estimate {
   readonly reasonCode: string;
   /** Whether no other vial of this pollen parent is left. */
   readonly lastOfParent: boolean;
-  /** Codes of warnings, for instance `last-vial`. */
+  /** Codes of warnings: `last-vial`, `no-doses-left`. */
   readonly warnings: readonly string[];
 }
 
@@ -74,7 +74,10 @@ export function vialAdvice(
     const rates =
       predict && ageDays >= 0 && over.length > 0 ? vialRates(vial, predict, over, question.useOn) : null;
     const judged = judge(rates, question);
-    const warnings = judged.verdict === 'discard' && lastOfParent ? ['last-vial'] : [];
+    const warnings = [
+      ...(judged.verdict === 'discard' && lastOfParent ? ['last-vial'] : []),
+      ...(vial.dosesLeft === 0 ? ['no-doses-left'] : []),
+    ];
     return {
       vial: vial.vial,
       pollenParent: vial.pollenParent,

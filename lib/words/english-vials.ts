@@ -56,18 +56,26 @@ export function vialReason(advice: VialAdvice): string {
   const last = warnings.includes('last-vial')
     ? ` It is the last vial of ${pollenParent}: collect new pollen before you discard it.`
     : '';
+  const empty = warnings.includes('no-doses-left') ? ' By your list it is empty: no dose is left.' : '';
   const record = recordSaid(advice);
   if (reason !== undefined && probabilityWorth !== null && probabilityWorthYearLater !== null) {
-    return `${record}; ${reason(likely(probabilityWorth), likely(probabilityWorthYearLater))}${last}`;
+    return `${record}; ${reason(likely(probabilityWorth), likely(probabilityWorthYearLater))}${last}${empty}`;
   }
   const why = WITHOUT_NUMBER[reasonCode];
-  return `${record}${why === undefined ? `. ${reasonSentence(reasonCode)}` : `; ${why}`}${last}`;
+  return `${record}${why === undefined ? `. ${reasonSentence(reasonCode)}` : `; ${why}`}${last}${empty}`;
 }
 
 /** "keep if both take, discard if none does": what the outcomes would make of a verdict that is now another. */
 function outcomesSaid({ flowers, outcomes }: TestValue, now: VialVerdict): string {
   const other = outcomes.filter(({ verdict }) => verdict !== now);
   return joined(other.map(({ fruits, verdict }) => `${VERDICT_LABELS[verdict]} ${ifTake(fruits, flowers)}`));
+}
+
+/** The value of the test: what each later flower gains on average by what was learnt. */
+function gainSaid({ gain }: TestValue): string {
+  const inHundred = Math.round(100 * gain);
+  if (inHundred === 0) return '; that would gain less than 1 fruit in 100 later flowers';
+  return `; that would gain about ${counted(inHundred, 'fruit')} in 100 later flowers`;
 }
 
 function ifTake(fruits: number, flowers: number): string {
@@ -88,7 +96,7 @@ export function testSaid({ vial, pollenParent, seedParent, verdict, tests }: Nex
   const test = tests.at(-1)!;
   return (
     `${counted(test.flowers, 'flower')} of ${seedParent} with ${vial} (${pollenParent}) would change “${VERDICT_LABELS[verdict]}” ` +
-    `with a chance of ${inTen(test.changes)} (${outcomesSaid(test, verdict)})`
+    `with a chance of ${inTen(test.changes)} (${outcomesSaid(test, verdict)})${gainSaid(test)}`
   );
 }
 

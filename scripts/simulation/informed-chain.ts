@@ -242,7 +242,7 @@ function choiceLog({ freshToHave, lots, taken }: Choice, pairEase: number, leani
   return (freshToHave ? -log1pExp(liking) : 0) + OLD_FOR_HARD * ease * taken - Math.log(total);
 }
 
-const BURN_IN = 600;
+const BURN_IN = 500;
 const EVERY = 5;
 
 /** Draws of all that is not known, after a time to settle in which steps find their size. */

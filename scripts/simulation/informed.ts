@@ -15,7 +15,7 @@ import { oracle, together } from './grower-truth.ts';
 import type { Choice, InformedDraw, InformedProblem, Trial, TriedPair } from './informed-chain.ts';
 import { coupleKinds, informedDraws } from './informed-chain.ts';
 
-const DRAWS = 400;
+const DRAWS = 200;
 const SEED = 20260102;
 
 /** Positions handed out to names, in the order in which they are first asked for. */

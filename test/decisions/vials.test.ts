@@ -153,6 +153,17 @@ describe('the last vial of a father', () => {
     }
   });
 
+  it('says of an empty vial that it is empty, whatever it would be worth', () => {
+    expect(advice(poor, {}, [{ ...VIAL, dosesLeft: 0 }])).toMatchObject({
+      warnings: ['last-vial', 'no-doses-left'],
+    });
+    const good: FakeRates = { pair: () => 0.8 };
+    expect(advice(good, {}, [{ ...VIAL, dosesLeft: 0 }])).toMatchObject({
+      verdict: 'keep',
+      warnings: ['no-doses-left'],
+    });
+  });
+
   it('needs no warning while another vial has doses left, or may have', () => {
     for (const dosesLeft of [1, null]) {
       expect(advice(poor, {}, [VIAL, doses(dosesLeft)])).toMatchObject({ lastOfParent: false, warnings: [] });

@@ -53,6 +53,12 @@ describe('vialReason', () => {
     );
   });
 
+  it('says that a vial is empty', () => {
+    expect(vialReason({ ...ADVICE, dosesLeft: 0, warnings: ['no-doses-left'] })).toMatch(
+      / a year later\. By your list it is empty: no dose is left\.$/,
+    );
+  });
+
   it('says why there is no number', () => {
     const unjudged = {
       ...ADVICE,
@@ -93,17 +99,24 @@ describe('nextTestSaid', () => {
     seedParent: 'Lantern Creek',
     verdict: 'test-first',
     probabilityWorth: 0.3,
-    tests: [{ flowers, changes: 0.42, gain: 0.01, outcomes }],
+    tests: [{ flowers, changes: 0.42, gain: 0.031, outcomes }],
   });
 
   it('says which test, how likely it changes the verdict, and to what', () => {
     expect(nextTestSaid([test(2, outcome(0, 'discard'), outcome(1, 'test-first'), outcome(2, 'keep'))])).toBe(
       'The test that tells most: 2 flowers of Lantern Creek with F-09 (Hollow Bell) would change “test first” with a chance of ' +
-        'about 4 in 10 (discard if none takes and keep if both take).',
+        'about 4 in 10 (discard if none takes and keep if both take); that would gain about 3 fruits in 100 later flowers.',
     );
     expect(nextTestSaid([test(1, outcome(0, 'test-first'), outcome(1, 'use-first'))])).toContain(
       '1 flower of Lantern Creek with F-09 (Hollow Bell) would change “test first” with a chance of about 4 in 10 (use first ' +
-        'if it takes).',
+        'if it takes);',
+    );
+  });
+
+  it('says where a test would hardly pay', () => {
+    const poor = test(1, outcome(0, 'test-first'), outcome(1, 'use-first'));
+    expect(nextTestSaid([{ ...poor, tests: [{ ...poor.tests[0]!, gain: 0.004 }] }])).toContain(
+      'gain less than 1 fruit in 100 later flowers',
     );
   });
 
