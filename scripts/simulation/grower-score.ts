@@ -8,19 +8,15 @@ import { predictor } from '../../lib/analysis/predictor.ts';
 import type { WeightedParent } from '../../lib/analysis/seed-parents.ts';
 import { incompatiblePairs, seedParents, seedParentsFor } from '../../lib/analysis/seed-parents.ts';
 import { worthOf } from '../../lib/analysis/worth.ts';
-import { plan } from '../../lib/decisions/plan.ts';
-import type { PlanQuestion } from '../../lib/decisions/plan-sources.ts';
 import type { VialAdvice, VialRates, VialVerdict } from '../../lib/decisions/vials.ts';
 import { verdictOf, vialAdvice, vialRates } from '../../lib/decisions/vials.ts';
 import { addYear, daysBetween, latestDate } from '../../lib/season/dates.ts';
 import { readSeason } from '../../lib/season/read-season.ts';
 import type { Season, Vial } from '../../lib/season/season.ts';
-import { alike } from './alike.ts';
-import type { Gives } from './frontier-area.ts';
-import { areaUnder, givenBy } from './frontier-area.ts';
 import type { SimulatedGrower } from './grower-season.ts';
 import { oracle } from './grower-truth.ts';
 import { informed } from './informed.ts';
+import { planScore } from './plan-score.ts';
 import type { Regret, TrueRates } from './regret.ts';
 import { divergence, regretOfUse, regretOfVerdict, TESTS } from './regret.ts';
 import { rulesOfThumb, smoothed, storedRates } from './rules.ts';
@@ -42,7 +38,12 @@ export interface GrowerScore {
   readonly divergence: readonly number[];
   readonly covered: number;
   readonly verdicts: Readonly<Record<VialVerdict, number>>;
-  /** Area under the frontier, the most fruits and the most varieties, true ones: the oracle's, the plan's, and those of a plan without a model. */
+  /** Regret of the verdicts of one who knows the world, over both days, against the worth that is printed. */
+  readonly regretInformed: number;
+  /**
+   * Area under the frontier, the most fruits and the most varieties, at the true rates: of one who knows all, of the plan, of a plan
+   * without a model, and of one who knows the world and the files.
+   */
   readonly area: readonly number[];
   /** The areas over tried pairs alone. */
   readonly areaTried: readonly number[];
@@ -151,56 +152,24 @@ function trueRates({ truth, lots }: SimulatedGrower, told: VialAdvice, useOn: st
   return { onDay: at(told.ageDays), yearLater: at(daysBetween(lot.collected, addYear(useOn))) };
 }
 
-/**
- * Areas under the frontiers of one who knows all, of the plan, of a plan without a model, and of one who knows the world and the
- * files; all at the true rates: over all pairs, then over the tried ones alone.
- */
-function planScore(grower: SimulatedGrower, given: Advised, bestKnown: Predictor) {
-  const { truth, lots } = grower;
-  const { useOn, flowers } = given;
-  const barren = (mother: string, father: string) => truth.pair(mother, father) === Number.NEGATIVE_INFINITY;
-  const never = () => false;
-  const questions: PlanQuestion[] = [
-    { predict: oracle(truth, lots), useOn, incompatible: barren },
-    given,
-    { predict: alike(flowers), useOn, incompatible: never },
-    { predict: bestKnown, useOn, incompatible: never },
-  ];
-  const tried = new Set(
-    flowers.map(({ seedParent, pollenParent }) => JSON.stringify([seedParent, pollenParent])),
-  );
-  const amongTried = questions.map((question) => ({
-    ...question,
-    incompatible: (mother: string, father: string) =>
-      !tried.has(JSON.stringify([mother, father])) || question.incompatible(mother, father),
-  }));
-  const frontiers = questions.map((question) => trueFrontier(grower, given, question));
-  return {
-    area: frontiers.map(areaUnder),
-    areaTried: amongTried.map((question) => areaUnder(trueFrontier(grower, given, question))),
-    fruits: frontiers.map((mixes) => Math.max(0, ...mixes.map(({ fruits }) => fruits))),
-    varieties: frontiers.map((mixes) => Math.max(0, ...mixes.map(({ varieties }) => varieties))),
-  };
-}
-
-/** What the mixes of a plan truly give. */
-function trueFrontier(
-  { truth, lots }: SimulatedGrower,
-  { season, advice }: Advised,
-  question: PlanQuestion,
-): Gives[] {
-  const pollens = new Map(
-    advice.map(({ vial, ageDays }) => [vial, { lot: lots.find((lot) => lot.vial === vial)!, ageDays }]),
-  );
-  return plan(season.flowers, season.vials, question).frontier.map(({ allocation }) =>
-    givenBy(allocation, ({ seedParent, pollenParent, vial }) =>
-      truth.rate(seedParent, pollenParent, vial === null ? null : pollens.get(vial)!),
-    ),
-  );
-}
-
 function added(lists: readonly (readonly number[])[]): number[] {
   return (lists[0] ?? []).map((_, at) => lists.reduce((sum, list) => sum + list[at]!, 0));
+}
+
+/** Regret of the verdicts that another predictor would give on the same vials. */
+function regretWith(
+  predict: Predictor,
+  grower: SimulatedGrower,
+  { season, advice, useOn, worth }: Advised,
+): number {
+  const over = (father: string) => advice.find(({ pollenParent }) => pollenParent === father)!.over;
+  const record = () => ({ fruits: 0, flowers: 0 });
+  const told = vialAdvice(season.vials, predict, { useOn, worth, level: LEVEL, because: '', over, record });
+  return told.reduce((sum, each, i) => {
+    if (each.estimate === null) return sum;
+    const after = verdictAfter(vialRates(season.vials[i]!, predict, each.over, useOn)!, worth);
+    return sum + regretOfVerdict(each.verdict, after, trueRates(grower, each, useOn), worth).both;
+  }, 0);
 }
 
 /** Analyses a grower and looks at the truth; null where the model did not settle. */
@@ -216,6 +185,7 @@ export function growerScore(grower: SimulatedGrower): GrowerScore | null {
       ? []
       : [vialScore(season.vials[i]!, told, given, trueRates(grower, told, given.useOn), trueWorth)],
   );
+  const bestKnown = informed(season, truth, lots);
   const count = (verdict: VialVerdict) => advice.filter((told) => told.verdict === verdict).length;
   return {
     vials: scores.length,
@@ -223,6 +193,7 @@ export function growerScore(grower: SimulatedGrower): GrowerScore | null {
     regret: added(scores.map(({ regret }) => regret.map(({ both }) => both))),
     regretOnDay: added(scores.map(({ regret }) => regret.map(({ onDay }) => onDay))),
     regretTrueWorth: added(scores.map((score) => score.trueWorth.map(({ both }) => both))),
+    regretInformed: regretWith(bestKnown, grower, given),
     divergence: added(scores.map((score) => score.divergence)),
     covered: scores.filter(({ covered }) => covered).length,
     verdicts: {
@@ -231,6 +202,6 @@ export function growerScore(grower: SimulatedGrower): GrowerScore | null {
       'test-first': count('test-first'),
       discard: count('discard'),
     },
-    ...planScore(grower, given, informed(season, truth, lots)),
+    ...planScore(grower, given, bestKnown),
   };
 }

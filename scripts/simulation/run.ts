@@ -10,8 +10,8 @@ import { seasonScore } from './season-score.ts';
 import { simulatedSeason } from './season-world.ts';
 import { sizeOf, WORLDS } from './worlds.ts';
 
-/** Of the kinds after the first, one for every four of the first. */
-const OTHERS_EVERY = 4;
+/** Of the kinds after the first, one for every ten of the first. */
+const OTHERS_EVERY = 10;
 
 export interface RunOptions {
   /** Seasons, or growers, of the first kind. */

@@ -107,6 +107,21 @@ describe('a simulated grower', () => {
     expect([...outcomes].sort()).toEqual(['fruit', 'none', 'pending', 'unknown']);
   });
 
+  it('of a file of several has two seasons, and each plant in the hands of one of them', () => {
+    const grower = simulatedGrower(NATURES.get('growers together')!, 4);
+    const { season } = advised(grower)!;
+    expect(season.files.flatMap(({ problems }) => problems)).toEqual([]);
+    const hands = new Map<string, Set<string | null>>();
+    for (const { seedParent, grower: whose } of season.crosses)
+      hands.set(seedParent, (hands.get(seedParent) ?? new Set()).add(whose));
+    expect([...hands.values()].every((growers) => growers.size === 1)).toBe(true);
+    expect(new Set([...hands.values()].flatMap((growers) => [...growers])).size).toBeGreaterThan(1);
+    expect(new Set(season.crosses.map((cross) => cross.season)).size).toBe(2);
+    // Pollen is swapped: a plant is a father on flowers of more than one grower.
+    expect(grower.truth.hands('Plant 1')).not.toBe(grower.truth.hands('Plant 2'));
+    expect(analyse(season, { samePlants: true }).seasons.changes).toHaveLength(1);
+  });
+
   it('is advised as `analyse` advises', () => {
     const { season, advice, worth } = advised(simulatedGrower(growers, 3))!;
     const result = analyse(season);
@@ -133,7 +148,11 @@ describe('a simulated grower', () => {
     expect(score!.regretRatio.value).toBeLessThan(0.9);
     expect(score!.divergenceRatio.value).toBeLessThan(0.9);
     expect(score!.area[0]!.value).toBeGreaterThan(score!.area[1]!.value);
-    expect(score!.area[0]!.value).toBeLessThan(1);
+    // Who knows the world does better than the plan, and less well than who knows each plant.
+    expect(score!.area[0]!.value).toBeGreaterThan(0.85);
+    expect(score!.areaOfAll[0]!.value).toBeLessThan(score!.areaOfAll[1]!.value);
+    expect(score!.areaOfAll[1]!.value).toBeLessThan(1);
+    expect(score!.regretInformedRatio.value).toBeLessThan(score!.regretRatio.value + 0.1);
     expect(score!.covered.value).toBeGreaterThan(0.88);
   });
 });
