@@ -65,7 +65,7 @@ if (values.write) {
     version,
     code: digest,
     level: 0.95,
-    seeds: 'from 0 on; of the first kind all, of the others every tenth',
+    seeds: `from 0 on; of the first kind all, of the others every ${growers ? 'tenth' : 'fourth'}`,
     worlds,
   };
   const name = growers ? 'simulated-growers.json' : 'simulation.json';

@@ -10,8 +10,9 @@ import { seasonScore } from './season-score.ts';
 import { simulatedSeason } from './season-world.ts';
 import { sizeOf, WORLDS } from './worlds.ts';
 
-/** Of the kinds after the first, one for every ten of the first. */
-const OTHERS_EVERY = 10;
+/** Of the kinds after the first, one for every so many of the first: seasons and growers. */
+const OTHER_SEASONS_EVERY = 4;
+const OTHER_GROWERS_EVERY = 10;
 
 export interface RunOptions {
   /** Seasons, or growers, of the first kind. */
@@ -37,6 +38,7 @@ function scoredIn<S extends Scored>(file: string): S[] {
 /** Scores what is missing, as far as time goes; returns all that is scored. */
 function resumed<S extends Scored>(
   worlds: readonly string[],
+  othersEvery: number,
   { count, minutes, file }: RunOptions,
   score: (world: string, seed: number) => S,
 ): S[] {
@@ -45,7 +47,7 @@ function resumed<S extends Scored>(
   const until = performance.now() + 60_000 * minutes;
   for (let seed = 0; seed < count; seed += 1) {
     for (const [at, world] of worlds.entries()) {
-      if ((at > 0 && seed % OTHERS_EVERY !== 0) || known.has(`${world} ${seed}`)) continue;
+      if ((at > 0 && seed % othersEvery !== 0) || known.has(`${world} ${seed}`)) continue;
       if (performance.now() > until) return scored;
       const next = score(world, seed);
       appendFileSync(file, `${JSON.stringify(next)}\n`);
@@ -57,7 +59,7 @@ function resumed<S extends Scored>(
 
 /** Seasons of every world, and whether their ranges held. */
 export function runSeasons(options: RunOptions): ScoredSeason[] {
-  return resumed([...WORLDS.keys()], options, (world, seed) => ({
+  return resumed([...WORLDS.keys()], OTHER_SEASONS_EVERY, options, (world, seed) => ({
     world,
     seed,
     tallies: [...seasonScore(simulatedSeason(WORLDS.get(world)!, sizeOf(seed), seed))],
@@ -66,7 +68,7 @@ export function runSeasons(options: RunOptions): ScoredSeason[] {
 
 /** Growers of every kind, and what they were advised was worth. */
 export function runGrowers(options: RunOptions): ScoredGrower[] {
-  return resumed([...NATURES.keys()], options, (world, seed) => ({
+  return resumed([...NATURES.keys()], OTHER_GROWERS_EVERY, options, (world, seed) => ({
     world,
     seed,
     score: growerScore(simulatedGrower(NATURES.get(world)!, seed)),
