@@ -69,39 +69,67 @@ function isInstalled(packageName) {
   }
 }
 
-/** What pages and results say whatever the season: a name that is such a word is no proof of a leak. */
-function ownText(textOfSources, notebooks) {
+/** Folders of words in another language than English. */
+const LANGUAGE_FOLDERS = { de: 'words/german/', es: 'words/spanish/', fr: 'words/french/' };
+
+/**
+ * What pages and results say whatever the season: a name that is such a word is no proof of a leak. Each language
+ * besides English stands apart, since its words are in its own pages only.
+ */
+function ownTextModule(textOfSources, notebooks, translations) {
   const files = readdirSync(join(root, 'lib'), { recursive: true })
     .filter((name) => /\.(ts|json)$/.test(name))
     .sort()
-    .map((name) => ({ name, text: readFileSync(join(root, 'lib', name), 'utf8') }));
-  return [textOfSources(files), ...notebooks.flatMap(({ lines }) => lines)].join('\n');
+    .map((name) => ({
+      name: name.replaceAll('\\', '/'),
+      text: readFileSync(join(root, 'lib', name), 'utf8'),
+    }));
+  const folders = Object.entries(LANGUAGE_FOLDERS);
+  const english = files.filter(({ name }) => !folders.some(([, folder]) => name.startsWith(folder)));
+  const ownText = [textOfSources(english), ...notebooks.flatMap(({ lines }) => lines)].join('\n');
+  const ownTextIn = folders.map(([language, folder]) => {
+    const own = translations.filter((translation) => translation.language === language);
+    const words = textOfSources(files.filter(({ name }) => name.startsWith(folder)));
+    return [language, [words, ...own.flatMap(({ own: { lines } }) => lines)].join('\n')];
+  });
+  return `export const ownText = ${JSON.stringify(ownText)};
+export const ownTextIn = ${JSON.stringify(Object.fromEntries(ownTextIn))};
+`;
 }
 
 /** Checks and compiles reports/*.md to dist/reports, and lists them; throws with one line a fault. */
 export async function compileNotebooks() {
   const build = (name) => import(pathToFileURL(dist('lib', 'notebook', 'build', name)).href);
-  const [{ readNotebook }, { checkNotebooks }, { compileNotebook }, { textOfSources }, { NotebookError }] =
-    await Promise.all([
-      build('cells.js'),
-      build('check.js'),
-      build('compile.js'),
-      build('text-of-sources.js'),
-      import(pathToFileURL(dist('lib', 'notebook', 'fault.js')).href),
-    ]);
-  const notebooks = readdirSync(join(root, 'reports'))
+  const [
+    cells,
+    { checkNotebooks },
+    { compileNotebook },
+    { pairedNotebooks },
+    { textOfSources },
+    { NotebookError },
+  ] = await Promise.all([
+    build('cells.js'),
+    build('check.js'),
+    build('compile.js'),
+    build('translation.js'),
+    build('text-of-sources.js'),
+    import(pathToFileURL(dist('lib', 'notebook', 'fault.js')).href),
+  ]);
+  const read = readdirSync(join(root, 'reports'))
     .filter((name) => name.endsWith('.md'))
     .sort()
-    .map((name) => readNotebook(`reports/${name}`, readFileSync(join(root, 'reports', name), 'utf8')))
-    .filter(({ packages }) => packages.every(isInstalled));
+    .map((name) => cells.readNotebook(`reports/${name}`, readFileSync(join(root, 'reports', name), 'utf8')));
+  const paired = pairedNotebooks(read);
+  const notebooks = paired.originals.filter(({ packages }) => packages.every(isInstalled));
+  const translations = paired.translations.filter(({ original }) => notebooks.includes(original));
   const faults = checkNotebooks(notebooks, root);
   if (faults.length > 0) throw new NotebookError(faults);
-  const compiled = new Map(notebooks.map((notebook) => [`${notebook.name}.js`, compileNotebook(notebook)]));
-  const names = notebooks.map(({ name }) => name);
-  compiled.set(
-    '_own-text.js',
-    `export const ownText = ${JSON.stringify(ownText(textOfSources, notebooks))};\n`,
-  );
+  const compiled = new Map([
+    ...notebooks.map((notebook) => [`${notebook.name}.js`, compileNotebook(notebook)]),
+    ...translations.map(({ original, own }) => [`${own.name}.js`, compileNotebook(original, own)]),
+  ]);
+  const names = [...notebooks, ...translations.map(({ own }) => own)].map(({ name }) => name);
+  compiled.set('_own-text.js', ownTextModule(textOfSources, notebooks, translations));
   compiled.set('_list.js', `export const names = ${JSON.stringify(names)};\n`);
   mkdirSync(dist('reports'), { recursive: true });
   for (const name of readdirSync(dist('reports'))) if (!compiled.has(name)) rmSync(dist('reports', name));

@@ -8,13 +8,15 @@ import { pageWords } from '../words/page.ts';
 import type { Html } from './html.ts';
 import { escapeHtml, html } from './html.ts';
 import type { FilledNotebook } from './run.ts';
-import type { SiteEntry } from './site-contents.ts';
+import type { SiteEntry, SitePlace } from './site-contents.ts';
 import { pageStyle } from './style.ts';
 import { dataTable } from './table.ts';
 
 /** What a page says around its notebook. */
 export type PageWords = Pick<Words, 'pageWords' | 'languageWords'>;
-const ENGLISH: PageWords = { pageWords, languageWords };
+
+/** The frame of a page in English. */
+export const englishFrame: PageWords = { pageWords, languageWords };
 
 /** A contents list is shown from this many headings on. */
 const headingsWorthAList = 3;
@@ -26,17 +28,17 @@ const headingsWorthAList = 3;
  *
  * @param notebook as `runNotebook` gives it
  * @param document a document to draw charts in: the page's own in a browser, `openPaper()` in Node
- * @param pages of the site that it belongs to; none for a report, which is a file of its own
+ * @param place in the site that it belongs to; null for a report, which is a file of its own
  * @param words of the notebook's language; English where left out
  * @throws Error where a drawing or a cell's `html` holds what the page's policy would block
  */
 export function renderPage(
   notebook: FilledNotebook,
   document: Document,
-  pages: readonly SiteEntry[] = [],
-  words: PageWords = ENGLISH,
+  place: SitePlace | null = null,
+  words: PageWords = englishFrame,
 ): string {
-  return framedPage(notebook, drawnParts(notebook, document, words), pages, words);
+  return framedPage(notebook, drawnParts(notebook, document, words), place, words);
 }
 
 /** The parts of a page that are its own: a list of its headings, and its sections from top to bottom. */
@@ -55,7 +57,7 @@ export interface PageParts {
 export function drawnParts(
   notebook: FilledNotebook,
   document: Document,
-  words: PageWords = ENGLISH,
+  words: PageWords = englishFrame,
 ): PageParts {
   let figures = 0;
   const drawn = (figure: Figure): string => {
@@ -77,14 +79,14 @@ export function drawnParts(
  *
  * @param notebook as `runNotebook` gives it
  * @param parts what `drawnParts` gave
- * @param pages of the site that it belongs to; none for a report, which is a file of its own
+ * @param place in the site that it belongs to; null for a report, which is a file of its own
  * @param words of the notebook's language; English where left out
  */
 export function framedPage(
   notebook: FilledNotebook,
   { contents, sections }: PageParts,
-  pages: readonly SiteEntry[] = [],
-  words: PageWords = ENGLISH,
+  place: SitePlace | null = null,
+  words: PageWords = englishFrame,
 ): string {
   return `<!doctype html>
 <html lang="${words.languageWords.code}">
@@ -103,7 +105,7 @@ export function framedPage(
 <h1>${escapeHtml(notebook.title)}</h1>
 <p>${escapeHtml(notebook.description)}</p>
 </header>
-${unreadMarkup(words)}${pagesMarkup(notebook.name, pages, words)}${contents}<main id="main">
+${unreadMarkup(words)}${twinsMarkup(place, words)}${pagesMarkup(place, words)}${contents}<main id="main">
 ${sections.join('')}</main>
 </body>
 </html>
@@ -124,17 +126,28 @@ function unreadMarkup({ languageWords: { unread } }: PageWords): string {
 `.markup;
 }
 
+/** The same page in other languages, each named in its own. */
+function twinsMarkup(place: SitePlace | null, { pageWords: said }: PageWords): string {
+  if (place === null || place.twins.length === 0) return '';
+  const links = place.twins.map(
+    ({ address, language, name }) =>
+      html`<li><a href="${address}" hreflang="${language}" lang="${language}">${name}</a></li>
+`,
+  );
+  return html`<nav aria-label="${said.otherLanguages}" class="languages">
+<ul>
+${links}</ul>
+</nav>
+`.markup;
+}
+
 /** The other pages of the site, folded: on a telephone they would push the answer out of sight. */
-function pagesMarkup(name: string, pages: readonly SiteEntry[], { pageWords: said }: PageWords): string {
-  if (pages.length < 2) return '';
-  const entries = pages.map((page) => {
-    const here = page.name === `${name}.html`;
-    const link = here
-      ? html`<a href="${page.name}" aria-current="page">${page.title}</a>`
-      : html`<a href="${page.name}">${page.title}</a>`;
-    return html`<li>${link}</li>
-`;
-  });
+function pagesMarkup(place: SitePlace | null, { pageWords: said }: PageWords): string {
+  if (place === null || place.pages.length < 2) return '';
+  const entries = place.pages.map(
+    (page) => html`<li>${pageLink(page, page.name === place.address)}</li>
+`,
+  );
   return html`<nav aria-label="${said.allPages}" class="pages">
 <details>
 <summary>${said.allPages}</summary>
@@ -143,6 +156,13 @@ ${entries}</ul>
 </details>
 </nav>
 `.markup;
+}
+
+/** A link to a page of the site, which says where it leads into another language. */
+function pageLink({ name, title, language }: SiteEntry, here: boolean): Html {
+  if (here) return html`<a href="${name}" aria-current="page">${title}</a>`;
+  if (language === undefined) return html`<a href="${name}">${title}</a>`;
+  return html`<a href="${name}" hreflang="${language}" lang="${language}">${title}</a>`;
 }
 
 /** Nothing may be loaded or run; the one stylesheet is allowed by its digest. */
@@ -176,7 +196,7 @@ export function figureMarkup(
   figure: Figure,
   document: Document,
   id: string,
-  { pageWords: said }: PageWords = ENGLISH,
+  { pageWords: said }: PageWords = englishFrame,
 ): string {
   return `<figure id="${id}">
 <figcaption>${escapeHtml(figure.finding)}</figcaption>

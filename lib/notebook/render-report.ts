@@ -4,13 +4,14 @@ import type { Analysis } from '../analyse.ts';
 import { openPaper } from '../charts/paper.ts';
 import type { MixName } from '../decisions/mix.ts';
 import type { Season } from '../season/season.ts';
+import type { Language } from '../words/language.ts';
+import { wordsIn } from '../words/languages.ts';
 import { renderPage } from './page.ts';
 import type { CompiledNotebook, Given } from './run.ts';
 import { runNotebook } from './run.ts';
 
 /** The package's own compiled notebook, found through its `exports`: a source folder has none beside it. */
-const seasonReview = 'fruitodds/reports/season-review.js';
-const crossingSheet = 'fruitodds/reports/crossing-sheet.js';
+const reports = 'fruitodds/reports';
 
 /**
  * The season review of a season, as one HTML file.
@@ -20,23 +21,34 @@ const crossingSheet = 'fruitodds/reports/crossing-sheet.js';
  *
  * @param season as `readSeason` gives it
  * @param analysis of that season, as `analyse` gives it
+ * @param language of its text, English where left out
  * @returns the text of a file with no script, no font, no raster image and no request; same input, same bytes
  * @throws NotebookError naming the notebook's file, line and column where a cell fails
  * @example
  * const report = await renderReport(season, analyse(season));
  * report.startsWith('<!doctype html>'); // true
  */
-export async function renderReport(season: Season, analysis: Analysis): Promise<string> {
-  return rendered(seasonReview, { season, analysis });
+export async function renderReport(
+  season: Season,
+  analysis: Analysis,
+  language: Language = 'en',
+): Promise<string> {
+  return rendered('season-review', { season, analysis }, language);
 }
 
 /** The crossing sheet of one mix of a season's plan, as one HTML file to print. */
-export async function renderSheet(season: Season, analysis: Analysis, mix: MixName): Promise<string> {
-  return rendered(crossingSheet, { season, analysis, mix });
+export async function renderSheet(
+  season: Season,
+  analysis: Analysis,
+  mix: MixName,
+  language: Language = 'en',
+): Promise<string> {
+  return rendered('crossing-sheet', { season, analysis, mix }, language);
 }
 
-async function rendered(address: string, given: Given): Promise<string> {
-  const [module, paper] = await Promise.all([import(address), openPaper()]);
+async function rendered(name: string, given: Given, language: Language): Promise<string> {
+  const address = `${reports}/${name}${language === 'en' ? '' : `.${language}`}.js`;
+  const [module, paper, words] = await Promise.all([import(address), openPaper(), wordsIn(language)]);
   const { notebook } = module as { readonly notebook: CompiledNotebook };
-  return renderPage(await runNotebook(notebook, given), paper);
+  return renderPage(await runNotebook(notebook, given), paper, null, words);
 }

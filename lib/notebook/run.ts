@@ -4,6 +4,7 @@ import type { Analysis } from '../analyse.ts';
 import type { Figure } from '../charts/figure.ts';
 import type { MixName } from '../decisions/mix.ts';
 import type { Season } from '../season/season.ts';
+import type { Language } from '../words/language.ts';
 import { NotebookError } from './fault.ts';
 import type { Html } from './html.ts';
 import { escapeHtml, isHtml } from './html.ts';
@@ -60,6 +61,10 @@ export interface CompiledNotebook {
   readonly name: string;
   /** The notebook's path as faults name it: `reports/season-review.md`. */
   readonly file: string;
+  /** The file that its prose comes from: of a translation `reports/season-review.de.md`; else the same. */
+  readonly textFile?: string;
+  /** Of its prose and of all that its cells say; English where left out. */
+  readonly language?: Language;
   readonly title: string;
   readonly description: string;
   /** Its place in the site's list of pages, small numbers first; null: after all that have one. */
@@ -94,10 +99,15 @@ export interface FilledNotebook {
  * Runs the cells of a notebook top to bottom, each on `given` and the names of the cells above, then fills the
  * slots of its prose: text is escaped, `Html` and figures are put in as they are.
  *
+ * @param suffix what the names of saved files get before their ending: a site has them once a language
  * @throws NotebookError naming file, line and column of the notebook where a cell fails, or where a slot's value is
  * neither text, a finite number, `Html`, a figure nor a saved file
  */
-export async function runNotebook(notebook: CompiledNotebook, given: Given): Promise<FilledNotebook> {
+export async function runNotebook(
+  notebook: CompiledNotebook,
+  given: Given,
+  suffix = '',
+): Promise<FilledNotebook> {
   let names: Names = {};
   for (const cell of notebook.cells) {
     try {
@@ -112,7 +122,13 @@ export async function runNotebook(notebook: CompiledNotebook, given: Given): Pro
     id,
     working,
     pieces: pieces.map((piece) =>
-      typeof piece === 'string' ? piece : filledSlot(notebook, piece, names, savedFiles),
+      typeof piece === 'string'
+        ? piece
+        : filledSlot(notebook, piece, names, (file) => {
+            const saved = { ...file, name: file.name.replace('.', `${suffix}.`) };
+            savedFiles.push(saved);
+            return saved;
+          }),
     ),
   }));
   return {
@@ -128,7 +144,7 @@ function filledSlot(
   notebook: CompiledNotebook,
   slot: CompiledSlot,
   names: Names,
-  savedFiles: SavedFile[],
+  save: (file: SavedFile) => SavedFile,
 ): string | Figure {
   const value = slot.value(names);
   const { expression, line, column, block } = slot;
@@ -137,15 +153,15 @@ function filledSlot(
     return paragraph(escapeHtml(String(value)), block);
   }
   if (isSavedFile(value)) {
-    savedFiles.push(value);
-    return paragraph(`<a href="${escapeHtml(value.name)}">${escapeHtml(value.label)}</a>`, block);
+    const { name, label } = save(value);
+    return paragraph(`<a href="${escapeHtml(name)}">${escapeHtml(label)}</a>`, block);
   }
   const figure = isFigure(value);
   if (figure && block) return value;
   const message = figure
     ? `a figure must stand alone in its paragraph: {{ ${expression} }}`
     : `what stands in prose must be text, a finite number, html or a figure; ${expression} is ${kindOf(value)}`;
-  throw new NotebookError([{ file: notebook.file, line, column, message }]);
+  throw new NotebookError([{ file: notebook.textFile ?? notebook.file, line, column, message }]);
 }
 
 function paragraph(markup: string, block: boolean): string {

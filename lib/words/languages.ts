@@ -1,7 +1,7 @@
 /** Every language that words can be had in. The types ask each for all that English has. */
 
 import type * as english from './index.ts';
-import type { Language } from './language.ts';
+import type { Language, LanguageWords } from './language.ts';
 
 /** What counts nouns in English only, and numbers that are no words. */
 type NoWords<T> = {
@@ -18,19 +18,23 @@ type InAnyLanguage<T> = T extends string
       : { readonly [K in keyof T]: InAnyLanguage<T[K]> };
 
 /** All words of one language. */
-export type Words = InAnyLanguage<Omit<typeof english, NoWords<typeof english>>>;
-
-const LOADED: Readonly<Record<Language, () => Promise<Words>>> = {
-  en: () => import('./index.ts'),
-  de: () => import('./index.ts'),
-  es: () => import('./index.ts'),
-  fr: () => import('./index.ts'),
+export type Words = InAnyLanguage<Omit<typeof english, NoWords<typeof english> | 'languageWords'>> & {
+  readonly languageWords: LanguageWords;
 };
 
-/** The codes of all languages, English first. */
-export const LANGUAGES = Object.keys(LOADED) as readonly Language[];
+const LOADED: ReadonlyMap<Language, () => Promise<Words>> = new Map([['en', () => import('./index.ts')]]);
 
-/** All words of a language, loaded when they are asked for. */
-export function wordsIn(language: Language): Promise<Words> {
-  return LOADED[language]();
+/** The codes of all languages that there are words in, English first. */
+export const LANGUAGES: readonly Language[] = [...LOADED.keys()];
+
+/**
+ * All words of a language, loaded when they are asked for.
+ *
+ * @throws RangeError where there are none
+ */
+export async function wordsIn(language: Language): Promise<Words> {
+  const load = LOADED.get(language);
+  if (load === undefined)
+    throw new RangeError(`wordsIn: language must be one of ${LANGUAGES.join(', ')}, got ${language}`);
+  return load();
 }

@@ -23,14 +23,14 @@ it('loads every notebook that is listed, in that order', async () => {
     'fruitodds/reports/index.js': { notebook: { name: 'index' } },
     'fruitodds/reports/charts.js': { notebook: { name: 'charts' } },
   };
-  const { notebooks, leftOut } = await compiledNotebooks(loader(modules));
+  const { notebooks, leftOut } = await compiledNotebooks([], loader(modules));
   expect(notebooks.map(({ name }) => name)).toEqual(['index', 'charts']);
   expect(leftOut).toEqual([]);
 });
 
 it('leaves out a notebook whose optional package is not installed, and names both', async () => {
   const modules = { ...list, 'fruitodds/reports/index.js': { notebook: { name: 'index' } } };
-  const { notebooks, leftOut } = await compiledNotebooks(loader(modules));
+  const { notebooks, leftOut } = await compiledNotebooks([], loader(modules));
   expect(notebooks.map(({ name }) => name)).toEqual(['index']);
   expect(leftOut).toEqual([{ name: 'charts', package: 'arquero' }]);
 });
@@ -40,7 +40,7 @@ it('hides no other fault of a notebook', async () => {
     if (address.endsWith('_list.js')) return { names: ['broken'] };
     throw new SyntaxError('Unexpected token');
   };
-  await expect(compiledNotebooks(load)).rejects.toThrow('Unexpected token');
+  await expect(compiledNotebooks([], load)).rejects.toThrow('Unexpected token');
 });
 
 it('knows the words in which this Node says that a package is missing', async () => {
@@ -52,7 +52,7 @@ it('knows the words in which this Node says that a package is missing', async ()
     address.endsWith('_list.js')
       ? { names: ['charts'] }
       : import(/* @vite-ignore */ pathToFileURL(path).href);
-  expect((await compiledNotebooks(load)).leftOut).toEqual([
+  expect((await compiledNotebooks([], load)).leftOut).toEqual([
     { name: 'charts', package: 'a-package-that-nobody-has' },
   ]);
 });

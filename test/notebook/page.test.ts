@@ -103,7 +103,9 @@ describe('renderPage', () => {
   it('lists the pages of its site, folded, and says which one it is', () => {
     const entry = (name: string, title: string) => ({ name, title, description: '', bytes: 0 });
     const pages = [entry('index.html', 'Start'), entry('x.html', hostile)];
-    const { document } = parseHTML(renderPage(notebook([section('section-1')]), paper, pages));
+    const { document } = parseHTML(
+      renderPage(notebook([section('section-1')]), paper, { address: 'x.html', pages, twins: [] }),
+    );
     const links = [...document.querySelectorAll('nav.pages details a')];
     expect(links.map((a) => [a.getAttribute('href'), a.textContent, a.getAttribute('aria-current')])).toEqual(
       [

@@ -8,6 +8,7 @@ import { blankTypes, importLines } from './blank-types.ts';
 import type { Notebook, Prose, Slot } from './cells.ts';
 import { replaceSlots, slotsOf } from './cells.ts';
 import { flatSource, namesDefined, namesMentioned } from './flat.ts';
+import { ownFaults, translationOf, unequalSlots } from './translation.ts';
 
 const markdown = new MarkdownIt({ html: false, typographer: false });
 
@@ -17,6 +18,8 @@ const marks = /<p>\uE000(\d+)\uE001<\/p>\n?|\uE000(\d+)\uE001/g;
 
 interface Section {
   readonly heading: string | null;
+  /** The notebook's line of the heading. */
+  readonly line: number;
   readonly id: string;
   readonly pieces: (string | { readonly slot: Slot; readonly block: boolean })[];
   readonly working: string[];
@@ -28,10 +31,13 @@ interface Section {
  * Each opening fence becomes the first line of a function, its closing fence the return; types become spaces; the
  * prose is HTML already, with slots between, and stands after the last line.
  *
+ * @param translation the same in another language: its prose stands between the notebook's cells, which then say
+ * everything in that language
  * @returns the text of a module that exports `notebook`, a `CompiledNotebook`
- * @throws NotebookError for a slot or heading in a place where it cannot stand
+ * @throws NotebookError for a slot or heading in a place where it cannot stand, and where the translation's slots are
+ * not the notebook's
  */
-export function compileNotebook(notebook: Notebook): string {
+export function compileNotebook(notebook: Notebook, translation: Notebook | null = null): string {
   const flat = flatSource(notebook);
   const lines = blankTypes(flat.source).split('\n');
   const defined: string[] = [];
@@ -43,14 +49,32 @@ export function compileNotebook(notebook: Notebook): string {
     lines[cell.endLine - 1] = `return { ${own.join(', ')} }; };`;
     defined.push(...own);
   });
-  lines[0] = importLines(flat.source).join(' ');
-  const code = `${lines.join('\n')}\n${exportText(notebook, sectionsOf(notebook))}`;
+  const language = translation === null ? null : translationOf(translation.file)!.language;
+  lines[0] = imported(importLines(flat.source), language).join(' ');
+  const sections = translation === null ? sectionsOf(notebook) : sectionsIn(notebook, translation);
+  const code = `${lines.join('\n')}\n${exportText(notebook, translation, withoutEmpty(sections))}`;
   refuseBrokenSyntax(notebook, code);
   return code;
 }
 
-function exportText(notebook: Notebook, sections: readonly Section[]): string {
-  const { name, file, title, description, order, summary, parts } = notebook;
+/** The imports of cells; in a language the library's names come from its own words and charts. */
+function imported(lines: readonly string[], language: string | null): string[] {
+  if (language === null) return [...lines];
+  const names = lines.flatMap((line) => {
+    const [, named] = /^import \{ (.*) \} from "fruitodds";$/.exec(line) ?? [];
+    return named === undefined ? [] : [named.replaceAll(' as ', ': ')];
+  });
+  return [
+    `import { libraryIn } from "fruitodds/in-language.js"; import * as words from "fruitodds/words/${language}.js";`,
+    ...lines.filter((line) => !line.endsWith(' from "fruitodds";')),
+    `const { ${names.join(', ')} } = libraryIn(words);`,
+  ];
+}
+
+function exportText(notebook: Notebook, translation: Notebook | null, sections: readonly Section[]): string {
+  const { name, file, order, summary, parts } = notebook;
+  const { title, description, file: textFile } = translation ?? notebook;
+  const language = translation === null ? 'en' : translationOf(translation.file)!.language;
   const cells = parts
     .filter((part) => part.kind === 'cell')
     .map(({ line }, index) => `{ line: ${line}, run: cell${index + 1} }`);
@@ -59,7 +83,7 @@ function exportText(notebook: Notebook, sections: readonly Section[]): string {
     const own = JSON.stringify({ heading, id, working }).slice(1, -1);
     return `{ ${own}, pieces: [\n${list.join(',\n')}\n] }`;
   });
-  return `export const notebook = { ${JSON.stringify({ name, file, title, description, order, summary }).slice(1, -1)},
+  return `export const notebook = { ${JSON.stringify({ name, file, textFile, language, title, description, order, summary }).slice(1, -1)},
 url: import.meta.url,
 cells: [${cells.join(', ')}],
 sections: [${texts.join(',\n')}] };
@@ -72,16 +96,36 @@ function slotText({ slot, block }: { slot: Slot; block: boolean }): string {
 }
 
 function sectionsOf(notebook: Notebook): Section[] {
-  const sections: Section[] = [{ heading: null, id: 'opening', pieces: [], working: [] }];
+  const sections: Section[] = [{ heading: null, line: 1, id: 'opening', pieces: [], working: [] }];
   const faults: Fault[] = [];
   for (const part of notebook.parts) {
     if (part.kind === 'cell') sections.at(-1)!.working.push(part.lines.join('\n'));
     else addProse(notebook.file, part, sections, faults);
   }
   if (faults.length > 0) throw new NotebookError(faults);
+  return sections;
+}
+
+function withoutEmpty(sections: readonly Section[]): Section[] {
   return sections.filter(
     ({ heading, pieces, working }) => heading !== null || pieces.length + working.length > 0,
   );
+}
+
+/** The sections of a translation, each with the working of its twin. */
+function sectionsIn(notebook: Notebook, translation: Notebook): Section[] {
+  const [theirs, own] = [sectionsOf(notebook), sectionsOf(translation)];
+  const slotted = (sections: readonly Section[]) =>
+    sections.map(({ heading, line, pieces }) => ({
+      ...{ heading, line },
+      slots: pieces.flatMap((piece) => (typeof piece === 'string' ? [] : [piece.slot])),
+    }));
+  const faults = [
+    ...ownFaults(translation, notebook.file),
+    ...unequalSlots(translation.file, slotted(own), slotted(theirs), notebook.file),
+  ];
+  if (faults.length > 0) throw new NotebookError(faults);
+  return own.map((section, at) => ({ ...section, working: theirs[at]!.working }));
 }
 
 function addProse(file: string, prose: Prose, sections: Section[], faults: Fault[]): void {
@@ -104,7 +148,7 @@ function addProse(file: string, prose: Prose, sections: Section[], faults: Fault
     if (token.tag !== 'h2') return;
     flush(index);
     from = index + 3;
-    sections.push({ heading, id: `section-${sections.length}`, pieces: [], working: [] });
+    sections.push({ heading, line: place.line, id: `section-${sections.length}`, pieces: [], working: [] });
   });
   flush(tokens.length);
   slots.forEach(({ line, column }, number) => {
