@@ -48,6 +48,7 @@ const floors: ReadonlyMap<string, Floor> = new Map(
     'browser/build': { below: [...texts, 'command', 'browser'], packages: ['esbuild', 'node:zlib'] },
     command: { below: texts, packages: ['node:util'] },
     index: { below: texts },
+    'in-language': { below: [...texts, 'index'] },
     bin: { below: [...texts, 'command', 'index'] },
   }),
 );
@@ -85,6 +86,7 @@ const testedBy: ReadonlyMap<string, string> = new Map([
   ['words/review-page.ts', 'words/languages.test.ts'],
   ['words/seed-list-page.ts', 'words/languages.test.ts'],
   ['words/start-page.ts', 'words/languages.test.ts'],
+  ['in-language.ts', 'words/languages.test.ts'],
   ['words/told/number-grammar.ts', 'words/numbers.test.ts'],
   ['words/catalogue-cells.ts', 'words/problem-catalogue.test.ts'],
   ['words/catalogue-entry.ts', 'words/problem-catalogue.test.ts'],
