@@ -400,6 +400,20 @@ describe('the door', () => {
     expect(names.filter((entry) => docOf(entry) === '').map(({ name }) => name)).toEqual([]);
   });
 
+  it('says of each function of numbers what it takes, returns and refuses, and its source', () => {
+    const silent = names.flatMap((entry) => {
+      const statement = declarationOf(entry)?.statement;
+      if (!/^(?:numerics|proportions|regression)\//.test(entry.file) || !statement) return [];
+      if (!ts.isFunctionDeclaration(statement)) return [];
+      const doc = docOf(entry);
+      const wanted = ['@returns', '@throws', '@source'].filter((tag) => !doc.includes(tag));
+      const params = doc.match(/@param/g)?.length ?? 0;
+      if (params < statement.parameters.length) wanted.push('@param');
+      return wanted.map((tag) => `${entry.name} ${tag}`);
+    });
+    expect(silent).toEqual([]);
+  });
+
   it('has an example for each function, which examples.test.ts runs', () => {
     const functions = names.filter((entry) => {
       const found = declarationOf(entry);

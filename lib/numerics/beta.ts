@@ -1,7 +1,7 @@
 import { checkNumber, checkPositive, checkProbability } from './arguments.ts';
 import { findIncreasingRoot } from './find-root.ts';
 import { type LogOption, normalQuantile, type Tail, type TailOption } from './normal.ts';
-import { devianceTerm, digamma, stirlingError, trigamma } from './special-functions.ts';
+import { digamma, shareDeviance, stirlingError, trigamma } from './special-functions.ts';
 
 const TINY = 1e-300;
 const CLOSE = 5e-16;
@@ -12,8 +12,7 @@ const LOG_TWO_PI = 1.8378770664093453;
 function logKernel(x: number, y: number, a: number, b: number): number {
   const n = a + b;
   const errors = stirlingError(n) - stirlingError(a) - stirlingError(b);
-  const deviance = devianceTerm(a, n * x) + devianceTerm(b, n * y);
-  return errors - deviance + 0.5 * (Math.log(a) + Math.log(b / n) - LOG_TWO_PI);
+  return errors - shareDeviance(a, b, x, y) + 0.5 * (Math.log(a) + Math.log(b / n) - LOG_TWO_PI);
 }
 
 /** What a (x − mean) comes to, a − (a + b) x, from the smaller of x and y = 1 − x. */
@@ -129,6 +128,25 @@ export function betaCdf(
   return betaTails(x, 1 - x, shape1, shape2)[tail];
 }
 
+/** log of a B(a, b), by which x^a is divided in the lower tail at the smallest x. */
+export function logEdge(a: number, b: number): number {
+  const n = a + b;
+  const logRest = a < b ? Math.log1p(-a / n) : Math.log(b / n);
+  const errors = stirlingError(a) + stirlingError(b) - stirlingError(n);
+  return (
+    errors + 0.5 * (LOG_TWO_PI + Math.log(a) + Math.log(n) - Math.log(b)) + a * Math.log(a / n) + b * logRest
+  );
+}
+
+/** Where x b is below this, the lower tail is x^a / (a B(a, b)) to the last digit (Abramowitz & Stegun 1964, 26.5.4). */
+export const EDGE = 1e-18;
+
+/** log of the quantile where that lies at the edge 0, even below the smallest double; else null. */
+function edgeQuantile(logP: number, a: number, b: number): number | null {
+  const logX = (logP + logEdge(a, b)) / a;
+  return logX < Math.log(EDGE) - Math.log1p(b) ? logX : null;
+}
+
 /**
  * Logit of the quantile, which keeps x and 1 − x both exact; 0 < p < 1.
  *
@@ -140,6 +158,8 @@ export function logitQuantile(p: number, a: number, b: number, tail: Tail): numb
   const side = p <= 0.5 === (tail === 'lower') ? 'lower' : 'upper';
   const sign = side === 'lower' ? 1 : -1;
   const target = Math.log(small);
+  const edge = side === 'lower' ? edgeQuantile(target, a, b) : edgeQuantile(target, b, a);
+  if (edge !== null) return sign * edge;
   const spread = Math.sqrt(trigamma(a) + trigamma(b));
   const start = digamma(a) - digamma(b) + sign * normalQuantile(small) * spread;
   return findIncreasingRoot((u) => {

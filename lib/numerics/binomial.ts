@@ -1,7 +1,7 @@
 import { checkNumber, checkProbability, checkWhole } from './arguments.ts';
 import { betaCdf } from './beta.ts';
 import type { LogOption, TailOption } from './normal.ts';
-import { devianceTerm, stirlingError } from './special-functions.ts';
+import { shareDeviance, stirlingError } from './special-functions.ts';
 
 const LOG_TWO_PI = 1.8378770664093453;
 
@@ -22,8 +22,7 @@ export function logBinomialTerm(x: number, n: number, p: number, q: number): num
   if (x === 0) return powerLog(n, p, q);
   if (x === n) return powerLog(n, q, p);
   const errors = stirlingError(n) - stirlingError(x) - stirlingError(n - x);
-  const deviance = devianceTerm(x, n * p) + devianceTerm(n - x, n * q);
-  return errors - deviance - 0.5 * (LOG_TWO_PI + Math.log(x) + Math.log1p(-x / n));
+  return errors - shareDeviance(x, n - x, p, q) - 0.5 * (LOG_TWO_PI + Math.log(x) + Math.log((n - x) / n));
 }
 
 /**

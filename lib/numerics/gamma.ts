@@ -1,16 +1,17 @@
 import { checkNumber, checkPositive, checkProbability } from './arguments.ts';
 import { findIncreasingRoot } from './find-root.ts';
 import { type LogOption, normalQuantile, type TailOption } from './normal.ts';
-import { devianceTerm, digamma, stirlingError, trigamma } from './special-functions.ts';
+import { productRest } from './rounding.ts';
+import { digamma, restoredDeviance, stirlingError, trigamma } from './special-functions.ts';
 
 const TINY = 1e-300;
 const CLOSE = 5e-16;
 const MOST_TERMS = 10_000_000;
 const LOG_TWO_PI = 1.8378770664093453;
 
-/** log of x^a e^−x / Γ(a + 1) by Loader's saddle-point form. */
-function logPoisson(a: number, x: number): number {
-  return -stirlingError(a) - devianceTerm(a, x) - 0.5 * (LOG_TWO_PI + Math.log(a));
+/** log of x^a e^−x / Γ(a + 1) by Loader's saddle-point form; `lost` is what rounding took from x. */
+function logPoisson(a: number, x: number, lost: number): number {
+  return -stirlingError(a) - restoredDeviance(a, x, lost) - 0.5 * (LOG_TWO_PI + Math.log(a));
 }
 
 /** 1 + x/(a+1) + x²/((a+1)(a+2)) + …: the lower tail over its prefactor (Abramowitz & Stegun 1964, 6.5.29). */
@@ -50,10 +51,10 @@ interface Tails {
 }
 
 /** Both tails of a gamma variable with shape a and rate 1 at x ≥ 0; the one computed directly is the smaller or near it. */
-function gammaTails(a: number, x: number): Tails {
+function gammaTails(a: number, x: number, lost = 0): Tails {
   if (x === 0) return { lower: 0, upper: 1, slope: 0 };
   if (x === Infinity) return { lower: 1, upper: 0, slope: 0 };
-  const prefactor = Math.exp(logPoisson(a, x));
+  const prefactor = Math.exp(logPoisson(a, x, lost));
   const slope = a * prefactor;
   if (x < a + 1) {
     const lower = Math.min(1, prefactor * lowerSeries(a, x));
@@ -79,14 +80,14 @@ export function gammaDensity(x: number, shape: number, rate = 1, { log = false }
   checkNumber('gammaDensity', 'x', x);
   checkPositive('gammaDensity', 'shape', shape);
   checkPositive('gammaDensity', 'rate', rate);
-  const value = logGammaDensity(x * rate, shape) + Math.log(rate);
+  const value = logGammaDensity(x * rate, shape, productRest(x, rate)) + Math.log(rate);
   return log ? value : Math.exp(value);
 }
 
-function logGammaDensity(x: number, shape: number): number {
+function logGammaDensity(x: number, shape: number, lost: number): number {
   if (x < 0 || x === Infinity) return -Infinity;
   if (x === 0) return shape === 1 ? 0 : shape < 1 ? Infinity : -Infinity;
-  return logPoisson(shape, x) + Math.log(shape / x);
+  return logPoisson(shape, x, lost) + Math.log(shape / x);
 }
 
 /**
@@ -109,7 +110,7 @@ export function gammaCdf(x: number, shape: number, rate = 1, { tail = 'lower' }:
   checkPositive('gammaCdf', 'rate', rate);
   const scaled = x * rate;
   if (scaled <= 0) return tail === 'lower' ? 0 : 1;
-  return gammaTails(shape, scaled)[tail];
+  return gammaTails(shape, scaled, productRest(x, rate))[tail];
 }
 
 /**
@@ -195,6 +196,7 @@ export function chiSquareQuantile(p: number, df: number, options: TailOption = {
  * @param options `log: true` for its natural logarithm
  * @returns density at x
  * @throws RangeError or TypeError naming the argument
+ * @source Abramowitz & Stegun (1964) 26.4; see `gammaDensity`
  * @example chiSquareDensity(2, 4) // 0.18393972058572117
  */
 export function chiSquareDensity(x: number, df: number, options: LogOption = {}): number {

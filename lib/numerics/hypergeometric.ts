@@ -1,6 +1,6 @@
 import { checkNumber, checkProbability, checkWhole } from './arguments.ts';
 import { firstWhole, logBinomialTerm, reaches } from './binomial.ts';
-import type { LogOption, TailOption } from './normal.ts';
+import type { LogOption, Tail, TailOption } from './normal.ts';
 
 /** An urn of `marked` + `unmarked` balls from which `drawn` are taken without return. */
 interface Urn {
@@ -81,7 +81,7 @@ function mirrored({ marked, unmarked, drawn }: Urn): Urn {
  * @param unmarked n, the other balls
  * @param drawn k, balls drawn without return, at most m + n
  * @param options `tail`, `lower` by default
- * @returns probability; the tail that lies away from the mean is summed, the other is its complement
+ * @returns probability; the tail that lies away from the mean is summed, the other is its complement if it is not the smaller
  * @throws RangeError or TypeError naming the argument
  * @source the definition; first term of Loader (2000)
  * @example hypergeometricCdf(2, 4, 4, 4) // 0.7571428571428571
@@ -100,8 +100,12 @@ export function hypergeometricCdf(
   if (whole < Math.max(0, drawn - unmarked)) return tail === 'lower' ? 0 : 1;
   if (whole >= Math.min(marked, drawn)) return tail === 'lower' ? 1 : 0;
   const belowMean = whole < (marked / (marked + unmarked)) * drawn;
-  const sum = Math.min(1, belowMean ? sumBelow(whole, urn) : sumBelow(drawn - whole - 1, mirrored(urn)));
-  return belowMean === (tail === 'lower') ? sum : 1 - sum;
+  const direct = (side: Tail) =>
+    Math.min(1, side === 'lower' ? sumBelow(whole, urn) : sumBelow(drawn - whole - 1, mirrored(urn)));
+  const sum = direct(belowMean ? 'lower' : 'upper');
+  if (belowMean === (tail === 'lower')) return sum;
+  // Beside the mean the other tail may be far the smaller one, where the distribution is lopsided.
+  return sum > 0.5 ? direct(tail) : 1 - sum;
 }
 
 /**

@@ -62,6 +62,7 @@ function gaussian(x: number): number {
  * @param options `log: true` for its natural logarithm
  * @returns density at x
  * @throws TypeError or RangeError when x is not a number
+ * @source Abramowitz & Stegun (1964) 26.2.1, the square split as in Cody (1969)
  * @example normalDensity(0) // 0.39894228...
  */
 export function normalDensity(x: number, { log = false }: LogOption = {}): number {

@@ -1,4 +1,5 @@
 import { checkPositive } from './arguments.ts';
+import { complementRest, productRest } from './rounding.ts';
 
 const LOG_SQRT_TWO_PI = 0.9189385332046728;
 const EULER_GAMMA = 0.5772156649015329;
@@ -100,6 +101,26 @@ export function devianceTerm(x: number, mu: number): number {
     if (next === sum) return next;
     sum = next;
   }
+}
+
+/**
+ * Deviance terms of x about n p and of n − x about n q, together; the smaller of the shares p and q is taken as exact,
+ * the other as 1 less it.
+ *
+ * A thousand standard deviations' worth of distance multiplies the rounding of a mean, so its rest is put back.
+ */
+export function shareDeviance(x: number, rest: number, p: number, q: number): number {
+  const n = x + rest;
+  return (
+    restoredDeviance(x, n * p, productRest(n, p) + n * complementRest(p, q)) +
+    restoredDeviance(rest, n * q, productRest(n, q) + n * complementRest(q, p))
+  );
+}
+
+/** Deviance term about mu + lost, where `lost` is far smaller than mu. */
+export function restoredDeviance(x: number, mu: number, lost: number): number {
+  const change = (1 - x / mu) * lost;
+  return devianceTerm(x, mu) + (Number.isFinite(change) ? change : 0);
 }
 
 /** Sums a recurrence in x up to where the asymptotic series holds to the last digit. */

@@ -1,5 +1,5 @@
 import { checkNumber, checkPositive, checkProbability } from './arguments.ts';
-import { betaTails, logitQuantile } from './beta.ts';
+import { betaTails, EDGE, logEdge, logitQuantile } from './beta.ts';
 import { type LogOption, normalCdf, normalDensity, normalQuantile, type TailOption } from './normal.ts';
 import { devianceTerm, stirlingError } from './special-functions.ts';
 
@@ -57,9 +57,16 @@ export function studentCdf(t: number, df: number, { tail = 'lower' }: TailOption
   checkDf('studentCdf', df);
   if (df === Infinity) return normalCdf(t, { tail });
   if (t === 0) return 0.5;
-  const ratio = (t / df) * t;
-  const outside = betaTails(1 / (1 + ratio), 1 / (1 + 1 / ratio), df / 2, 0.5).lower / 2;
+  const outside = outsideTail(Math.abs(t), df);
   return t < 0 === (tail === 'lower') ? outside : 1 - outside;
+}
+
+/** P(T > t) for t > 0. */
+function outsideTail(t: number, df: number): number {
+  const ratio = (t / df) * t;
+  // So far out that t² may leave the doubles, the tail is a power of t.
+  if (ratio > 1 / EDGE) return Math.exp(df * (Math.log(df) / 2 - Math.log(t)) - logEdge(df / 2, 0.5)) / 2;
+  return betaTails(1 / (1 + ratio), 1 / (1 + 1 / ratio), df / 2, 0.5).lower / 2;
 }
 
 /**
@@ -70,7 +77,7 @@ export function studentCdf(t: number, df: number, { tail = 'lower' }: TailOption
  * @param p probability, from 0 to 1
  * @param df degrees of freedom, above 0; Infinity is the normal distribution
  * @param options `tail`, `lower` by default
- * @returns t; −Infinity or Infinity at p = 0 and 1
+ * @returns t; −Infinity or Infinity at p = 0 and 1, and where t would leave the doubles (p = 1e-80 at df 0.1)
  * @throws RangeError or TypeError naming the argument
  * @source Abramowitz & Stegun (1964) 26.7.1; see `betaQuantile`
  * @example studentQuantile(0.975, 10) // 2.2281388519862744

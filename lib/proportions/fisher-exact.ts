@@ -1,6 +1,15 @@
 import { checkChoice, checkCounts } from '../numerics/arguments.ts';
+import { firstWhole } from '../numerics/binomial.ts';
 import { findIncreasingRoot } from '../numerics/find-root.ts';
-import { hypergeometricDensity } from '../numerics/hypergeometric.ts';
+import {
+  logProbability,
+  logShare,
+  type Margins,
+  marginsOf,
+  modeOf,
+  momentsAt,
+  tailAt,
+} from './fixed-margins.ts';
 import { checkLevel, type Estimate, type LevelOption, type Test, unknown } from './interval.ts';
 
 /**
@@ -28,107 +37,81 @@ export interface FisherExact extends Test {
   readonly oddsRatio: Estimate;
 }
 
-/** The tables with the margins of the one seen: counts x from `least` on, their log probability at odds ratio 1. */
-interface Support {
-  readonly least: number;
-  readonly most: number;
-  readonly observed: number;
-  readonly logTerms: Float64Array;
+/** What is seen of a table: the count x1 and the margins. */
+interface Seen {
+  readonly x1: number;
+  readonly margins: Margins;
 }
 
-function supportOf(x1: number, n1: number, x2: number, n2: number): Support {
-  const least = Math.max(0, x1 + x2 - n2);
-  const most = Math.min(n1, x1 + x2);
-  const logTerms = Float64Array.from({ length: most - least + 1 }, (_, i) =>
-    hypergeometricDensity(least + i, n1, n2, x1 + x2, { log: true }),
-  );
-  return { least, most, observed: x1, logTerms };
+function tailP({ x1, margins }: Seen, alternative: 'less' | 'greater', midP: FisherOption['midP']): number {
+  const sum = alternative === 'less' ? tailAt(x1, margins, 'lower') : tailAt(x1 - 1, margins, 'upper');
+  return midP === 'none' ? sum : sum - Math.exp(logProbability(x1, margins)) / 2;
 }
 
-/** Sum of the probabilities of the tables from index `from` to `to`. */
-function sumOf(terms: Float64Array, from: number, to: number): number {
+/** The last x on the left of the mode, and the first on its right, that are no more probable than the one seen. */
+function rarerEnds({ x1, margins }: Seen, bar: number): [left: number, right: number] {
+  const { least, most } = margins;
+  const mode = modeOf(margins, 0);
+  const isRarer = (x: number) => logProbability(x, margins) <= bar;
+  const left = x1 <= mode ? x1 : firstWhole(least, mode, (x) => x === mode || !isRarer(x)) - 1;
+  const right = x1 > mode ? x1 : firstWhole(mode, most + 1, (x) => x > mode && (x > most || isRarer(x)));
+  // A tie of the two most probable tables: the mode is seen, or its equal.
+  return [left === mode - 1 && isRarer(mode) ? mode : left, right];
+}
+
+/** Sum of the tables from x on, one by one in a direction, as long as they are as probable as the one seen. */
+function equalFrom(start: number, step: 1 | -1, { x1, margins }: Seen): number {
+  const own = logProbability(x1, margins);
   let sum = 0;
-  for (let i = from; i <= to; i += 1) sum += Math.exp(terms[i]!);
-  return Math.min(1, sum);
-}
-
-function tailP(support: Support, alternative: 'less' | 'greater', midP: FisherOption['midP']): number {
-  const { least, observed, logTerms } = support;
-  const at = observed - least;
-  const sum = alternative === 'less' ? sumOf(logTerms, 0, at) : sumOf(logTerms, at, logTerms.length - 1);
-  return midP === 'none' ? sum : sum - Math.exp(logTerms[at]!) / 2;
+  for (let x = start; x >= margins.least && x <= margins.most; x += step) {
+    const term = logProbability(x, margins);
+    if (Math.abs(term - own) > EQUALLY_PROBABLE) break;
+    sum += Math.exp(term);
+  }
+  return sum;
 }
 
 /** Sum over the tables no more probable than the observed one. */
-function noMoreProbable({ least, observed, logTerms }: Support, midP: FisherOption['midP']): number {
-  const own = logTerms[observed - least]!;
-  let rarer = 0;
-  let equal = 0;
-  for (const term of logTerms) {
-    if (Math.abs(term - own) <= EQUALLY_PROBABLE) equal += Math.exp(term);
-    else if (term < own) rarer += Math.exp(term);
-  }
-  const half = midP === 'ties' ? equal / 2 : midP === 'observed' ? Math.exp(own) / 2 : 0;
-  return Math.min(1, rarer + equal - half);
+function noMoreProbable(seen: Seen, midP: FisherOption['midP']): number {
+  const { x1, margins } = seen;
+  const own = logProbability(x1, margins);
+  const [left, right] = rarerEnds(seen, own + EQUALLY_PROBABLE);
+  const sum = left >= right - 1 ? 1 : tailAt(left, margins, 'lower') + tailAt(right - 1, margins, 'upper');
+  const equal = () => equalFrom(left, -1, seen) + equalFrom(right, 1, seen);
+  const half = midP === 'ties' ? equal() / 2 : midP === 'observed' ? Math.exp(own) / 2 : 0;
+  return Math.min(1, sum) - half;
 }
 
-function pValue(support: Support, alternative: string, twoSided: string, midP: FisherOption['midP']): number {
-  if (alternative === 'less' || alternative === 'greater') return tailP(support, alternative, midP);
-  if (twoSided === 'no-more-probable') return noMoreProbable(support, midP);
-  return Math.min(1, 2 * Math.min(tailP(support, 'less', midP), tailP(support, 'greater', midP)));
-}
-
-/**
- * Weighted sum of the tables at log odds ratio eta: its logarithm over the sum of all, and its slope in eta, which is the
- * difference of the two means of x.
- */
-function logShare(support: Support, eta: number, weight: (x: number) => number): [number, number] {
-  const { least, logTerms } = support;
-  let largest = -Infinity;
-  logTerms.forEach((term, i) => {
-    largest = Math.max(largest, term + (least + i) * eta);
-  });
-  let [all, allX, part, partX] = [0, 0, 0, 0];
-  logTerms.forEach((term, i) => {
-    const x = least + i;
-    const value = Math.exp(term + x * eta - largest);
-    all += value;
-    allX += value * x;
-    part += weight(x) * value;
-    partX += weight(x) * value * x;
-  });
-  return [Math.log(part / all), partX / part - allX / all];
-}
-
-/** Mean and variance of x at log odds ratio eta. */
-function moments(support: Support, eta: number): [mean: number, variance: number] {
-  const { least } = support;
-  const [logMean, slope] = logShare(support, eta, (x) => x - least);
-  const above = Math.exp(logMean);
-  return [least + above, above * slope];
+function pValue(seen: Seen, alternative: string, twoSided: string, midP: FisherOption['midP']): number {
+  if (alternative === 'less' || alternative === 'greater') return tailP(seen, alternative, midP);
+  if (twoSided === 'no-more-probable') return noMoreProbable(seen, midP);
+  return Math.min(1, 2 * Math.min(tailP(seen, 'less', midP), tailP(seen, 'greater', midP)));
 }
 
 /** Conditional maximum-likelihood odds ratio with its exact (or mid-p) interval. */
-function conditionalOddsRatio(support: Support, level: number, midP: boolean): Estimate {
-  const { least, most, observed } = support;
+function conditionalOddsRatio({ x1, margins }: Seen, level: number, midP: boolean): Estimate {
+  const { n1, n2, successes, least, most } = margins;
   if (least === most) return unknown('no-information');
   const target = Math.log((1 - level) / 2);
+  const x2 = successes - x1;
+  // The sample's own log odds ratio, each count with one half added, is near all three roots.
+  const start = Math.log(((x1 + 0.5) / (n1 - x1 + 0.5)) * ((n2 - x2 + 0.5) / (x2 + 0.5)));
   const own = midP ? 0.5 : 1;
-  const weight = (sign: number) => (x: number) => (x === observed ? own : sign * (x - observed) > 0 ? 1 : 0);
+  const weight = (sign: number) => (x: number) => (x === x1 ? own : sign * (x - x1) > 0 ? 1 : 0);
   const end = (sign: number) =>
     Math.exp(
       findIncreasingRoot((eta) => {
-        const [value, slope] = logShare(support, eta, weight(sign));
+        const [value, slope] = logShare(margins, eta, weight(sign));
         return [sign * (value - target), sign * slope];
-      }, 0),
+      }, start),
     );
-  const lower = observed === least ? 0 : end(1);
-  if (observed === most) return { estimate: null, lower, upper: null, because: 'unbounded' };
+  const lower = x1 === least ? 0 : end(1);
+  if (x1 === most) return { estimate: null, lower, upper: null, because: 'unbounded' };
   const mean = (eta: number): [number, number] => {
-    const [value, slope] = moments(support, eta);
-    return [value - observed, slope];
+    const [value, slope] = momentsAt(margins, eta);
+    return [value - x1, slope];
   };
-  return { estimate: observed === least ? 0 : Math.exp(findIncreasingRoot(mean, 0)), lower, upper: end(-1) };
+  return { estimate: x1 === least ? 0 : Math.exp(findIncreasingRoot(mean, start)), lower, upper: end(-1) };
 }
 
 /**
@@ -168,11 +151,11 @@ export function fisherExact(
   checkChoice('fisherExact', 'twoSided', twoSided, TWO_SIDED);
   checkChoice('fisherExact', 'midP', midP, MID_P);
   checkLevel('fisherExact', level);
-  const support = supportOf(successes1, trials1, successes2, trials2);
+  const seen = { x1: successes1, margins: marginsOf(trials1, trials2, successes1 + successes2) };
   return {
     statistic: successes1,
     df: null,
-    p: pValue(support, alternative, twoSided, midP),
-    oddsRatio: conditionalOddsRatio(support, level, midP !== 'none'),
+    p: pValue(seen, alternative, twoSided, midP),
+    oddsRatio: conditionalOddsRatio(seen, level, midP !== 'none'),
   };
 }

@@ -25,6 +25,7 @@ export interface OneSampleSizeOption extends LevelOption {
  * @param trials n, a whole number of at least 1
  * @param hypothesis h, the chance in question, between 0 and 1
  * @param options `level` of the interval, 0.95 by default
+ * @returns probability, from 0 to 1, that the interval leaves h out
  * @throws RangeError or TypeError naming the argument
  * @source Wilson (1927) J Am Stat Assoc 22, 209–212; power by its definition
  * @example powerOfWilson(0.5, 10, 0.9) // 0.94531...

@@ -167,6 +167,8 @@ function completeRows(spec: TypedDesignSpec, leftOut: TypedDesign['leftOut']): T
  *   `terms` in the order of the columns; `levels` of factors, the reference first (data order never matters: levels not
  *   stated are sorted). A stated reference without rows gives its place to the next level
  * @param options `missing`: `refuse` (default) throws at a null, `leave-out` leaves the row out and lists it
+ * @returns `design`, ready for a fit; `terms` with the knots that were used; `levels`, `emptyLevels`, `leftOut` rows and
+ *   `collinear` columns, each list empty where there is nothing to tell
  * @throws RangeError when an array has another length, a number is not finite, a label is none of the stated levels, a
  *   factor has fewer than two levels with rows, log1p meets a value of at most -1, an interaction stands without its
  *   terms, knots do not increase, two columns have one name, or a value is missing and `missing` is `refuse`

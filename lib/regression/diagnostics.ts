@@ -162,6 +162,8 @@ export interface BrierScore {
  * rows that the fit has seen it flatters: see `leaveOneOut`.
  *
  * @param fit a fit, or probabilities with counts
+ * @returns `score`, from 0 to 1; `reference`, that of the overall rate; `skill`, at most 1, null where every outcome is
+ *   the same
  * @throws RangeError when lengths, counts or probabilities break their rules
  * @source Brier (1950) Monthly Weather Review 78, 1–3
  * @example brier({ successes: [1, 0], probabilities: [0.8, 0.4] }).score // 0.1

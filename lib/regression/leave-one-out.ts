@@ -161,6 +161,8 @@ export interface FoldsOption {
  *
  * @param fit a fit of `logistic`; it is refitted by its own method and link
  * @param options `folds`, one label a row, at least two different ones
+ * @returns `logScore`, at most 0, summed over trials; `brier`, from 0 to 1; `probabilities`, n; all null with `because`
+ *   where a fold leaves something untold
  * @throws RangeError when `folds` has another length than the rows or one label only
  * @source Stone (1974) Journal of the Royal Statistical Society B 36, 111–147
  * @example crossValidate(fit, { folds: mornings }).brier // 0.22365...

@@ -42,6 +42,7 @@ export function rowOf(caller: string, { design: { names } }: Fit, values: Column
  * @param fit a fit; where it has not settled all is null, because `separated` or `not-settled`
  * @param rows one record of column values a prediction
  * @param options `level`, a proportion, 0.95 by default
+ * @returns one entry a row: probability from 0 to 1 with its range, made on the scale of the link
  * @throws RangeError when a name is no column of the fit, a value is not finite, or `level` is not between 0 and 1
  * @source McCullagh & Nelder (1989) Generalized Linear Models, section 4.4; Searle, Speed & Milliken (1980) American
  *   Statistician 34, 216–221

@@ -71,6 +71,7 @@ function smallSampleFactor(adjustment: string, clusters: number, trials: number,
  *
  * @param fit a fit of `logistic` whose design has the group
  * @param options `cluster`, a group's name; `adjustment` for few clusters
+ * @returns `terms` with the same estimates and robust standard errors, `covariance` p × p, the number of `clusters`
  * @throws RangeError when the design has no such group, or it has one level only
  * @source Liang & Zeger (1986) Biometrika 73, 13–22; Zeileis, Köll & Graham (2020) Journal of Statistical Software 95
  * @example waldIntervals(clusterRobust(fit, { cluster: 'mother' }))[1].se // 0.31505...

@@ -204,6 +204,8 @@ function unknownStandardisation(count: number, because: string): Standardisation
  *
  * @param fit a fit of `logistic` or `mixedLogistic`; where it has not settled every estimate is null, because `separated` or `not-settled`
  * @param options `set`, scenarios; `weights`, n numbers of at least 0; `effects` of a mixed fit; `level`
+ * @returns `probabilities`, one a scenario, from 0 to 1; `contrasts` with the first scenario, one a later one;
+ *   `covariance` of the k probabilities, k × k
  * @throws RangeError when `set` is empty or names a column that the fit does not have, when values or weights have
  *   another length than the rows or are not finite, or `level` is not between 0 and 1
  * @source Lane & Nelder (1982) Biometrics 38, 613–621; delta method as in Oehlert (1992) American Statistician 46, 27

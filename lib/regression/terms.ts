@@ -46,6 +46,7 @@ export function twoSidedP(z: number): number {
  *
  * @param fit a fit; where it has not settled (`separated`, `not-settled`) every estimate is null
  * @param options `level`, a proportion, 0.95 by default
+ * @returns one entry a term, in their order: estimate, `se`, ends and `p`, on the scale of the link
  * @throws RangeError when `level` is not between 0 and 1
  * @source McCullagh & Nelder (1989) Generalized Linear Models, section 4.4.3
  * @example waldIntervals(logistic({ successes: [2, 8], trials: [10, 10], columns: { stored: [1, 0] } }))[1].upper // -0.58128...

@@ -12,8 +12,16 @@ export interface Arguments {
 /** How a function takes R's arguments. */
 export type Call = (at: Arguments, tail: TailOption) => number;
 
-/** 60-digit arithmetic (`j_distributions`) and R's own functions on wide grids with far tails (`distributions_r`). */
-export const SETS = ['j_distributions.json', 'distributions_r.json'] as const;
+/**
+ * 60-digit arithmetic (`j_distributions`), R's own functions on wide grids (`distributions_r`), and tails and quantiles
+ * to 1e-300 for shapes from 0.01 to a million, in many digits (`distribution_tails`, `distribution_quantiles`).
+ */
+export const SETS = [
+  'j_distributions.json',
+  'distributions_r.json',
+  'distribution_tails.json',
+  'distribution_quantiles.json',
+] as const;
 
 type Columns = Readonly<Record<string, readonly (number | boolean)[]>>;
 
@@ -32,7 +40,7 @@ function checkCase({ id, source, input, expected, tolerance }: ReferenceCase, ca
   });
 }
 
-/** Checks the cases of this name in both sets and returns how many sets have one. */
+/** Checks the cases of this name in all sets and returns how many sets have one. */
 export function checkReference(id: string, call: Call): number {
   const found = SETS.flatMap((set) => readCases(set).filter((each) => each.id === id));
   for (const each of found) checkCase(each, call);

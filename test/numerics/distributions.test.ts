@@ -5,8 +5,8 @@ import { SETS } from './distribution-cases.ts';
 
 /** The names in R of what the tests of the families check, one by one. */
 const CHECKED = [
-  ...['pnorm', 'plognorm', 'qnorm', 'pgamma', 'dgamma_log', 'qgamma', 'pchisq', 'qchisq'],
-  ...['pbeta', 'dbeta_log', 'qbeta', 'pt', 'dt_log', 'qt'],
+  ...['pnorm', 'plognorm', 'dnorm', 'dnorm_log', 'qnorm', 'pgamma', 'dgamma', 'dgamma_log', 'qgamma'],
+  ...['pchisq', 'dchisq', 'qchisq', 'pbeta', 'dbeta', 'dbeta_log', 'qbeta', 'pt', 'dt', 'dt_log', 'qt'],
   ...['pbinom', 'dbinom', 'dbinom_log', 'qbinom', 'phyper', 'dhyper', 'dhyper_log', 'qhyper'],
   ...['lgamma', 'digamma', 'trigamma'],
 ];

@@ -10,22 +10,22 @@ import { checkReference } from './distribution-cases.ts';
 
 describe('hypergeometric distribution', () => {
   it('has the reference probabilities', () => {
-    expect(checkReference('dhyper', ({ x, m, n, k }) => hypergeometricDensity(x!, m!, n!, k!))).toBe(1);
+    expect(checkReference('dhyper', ({ x, m, n, k }) => hypergeometricDensity(x!, m!, n!, k!))).toBe(2);
     const log = ({ x, m, n, k }: Record<string, number>) =>
       hypergeometricDensity(x!, m!, n!, k!, { log: true });
-    expect(checkReference('dhyper_log', log)).toBe(1);
+    expect(checkReference('dhyper_log', log)).toBe(2);
   });
 
   it('has the reference tails', () => {
     expect(checkReference('phyper', ({ x, m, n, k }, tail) => hypergeometricCdf(x!, m!, n!, k!, tail))).toBe(
-      2,
+      4,
     );
   });
 
   it('has the reference quantiles', () => {
     const call = ({ q, m, n, k }: Record<string, number>, tail: { tail?: 'lower' | 'upper' }) =>
       hypergeometricQuantile(q!, m!, n!, k!, tail);
-    expect(checkReference('qhyper', call)).toBe(1);
+    expect(checkReference('qhyper', call)).toBe(2);
   });
 
   it('finds the quantile of a far upper tail', () => {

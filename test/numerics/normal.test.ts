@@ -5,15 +5,20 @@ import { checkReference } from './distribution-cases.ts';
 
 describe('normal distribution', () => {
   it('has the reference tails, to x = -38', () => {
-    expect(checkReference('pnorm', ({ x }, tail) => normalCdf(x!, tail))).toBe(2);
+    expect(checkReference('pnorm', ({ x }, tail) => normalCdf(x!, tail))).toBe(3);
   });
 
   it('has the reference logarithm of the tails, to x = -100000', () => {
-    expect(checkReference('plognorm', ({ x }, tail) => normalLogCdf(x!, tail))).toBe(1);
+    expect(checkReference('plognorm', ({ x }, tail) => normalLogCdf(x!, tail))).toBe(2);
   });
 
   it('has the reference quantiles, to p = 1e-300', () => {
-    expect(checkReference('qnorm', ({ p }, tail) => normalQuantile(p!, tail))).toBe(2);
+    expect(checkReference('qnorm', ({ p }, tail) => normalQuantile(p!, tail))).toBe(3);
+  });
+
+  it('has the reference densities, to x = 37 and their logarithms to 1e8', () => {
+    expect(checkReference('dnorm', ({ x }) => normalDensity(x!))).toBe(1);
+    expect(checkReference('dnorm_log', ({ x }) => normalDensity(x!, { log: true }))).toBe(1);
   });
 
   it('has the density of the tables', () => {
