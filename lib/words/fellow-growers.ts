@@ -47,7 +47,8 @@ export function couldBeSaid(overall: Proportion, level: number): string {
  * How many flowers a fair test of stored pollen takes, by the season's own numbers.
  *
  * @example
- * splitTestSaid(analysis.settle).includes('with a chance of about 8 in 10') // true
+ * const unused = { freshVersusStored: [], power: 0.8, trueDifference: 0.2 };
+ * splitTestSaid(unused); // 'How many flowers it takes cannot be said yet: no stored pollen was used in this season.…'
  */
 export function splitTestSaid({ freshVersusStored, power, trueDifference }: Settle): string {
   const found = `If the true difference is ${wholeNumber(10 * trueDifference)} in every 10 flowers, the test finds one with a chance of ${inTen(power)}.`;
