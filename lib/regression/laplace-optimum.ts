@@ -1,16 +1,17 @@
 /** Where Laplace's approximation is largest: coefficients and standard deviations together. */
 
-import { cholesky, solveCholesky, solveLower } from '../numerics/linear-algebra.ts';
+import { cholesky, solveCholesky } from '../numerics/linear-algebra.ts';
 import { differenceHessian, minimise, type Slope } from '../numerics/minimise.ts';
 import type { Convergence } from './fit.ts';
-import { conditionalCovariance } from './given-variances.ts';
 import { type LaplaceSurface, laplaceSurface, type MixedModel, roughMode } from './laplace-gradient.ts';
-
-/** Where to begin: coefficients of a fit without random effects, and their p × p covariance. */
-export interface FixedStart {
-  readonly coefficients: Float64Array;
-  readonly covariance: Float64Array;
-}
+import {
+  coefficientsAt,
+  type FixedStart,
+  sdsAt,
+  unwhitened,
+  type Whitening,
+  whiteningOf,
+} from './whitening.ts';
 
 export interface LaplaceOptimum {
   /** The surface of the factors that kept a variance, last evaluated at the optimum. */
@@ -38,26 +39,11 @@ interface Ascent {
   readonly iterations: number;
 }
 
-/**
- * Coordinates theta = (gamma, tau) of about unit curvature, whatever the units of the columns and the number of
- * levels: coefficients = start + root gamma, and the standard deviations are tau times a unit of their own.
- */
-interface Whitening {
-  readonly start: FixedStart;
-  /** Cholesky factor of the starting covariance, p × p. */
-  readonly root: Float64Array;
-  readonly p: number;
-  /** Unit of each factor of the model. */
-  readonly units: Float64Array;
-  /** The surface of all factors. */
-  readonly surface: LaplaceSurface;
-}
-
-const startingSd = 0.5;
-const secondSd = 1.5;
 /** A standard deviation below this may stand for 0: the fit without its factor is compared. */
 const nearZero = 0.05;
 const sameValue = 1e-8;
+/** Where a standard deviation that came out as 0 begins a second time. */
+const secondSd = 1.5;
 
 /**
  * Maximises Laplace's approximation over coefficients and standard deviations.
@@ -74,7 +60,7 @@ export function laplaceOptimum(model: MixedModel, start: FixedStart): LaplaceOpt
   const everyFactor = model.factors.map((_, g) => g);
   const first = new Float64Array(whitening.p + everyFactor.length);
   everyFactor.forEach((g) => {
-    first[whitening.p + g] = startingSd / whitening.units[g]!;
+    first[whitening.p + g] = whitening.likelySds[g]! / whitening.units[g]!;
   });
   let best = withoutZeros(model, whitening, everyFactor, first);
   if (best.kept.length < everyFactor.length) {
@@ -82,47 +68,6 @@ export function laplaceOptimum(model: MixedModel, start: FixedStart): LaplaceOpt
     if (other.value > best.value + sameValue) best = other;
   }
   return polished(model, whitening, best);
-}
-
-function whiteningOf(model: MixedModel, start: FixedStart): Whitening {
-  const p = start.coefficients.length;
-  if (cholesky(start.covariance, p) === null) {
-    throw new RangeError('laplaceOptimum: start must have a positive definite covariance, got another');
-  }
-  const surface = laplaceSurface(model);
-  const sds = new Float64Array(model.factors.length).fill(startingSd);
-  const { mode } = surface.slope(start.coefficients, sds);
-  const root = cholesky(conditionalCovariance(surface, sds, mode), p)!;
-  const units = model.factors.map((_, g) => 1 / Math.sqrt(expectedInformation(surface, g)));
-  return { start, root, p, units: Float64Array.from(units, (unit) => Math.min(1, unit)), surface };
-}
-
-/**
- * About what the data tell of one standard deviation at the start: 2 sum (1 − (H⁻¹)_jj)² / sd² over its levels, as
- * if they were apart. It only sets the unit of a coordinate.
- */
-function expectedInformation({ latent, inverse }: LaplaceSurface, g: number): number {
-  const { size } = latent.factors[g]!;
-  const inBlock = g === latent.eliminated;
-  let sum = 0;
-  for (let a = 0; a < size; a += 1) {
-    const place = (latent.factorStart[g]! + a) * (latent.coreSize + 1);
-    const shrunk = 1 - (inBlock ? inverse.diagonal[a]! : inverse.core[place]!);
-    sum += shrunk * shrunk;
-  }
-  return (2 * sum) / (startingSd * startingSd);
-}
-
-function coefficientsAt({ start, root, p }: Whitening, theta: Float64Array): Float64Array {
-  return start.coefficients.map((value, j) => {
-    let sum = value;
-    for (let k = 0; k <= j; k += 1) sum += root[j * p + k]! * theta[k]!;
-    return sum;
-  });
-}
-
-function sdsAt({ p, units }: Whitening, kept: readonly number[], theta: Float64Array): Float64Array {
-  return Float64Array.from(kept, (g, k) => theta[p + k]! * units[g]!);
 }
 
 /** The negative log-likelihood with its gradient in whitened coordinates; `near` as in `LaplaceSurface`. */
@@ -255,26 +200,4 @@ function convergenceOf(
   const reason = settled ? 'gradient-is-zero' : maximum ? 'gradient-is-not-zero' : 'no-maximum';
   const largest = gradient.reduce((most, slope) => Math.max(most, Math.abs(slope)), 0);
   return { settled, iterations, gradient: largest, reason };
-}
-
-/** Covariance of (coefficients, sds): T C T′, C the inverse information of theta, T the derivative by theta. */
-function unwhitened(
-  { root, p, units }: Whitening,
-  kept: readonly number[],
-  factor: Float64Array,
-): Float64Array {
-  const size = p + kept.length;
-  const transform = new Float64Array(size * size);
-  for (let j = 0; j < p; j += 1) transform.set(root.subarray(j * p, (j + 1) * p), j * size);
-  kept.forEach((g, k) => {
-    transform[(p + k) * (size + 1)] = units[g]!;
-  });
-  // With the information L L′ this is A′A, A = L⁻¹ T′.
-  const columns = Array.from({ length: size }, (_, j) =>
-    solveLower(factor, size, transform.slice(j * size, (j + 1) * size)),
-  );
-  return Float64Array.from({ length: size * size }, (_, place) => {
-    const right = columns[place % size]!;
-    return columns[Math.floor(place / size)]!.reduce((sum, value, k) => sum + value * right[k]!, 0);
-  });
 }
