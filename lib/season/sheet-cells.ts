@@ -21,7 +21,7 @@ export interface SheetRow {
 /** Columns and rows of a sheet at most (ECMA-376 as programs keep it); and cells, blank ones between others too. */
 const MOST_COLUMNS = 16_384;
 const MOST_ROWS = 1_048_576;
-const MOST_CELLS = 30_000_000;
+export const MOST_CELLS = 30_000_000;
 /** Days of the 1900 system before its 29 February that never was are a day off, and no day of a season. */
 const FIRST_DAY = 61;
 

@@ -11,11 +11,13 @@ import { reportHeader } from './header-report.ts';
 import { otherLetters } from './other-letters.ts';
 import { type ProblemParts, problemAt, type Report } from './problems.ts';
 import { MOST_BYTES, readRows } from './read.ts';
-import type { Row, Rows } from './rows.ts';
+import type { FileFault, Row, Rows } from './rows.ts';
 import { SamePlants } from './same-plants.ts';
 import type { DateOrder, FileKind, Place, Problem } from './season.ts';
 import { sha256 } from './sha256.ts';
+import { MOST_CELLS } from './sheet-cells.ts';
 import { KEY_COLUMN } from './spare-rows.ts';
+import { MOST_UNZIPPED_BYTES } from './zip.ts';
 
 /** A file to be read: its name as it is to be printed, and its bytes. */
 export interface SeasonSource {
@@ -95,9 +97,10 @@ const NO_HEADER: Header = {
   otherKind: null,
 };
 
-/** What the sentence on a file that is too large needs; no other reads it. */
-function sizeDetails(bytes: Uint8Array): ProblemParts {
-  return bytes.length > MOST_BYTES ? { details: { bytes: bytes.length, most: MOST_BYTES } } : {};
+/** What the sentences on files that are too large need; no other reads it. */
+function sizeDetails(bytes: Uint8Array, fault: FileFault): ProblemParts {
+  if (fault === 'workbook-too-large') return { details: { most: MOST_UNZIPPED_BYTES, cells: MOST_CELLS } };
+  return fault === 'file-too-large' ? { details: { bytes: bytes.length, most: MOST_BYTES } } : {};
 }
 
 /** Says which sheets of a workbook are read, where it has others or several of ours. */
@@ -130,7 +133,7 @@ function laidOut(source: SeasonSource, options: SheetOptions, rows: Rows, alone:
   const below = rows.fault === null ? rows.rows.slice(1) : [];
   const header = rows.fault === null ? headerOf(top.cells, below, options.map, said) : NO_HEADER;
   let dateForms = new Map<string, DateForm>();
-  if (rows.fault !== null) report('error', rows.fault, sizeDetails(source.bytes));
+  if (rows.fault !== null) report('error', rows.fault, sizeDetails(source.bytes, rows.fault));
   else {
     reportSheets(rows, alone, report);
     reportEncoding(rows, header, report);

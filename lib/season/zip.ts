@@ -2,7 +2,7 @@
 
 import { Unzip, UnzipInflate } from 'fflate';
 
-/** What the parts of an archive may come to, in bytes: some 300 000 rows of a sheet. A small archive can hold far more. */
+/** What the parts of an archive may come to, in bytes: some 300,000 rows of a sheet. A small archive can hold far more. */
 export const MOST_UNZIPPED_BYTES = 300_000_000;
 /** Unpacked a little at a time, so that an archive past the bounds is noticed before it fills the memory. */
 const SLICE = 16_384;

@@ -32,7 +32,7 @@ export const FILE_PROBLEMS: Readonly<Record<FileProblemCode, ProblemSentence>> =
   ],
   'file-too-large': ({ details }) => [
     `The file has ${megabytes(details.bytes)}; files of up to ${megabytes(details.most)} can be read.`,
-    'Give the crosses of fewer seasons, or the sheet without its other columns.',
+    'Give the crosses of fewer seasons, or the sheet without its other columns and other sheets.',
   ],
   'file-repeated': ({ details }) => [
     `The file holds the same as ${details.earlier}, which has been read already.`,
@@ -55,8 +55,8 @@ export const FILE_PROBLEMS: Readonly<Record<FileProblemCode, ProblemSentence>> =
     'The workbook is locked with a password.',
     'Open it in its spreadsheet program and save it without a password, or as CSV (UTF-8).',
   ],
-  'workbook-too-large': () => [
-    'The workbook is too large once it is unpacked.',
+  'workbook-too-large': ({ details }) => [
+    `The workbook is too large: unpacked, it holds more than ${megabytes(details.most)} or ${Number(details.cells) / 1e6} million cells.`,
     'Save the sheet with the flowers alone as CSV (UTF-8), and give that file.',
   ],
   'sheet-read': ({ details }) => [
