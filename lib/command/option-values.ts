@@ -44,11 +44,11 @@ export function dateSystem(values: Values): DateSystem | undefined {
 }
 
 /** A proportion strictly between 0 and 1. */
-export function share(values: Values, option: string): number | undefined {
+export function share(values: Values, option: string, example = '0.2'): number | undefined {
   const value = one(values, option);
   if (value === undefined) return undefined;
   const number = /^\s*\d*\.?\d+(e-?\d+)?\s*$/i.test(value) ? Number(value) : Number.NaN;
-  return number > 0 && number < 1 ? number : fail(option, value, 'share');
+  return number > 0 && number < 1 ? number : fail(option, value, 'share', example);
 }
 
 export function headerMap(text: string): HeaderMap {

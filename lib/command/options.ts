@@ -87,7 +87,8 @@ function languageOf(values: Values, command: CommandName): CommandLine['language
 function checkFiles(files: readonly string[], command: CommandName): void {
   const [first] = files;
   if (command === 'template' && first !== undefined) throw new Failure('file-not-expected', { file: first });
-  if (command !== 'template' && first === undefined) throw new Failure('file-missing', { command });
+  if (command !== 'template' && (first === undefined || files.includes('')))
+    throw new Failure('file-missing', { command });
 }
 
 function outputOf(values: Values, command: CommandName): string | undefined {
@@ -195,7 +196,7 @@ function lineOf(
     json: values.has('json'),
     map: (values.get('map') ?? []).map(headerMap),
     same: (values.get('same') ?? []).map(namesOfOne),
-    level: share(values, 'level') ?? 0.95,
+    level: share(values, 'level', '0.95') ?? 0.95,
     endpoint: choice(values, 'endpoint', ['initial', 'final'] as const) ?? 'initial',
     ...sharing(values, command),
     ...given({

@@ -60,9 +60,8 @@ export function wordReading<T extends string | boolean>(raw: string, list: WordL
 export function storageReading(raw: string): CellReading {
   if (raw === '?') return BLANK;
   const folded = foldWord(raw);
-  const known = STORAGES.get(folded);
-  if (known !== undefined)
-    return folded === known ? { value: known } : { value: known, guess: 'word-guessed' };
+  const known = readWord(raw, STORAGES);
+  if ('value' in known) return folded === known.value ? known : { ...known, guess: 'word-guessed' };
   const value = tidyName(raw);
   if (OWN_METHODS.has(folded)) return { value, guess: 'storage-own' };
   const slip = likelySlip(raw, STORAGES) ?? likelySlip(raw, OWN_METHODS);

@@ -70,9 +70,14 @@ export function readNumber(
   return factor === 1 && joined === text ? { value } : { value, converted: true };
 }
 
-/** The word of a list that a cell means. */
+/** "frozen (freezer)" without what stands in brackets behind it. */
+function withoutBrackets(text: string): string {
+  return text.endsWith(')') ? text.replace(/\s*\([^()]*\)$/u, '') : text;
+}
+
+/** The word of a list that a cell means, with or without a remark in brackets behind it. */
 export function readWord<T>(text: string, list: WordList<T>): Reading<T> {
-  const value = list.get(foldWord(text));
+  const value = list.get(foldWord(text)) ?? list.get(foldWord(withoutBrackets(text)));
   return value === undefined ? { fault: 'word-not-understood' } : { value };
 }
 

@@ -2,6 +2,7 @@
 
 import type { FileKind } from './season.ts';
 import { speltOut } from './umlauts.ts';
+import { hasUnits, unitFactor } from './units.ts';
 
 export type CellKind = 'name' | 'text' | 'date' | 'count' | 'decimal' | 'word' | 'yes-no';
 
@@ -24,17 +25,17 @@ function column(name: string, required: boolean, cell: CellKind, synonyms: strin
 }
 
 const MOTHER =
-  'mother, mother plant, female, female parent, seed plant, pod parent, maternal parent, ♀, ' +
+  'mother, mother plant, mom, mum, female, female parent, seed plant, pod parent, maternal parent, ♀, ' +
   'Mutter, Mutterpflanze, Samenmutter, Samenpflanze, weiblich, madre, planta madre, planta semillera, parental femenino, hembra, ' +
   'mère, plante mère, parent femelle, femelle';
 const FATHER =
-  'father, father plant, male, male parent, pollen donor, pollen plant, donor, paternal parent, ♂, ' +
+  'father, father plant, dad, male, male parent, pollen donor, pollen plant, donor, paternal parent, ♂, ' +
   'Vater, Vaterpflanze, Pollenspender, Pollenpflanze, männlich, padre, planta padre, donante, donante de polen, ' +
   'parental masculino, macho, père, plante père, donneur, donneur de pollen, parent mâle, mâle';
 const STORAGE =
-  'pollen storage, storage method, stored, method, kept, kept in, stored in, how stored, ' +
-  'Lagerung, Pollenlagerung, gelagert, aufbewahrt, aufbewahrt in, Aufbewahrung, almacenamiento, conservación, conservado en, guardado en, ' +
-  'stockage, conservation, conservé, conservé dans';
+  'pollen storage, storage method, pollen type, type of pollen, fresh/frozen, fresh or frozen, stored, method, kept, kept in, stored in, how stored, ' +
+  'Lagerung, Pollenlagerung, Pollenart, Pollenzustand, frisch/TK, frisch oder TK, gelagert, aufbewahrt, aufbewahrt in, Aufbewahrung, almacenamiento, conservación, conservado en, guardado en, tipo de polen, ' +
+  'type de pollen, stockage, conservation, conservé, conservé dans';
 const VIAL =
   'vial id, vial no, vial number, pollen vial, tube, tube id, lot, pollen lot, ' +
   'Röhrchen, Pollenröhrchen, Pollencharge, tubo, tubo de polen, vial de polen, lote, tube de pollen';
@@ -78,7 +79,8 @@ export const COLUMNS: Readonly<Record<KnownKind, readonly Column[]>> = {
     must(
       'outcome',
       'word',
-      'result, fruit set, Ergebnis, Fruchtansatz, resultado, cuajado, résultat, nouaison',
+      'result, fruit set, fruit, set, set fruit, took, success, Ergebnis, Fruchtansatz, Frucht, Ansatz, angesetzt, Erfolg, ' +
+        'resultado, cuajado, cuajó, fruto, éxito, résultat, nouaison, noué, réussite',
     ),
     may('season', 'text', 'year, Saison, Jahr, temporada, año, saison, année'),
     may('grower', 'text', 'grower name, Züchter, Gärtner, cultivador, productor, cultivateur, obtenteur'),
@@ -116,7 +118,7 @@ export const COLUMNS: Readonly<Record<KnownKind, readonly Column[]>> = {
     may(
       'fruit_weight_g',
       'decimal',
-      'fruit weight, fruit weight in g, weight g, weight, Fruchtgewicht, Gewicht, peso, peso del fruto, poids, poids du fruit',
+      'fruit weight, fruit weight in g, weight in g, weight, Fruchtgewicht, Gewicht, Gewicht in g, Fruchtgewicht in g, peso, peso del fruto, peso en g, poids, poids du fruit, poids en g',
     ),
     may('identified_by', 'text', 'bestimmt von, identificado por, identifié par'),
     may('note', 'text', NOTE),
@@ -185,7 +187,21 @@ function headerTable(columns: readonly Column[]): Map<string, Column> {
   return table;
 }
 
-/** The column that a header names in a kind of file, by its own name or by a synonym; undefined where none. */
+/** What may stand in brackets behind a header: "Weight (g)", "Date (day/month)". */
+const BRACKETS = /^(.+?)\s*[([]([^()[\]]*)[)\]]\s*[:?]?$/su;
+
+/**
+ * The column that a header names in a kind of file, by its own name or by a synonym, with or without what stands behind it
+ * in brackets; undefined where none, or where the brackets name another unit than the column's.
+ *
+ * @example columnNamed('Weight (g)', 'crosses')?.name // 'fruit_weight_g'
+ */
 export function columnNamed(header: string, kind: KnownKind): Column | undefined {
-  return byHeader.get(kind)!.get(foldHeader(header));
+  const table = byHeader.get(kind)!;
+  const whole = table.get(foldHeader(header));
+  const [, before, within] = (whole === undefined ? BRACKETS.exec(header) : null) ?? [];
+  if (before === undefined) return whole;
+  const column = table.get(foldHeader(before));
+  const fits = column === undefined || !hasUnits(column.name) || unitFactor(column.name, within) === 1;
+  return fits ? column : undefined;
 }

@@ -39,11 +39,11 @@ function dateCells(rows: readonly Row[], { index }: PlacedColumn): DateCell[] {
 /** Tells what was decided or must be asked about one date column; the order where it is known. */
 function reportDateOrder(finding: DateOrderFinding, { header }: PlacedColumn, report: Report): void {
   if (finding.state === 'decided' && finding.evidence !== null) {
-    const { order, evidence } = finding;
+    const { order, evidence, rival, byYear } = finding;
     report('notice', 'date-order-decided', {
       column: header,
       value: evidence.text,
-      details: { order, row: evidence.row },
+      details: { order, row: evidence.row, rival: rival ?? '', byYear: byYear ? 'yes' : 'no' },
     });
   } else if (finding.state === 'unclear') {
     const { orders, example } = finding;

@@ -14,7 +14,15 @@ export type DateOrderFinding =
   /** No cell needs an order: ISO dates, month names, or nothing at all. */
   | { readonly state: 'not-needed' }
   /** One order is left, or all that are left name the same days (then no cell is evidence of it). */
-  | { readonly state: 'decided'; readonly order: DateOrder; readonly evidence: DateCell | null }
+  | {
+      readonly state: 'decided';
+      readonly order: DateOrder;
+      readonly evidence: DateCell | null;
+      /** The likeliest other order, which the evidence rules out; null where only its place tells the year. */
+      readonly rival: DateOrder | null;
+      /** Whether the year was told by changing less than the day. */
+      readonly byYear: boolean;
+    }
   /** Every cell can be read in these ways, and they differ. */
   | { readonly state: 'unclear'; readonly orders: readonly DateOrder[]; readonly example: DateCell }
   /** No one order reads all cells: each of these rules out what the other needs. */
@@ -52,11 +60,34 @@ function differing(cells: readonly DateCell[], orders: readonly DateOrder[]): Da
   return cells.find((cell) => new Set(orders.map((order) => dateOf(cell, order))).size > 1);
 }
 
+/** The year changes less than the day: so many more different days show where it stands. */
+const MORE_DAYS = 2;
+
+/** Where years of two digits stand, first or last, by how many different numbers there are; null where that does not tell. */
+function yearPlace(cells: readonly DateCell[]): 'first' | 'last' | null {
+  const [firsts, lasts] = [new Set<number>(), new Set<number>()];
+  for (const { text } of cells) {
+    const numbers = threeNumbers(text);
+    if (numbers === null) continue;
+    firsts.add(Number(numbers[0]));
+    lasts.add(Number(numbers[2]));
+  }
+  if (firsts.size >= lasts.size + MORE_DAYS) return 'last';
+  return lasts.size >= firsts.size + MORE_DAYS ? 'first' : null;
+}
+
+/** Those of some orders that put the year where it stands; all where none does. */
+function withYear(orders: readonly DateOrder[], place: 'first' | 'last' | null): readonly DateOrder[] {
+  const fitting = orders.filter((order) => place === null || (order === 'ymd') === (place === 'first'));
+  return fitting.length === 0 ? orders : fitting;
+}
+
 /**
  * Finds the order of day, month and year of a column's dates.
  *
  * An order is ruled out by a date that does not exist in it: 25/06/2025 cannot have the month first. Where more than
- * one order is left and they name different days, only the grower can tell.
+ * one order is left, a year of two digits shows by changing less than the day; where orders still name different days,
+ * only the grower can tell.
  *
  * @example dateOrderOf([{ row: 2, text: '03/04/2025' }, { row: 3, text: '25/04/2025' }]) // decided: dmy, by row 3
  */
@@ -72,9 +103,18 @@ export function dateOrderOf(cells: readonly DateCell[]): DateOrderFinding {
       against: tried.map(({ against }) => against!),
     };
   }
-  const example = differing(cells, left);
-  if (example !== undefined) return { state: 'unclear', orders: left, example };
+  if (differing(cells, left) === undefined && left.length > 1)
+    return { state: 'decided', order: left[0], evidence: null, rival: null, byYear: false };
+  const fitting = withYear(left, yearPlace(cells));
+  const example = differing(cells, fitting);
+  if (example !== undefined) return { state: 'unclear', orders: fitting, example };
   // What rules out the nearest rival: month first for day first, and the other way round.
-  const rival = tally.find(({ order }) => order === (left[0] === 'dmy' ? 'mdy' : 'dmy'));
-  return { state: 'decided', order: left[0], evidence: left.length === 1 ? rival!.against : null };
+  const rival = tally.find(({ order }) => order === (fitting[0] === 'dmy' ? 'mdy' : 'dmy'))!;
+  return {
+    state: 'decided',
+    order: fitting[0],
+    evidence: rival.against ?? cells.find(({ text }) => threeNumbers(text) !== null)!,
+    rival: rival.against === null ? null : rival.order,
+    byYear: fitting.length < left.length,
+  };
 }

@@ -3,6 +3,7 @@
 import { decodeText, isSpreadsheet } from './encoding.ts';
 import type { HeaderMap } from './header.ts';
 import { HEADER_SOUGHT_IN, headerRow } from './header-row.ts';
+import { otherFormat } from './other-format.ts';
 import { linesOf, type Records, splitRecords } from './records.ts';
 import { isBlankRow, type Row, type Rows } from './rows.ts';
 import { workbookRows } from './workbook-rows.ts';
@@ -92,11 +93,13 @@ function textRows(text: string, map: HeaderMap): Pick<Rows, 'delimiter' | 'rows'
 export function readRows(bytes: Uint8Array, map: HeaderMap): Rows[] {
   const tooLarge = bytes.length > MOST_BYTES;
   if (!tooLarge && isSpreadsheet(bytes)) return workbookRows(bytes, map);
+  const format = otherFormat(bytes);
   const { text, encoding, guessed } = decodeText(tooLarge ? bytes.subarray(0, SAMPLE_LENGTH) : bytes);
   const holdsNul = text.includes('\0');
   const base = { encoding, encodingGuessed: guessed, holdsNul, sheet: null, passedOver: [] };
   const nothing = { ...base, delimiter: ',', rows: [], titles: 0, openQuote: null };
   if (tooLarge) return [{ ...nothing, fault: 'file-too-large' }];
+  if (format !== null) return [{ ...nothing, fault: 'other-format', format }];
   if (isBinary(text)) return [{ ...nothing, fault: 'not-text' }];
   if (text.trim() === '') return [{ ...nothing, fault: 'file-empty' }];
   const read = textRows(text, map);

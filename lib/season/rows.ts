@@ -1,6 +1,7 @@
 /** A file as rows of cells: what reading its bytes comes to. */
 
 import type { DecodedText } from './encoding.ts';
+import type { OtherFormat } from './other-format.ts';
 
 /** One record: `line` is the file's line where it starts, `row` what a spreadsheet shows. */
 export interface Row {
@@ -14,6 +15,7 @@ export type FileFault =
   | 'file-empty'
   | 'file-too-large'
   | 'not-text'
+  | 'other-format'
   | 'spreadsheet-file'
   | 'workbook-broken'
   | 'workbook-locked'
@@ -33,8 +35,14 @@ export interface Rows {
   /** The row in which a quotation mark is opened and never closed. */
   readonly openQuote: Row | null;
   readonly fault: FileFault | null;
+  /** What the file is, where it is no table. */
+  readonly format?: OtherFormat;
   /** The sheet of a workbook; null in other files. */
   readonly sheet: string | null;
+  /** How many rows of the sheet are hidden; 0 in other files. */
+  readonly hiddenRows?: number;
+  /** Where cells are joined over several rows, as the sheet writes it; none in other files. */
+  readonly merged?: readonly string[];
   /** The sheets of the workbook that are not read, told with the first that is. */
   readonly passedOver: readonly string[];
 }

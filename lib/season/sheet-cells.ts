@@ -18,6 +18,15 @@ export interface SheetRow {
   readonly cells: readonly string[];
 }
 
+/** What a sheet holds: its rows that have any cell, and how it shows them. */
+export interface SheetCells {
+  readonly rows: readonly SheetRow[];
+  /** How many of these rows are hidden or filtered out. */
+  readonly hiddenRows: number;
+  /** The ranges of cells that are joined over several rows and filled, as the sheet writes them. */
+  readonly merged: readonly string[];
+}
+
 /** Columns and rows of a sheet at most (ECMA-376 as programs keep it); and cells, blank ones between others too. */
 const MOST_COLUMNS = 16_384;
 const MOST_ROWS = 1_048_576;
@@ -54,7 +63,10 @@ export function unescaped(text: string): string {
 
 /** Reads one sheet, cell by cell. */
 class SheetWalk {
-  readonly rows: SheetRow[] = [];
+  readonly rows: { row: number; cells: string[] }[] = [];
+  readonly merges: string[] = [];
+  hiddenRows = 0;
+  #hidden = false;
   readonly #context: SheetContext;
   #row = 0;
   #cells: string[] = [];
@@ -73,6 +85,7 @@ class SheetWalk {
   open(name: string, attribute: (name: string) => string | undefined): void {
     if (name === 'row') {
       this.#row = Number(attribute('r') ?? this.#row + 1);
+      this.#hidden = /^(?:1|true)$/.test(attribute('hidden') ?? '');
       this.#cells = [];
       this.#column = -1;
       if (!(this.#row >= 1 && this.#row <= MOST_ROWS)) throw new ZipFault('broken');
@@ -83,7 +96,8 @@ class SheetWalk {
       this.#type = attribute('t') ?? 'n';
       this.#style = this.#context.styles[Number(attribute('s') ?? 0)] ?? 'number';
       this.#text = '';
-    } else if (name === 'rPh') this.#phonetic = true;
+    } else if (name === 'mergeCell') this.merges.push(attribute('ref') ?? '');
+    else if (name === 'rPh') this.#phonetic = true;
     else if (name === 'v' || name === 't') this.#reading = !this.#phonetic;
   }
 
@@ -95,7 +109,10 @@ class SheetWalk {
     if (name === 'v' || name === 't') this.#reading = false;
     else if (name === 'rPh') this.#phonetic = false;
     else if (name === 'c') this.#keep(this.#value());
-    else if (name === 'row' && this.#cells.length > 0) this.rows.push({ row: this.#row, cells: this.#cells });
+    else if (name === 'row' && this.#cells.length > 0) {
+      this.rows.push({ row: this.#row, cells: this.#cells });
+      if (this.#hidden) this.hiddenRows += 1;
+    }
   }
 
   #keep(value: string): void {
@@ -115,13 +132,60 @@ class SheetWalk {
   }
 }
 
-/** The rows of a sheet that have any cell. Formulas give the value that was last worked out, faults their own sign (#REF!). */
-export function sheetRows(xml: string, context: SheetContext): SheetRow[] {
+/** A range of cells in one column: its column from 0, its first and last row. */
+interface Range {
+  readonly column: number;
+  readonly first: number;
+  readonly last: number;
+}
+
+const ONE_COLUMN = /^\$?([A-Z]{1,3})\$?(\d+):\$?([A-Z]{1,3})\$?(\d+)$/i;
+
+/** The range of an address such as C6:C8; null where it spans several columns or is none. */
+function oneColumn(ref: string): Range | null {
+  const [, from = '', first, to = '', last] = ONE_COLUMN.exec(ref) ?? [];
+  const column = columnOf(from);
+  if (column < 0 || from.toUpperCase() !== to.toUpperCase()) return null;
+  return { column, first: Number(first), last: Math.min(Number(last), MOST_ROWS) };
+}
+
+/**
+ * Fills the cells of one column that are joined over several rows: a sheet keeps the text in the first and shows it in all.
+ * Rows that have no cell of their own stay blank.
+ *
+ * @returns whether any cell was filled
+ */
+function filledDown({ column, first, last }: Range, byRow: ReadonlyMap<number, string[]>): boolean {
+  const text = byRow.get(first)?.[column] ?? '';
+  if (text === '') return false;
+  let filled = false;
+  for (let row = first + 1; row <= last; row++) {
+    const cells = byRow.get(row);
+    if (cells === undefined || (cells[column] ?? '') !== '') continue;
+    while (cells.length < column) cells.push('');
+    cells[column] = text;
+    filled = true;
+  }
+  return filled;
+}
+
+/** Reads one sheet. Formulas give the value that was last worked out, faults their own sign (#REF!). */
+export function sheetCells(xml: string, context: SheetContext): SheetCells {
   const walk = new SheetWalk(context);
   walkXml(xml, {
     open: (name, attribute) => walk.open(name, attribute),
     close: (name) => walk.close(name),
     text: (text) => walk.text(text),
   });
-  return walk.rows;
+  const { rows, merges, hiddenRows } = walk;
+  if (merges.length === 0) return { rows, hiddenRows, merged: [] };
+  const byRow = new Map(rows.map(({ row, cells }) => [row, cells]));
+  let steps = 0;
+  const merged = merges.filter((ref) => {
+    const range = oneColumn(ref);
+    steps += range === null ? 0 : range.last - range.first;
+    if (steps > MOST_CELLS) throw new ZipFault('too-large');
+    return range !== null && filledDown(range, byRow);
+  });
+  return { rows, hiddenRows, merged };
 }

@@ -97,8 +97,9 @@ const NO_HEADER: Header = {
   otherKind: null,
 };
 
-/** What the sentences on files that are too large need; no other reads it. */
-function sizeDetails(bytes: Uint8Array, fault: FileFault): ProblemParts {
+/** What the sentences on files that cannot be read need. */
+function faultDetails(bytes: Uint8Array, fault: FileFault, format = ''): ProblemParts {
+  if (fault === 'other-format') return { details: { format } };
   if (fault === 'workbook-too-large') return { details: { most: MOST_UNZIPPED_BYTES, cells: MOST_CELLS } };
   return fault === 'file-too-large' ? { details: { bytes: bytes.length, most: MOST_BYTES } } : {};
 }
@@ -107,6 +108,12 @@ function sizeDetails(bytes: Uint8Array, fault: FileFault): ProblemParts {
 function reportSheets({ sheet, passedOver }: Rows, alone: boolean, report: Report): void {
   if (sheet === null || (alone && passedOver.length === 0)) return;
   report('notice', 'sheet-read', { details: { sheet, others: passedOver.join(', ') } });
+}
+
+/** Says what a sheet shows otherwise than it is read. */
+function reportLooks({ hiddenRows = 0, merged = [] }: Rows, report: Report): void {
+  if (hiddenRows > 0) report('notice', 'rows-hidden', { details: { rows: hiddenRows } });
+  if (merged.length > 0) report('notice', 'cells-merged', { value: merged.join(', ') });
 }
 
 /** The headers understood by themselves, then, where they may mean several columns, by what stands below them. */
@@ -133,14 +140,15 @@ function laidOut(source: SeasonSource, options: SheetOptions, rows: Rows, alone:
   const below = rows.fault === null ? rows.rows.slice(1) : [];
   const header = rows.fault === null ? headerOf(top.cells, below, options.map, said) : NO_HEADER;
   let dateForms = new Map<string, DateForm>();
-  if (rows.fault !== null) report('error', rows.fault, sizeDetails(source.bytes, rows.fault));
+  if (rows.fault !== null) report('error', rows.fault, faultDetails(source.bytes, rows.fault, rows.format));
   else {
     reportSheets(rows, alone, report);
+    reportLooks(rows, report);
     reportEncoding(rows, header, report);
     reportHeader(header, top.cells, below, report);
     if (header.kind !== 'unknown') dateForms = dateFormsOf(below, header, options, report);
-    if (below.length === 0)
-      report(header.kind === 'crosses' || header.kind === 'unknown' ? 'error' : 'warning', 'no-rows');
+    if (below.length === 0 && header.kind !== 'unknown')
+      report(header.kind === 'crosses' ? 'error' : 'warning', 'no-rows');
   }
   return {
     file,

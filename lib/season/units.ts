@@ -38,6 +38,11 @@ const BY_COLUMN: ReadonlyMap<string, ReadonlyMap<string, number>> = new Map([
   ['pollen_age_days', table(DAYS)],
 ]);
 
+/** Whether a column's numbers have a unit of their own, so that another one changes them. */
+export function hasUnits(column: string): boolean {
+  return BY_COLUMN.has(column);
+}
+
 /**
  * How many of a column's own unit (grams, days, things) one of a written unit is; null where it is none of its units.
  *

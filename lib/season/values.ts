@@ -67,7 +67,7 @@ export const STORAGES: WordList<string> = wordList([
   ],
   [
     'room',
-    'room temperature, Zimmertemperatur, Raumtemperatur, Zimmer, temperatura ambiente, ambiente, température ambiante, ambiante',
+    'room temperature, Zimmertemperatur, Raumtemperatur, Zimmer, temperatura ambiente, temp. ambiente, temp ambiente, ambiente, température ambiante, ambiante',
   ],
   [
     'refrigerated',

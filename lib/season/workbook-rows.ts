@@ -6,8 +6,7 @@ import { isBlankRow, type Row, type Rows } from './rows.ts';
 import { readWorkbook, type WorkbookSheet } from './workbook.ts';
 
 /** A sheet with where its header stands among its filled rows. */
-interface PlacedSheet {
-  readonly name: string;
+interface PlacedSheet extends Pick<WorkbookSheet, 'name' | 'hidden' | 'hiddenRows' | 'merged'> {
   readonly rows: readonly Row[];
   readonly headerAt: number;
   readonly score: number;
@@ -23,7 +22,7 @@ const NOTHING = {
 } as const;
 
 /** A sheet's filled rows, all as wide as the widest: a sheet has cells that are blank, never cells that are missing. */
-function placedSheet({ name, rows: sheetRows }: WorkbookSheet, map: HeaderMap): PlacedSheet {
+function placedSheet({ rows: sheetRows, ...sheet }: WorkbookSheet, map: HeaderMap): PlacedSheet {
   const filled = sheetRows.filter(({ cells }) => !isBlankRow(cells));
   const { index, score } = headerRow(
     filled.slice(0, HEADER_SOUGHT_IN).map(({ cells }) => cells),
@@ -35,7 +34,7 @@ function placedSheet({ name, rows: sheetRows }: WorkbookSheet, map: HeaderMap): 
     row,
     cells: cells.length < width ? [...cells, ...Array<string>(width - cells.length).fill('')] : cells,
   }));
-  return { name, rows, headerAt: index, score };
+  return { ...sheet, rows, headerAt: index, score };
 }
 
 /**
@@ -48,11 +47,15 @@ export function workbookRows(bytes: Uint8Array, map: HeaderMap): Rows[] {
   if ('fault' in book) return [{ ...NOTHING, rows: [], sheet: null, passedOver: [], fault: book.fault }];
   const filled = book.sheets.map((sheet) => placedSheet(sheet, map)).filter(({ rows }) => rows.length > 0);
   const understood = filled.filter(({ score }) => score > 1);
-  const read = understood.length > 0 ? understood : filled.slice(0, 1);
+  // What a grower has hidden is an older copy or a help for formulas; alone it may be meant.
+  const shown = understood.filter(({ hidden }) => !hidden);
+  const read = shown.length > 0 ? shown : understood.length > 0 ? understood : filled.slice(0, 1);
   if (read.length === 0) return [{ ...NOTHING, rows: [], sheet: null, passedOver: [], fault: 'file-empty' }];
   const passedOver = filled.filter((sheet) => !read.includes(sheet)).map(({ name }) => name);
-  return read.map(({ name, rows, headerAt }, index) => ({
+  return read.map(({ name, rows, headerAt, hiddenRows, merged }, index) => ({
     ...NOTHING,
+    hiddenRows,
+    merged,
     rows: rows.slice(headerAt),
     titles: headerAt,
     sheet: name,

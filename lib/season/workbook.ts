@@ -2,14 +2,14 @@
 
 import { decodeText } from './encoding.ts';
 import { type NumberShown, numberStyles } from './number-formats.ts';
-import { type SheetRow, sheetRows, unescaped } from './sheet-cells.ts';
+import { type SheetCells, sheetCells, unescaped } from './sheet-cells.ts';
 import { walkXml } from './xml.ts';
 import { unzipped, ZipFault } from './zip.ts';
 
 /** One sheet of a workbook by its name, with the rows that hold anything. */
-export interface WorkbookSheet {
+export interface WorkbookSheet extends SheetCells {
   readonly name: string;
-  readonly rows: readonly SheetRow[];
+  readonly hidden: boolean;
 }
 
 /** The sheets of a workbook, or why it could not be read. */
@@ -87,16 +87,21 @@ export function sharedTexts(xml: string): string[] {
 }
 
 interface Contents {
-  readonly sheets: readonly { readonly name: string; readonly id: string }[];
+  readonly sheets: readonly { readonly name: string; readonly id: string; readonly hidden: boolean }[];
   readonly date1904: boolean;
 }
 
 function contentsOf(xml: string): Contents {
-  const sheets: { name: string; id: string }[] = [];
+  const sheets: { name: string; id: string; hidden: boolean }[] = [];
   let date1904 = false;
   walkXml(xml, {
     open: (name, attribute) => {
-      if (name === 'sheet') sheets.push({ name: attribute('name') ?? '', id: attribute('id') ?? '' });
+      if (name === 'sheet')
+        sheets.push({
+          name: attribute('name') ?? '',
+          id: attribute('id') ?? '',
+          hidden: /hidden/i.test(attribute('state') ?? ''),
+        });
       if (name === 'workbookPr') date1904 = /^(?:1|true|on)$/i.test(attribute('date1904') ?? '');
     },
     close: () => {},
@@ -117,9 +122,10 @@ function sheetsOf(parts: Parts): WorkbookSheet[] | null {
     texts: shared === undefined ? [] : sharedTexts(shared),
     dateSystem: date1904 ? (1904 as const) : (1900 as const),
   };
-  return sheets.flatMap(({ name, id }) => {
+  return sheets.map(({ name, id, hidden }) => {
     const sheet = parts.text(byId.get(id) ?? '');
-    return sheet === undefined ? [] : [{ name, rows: sheetRows(sheet, context) }];
+    if (sheet === undefined) throw new ZipFault('broken');
+    return { name, hidden, ...sheetCells(sheet, context) };
   });
 }
 

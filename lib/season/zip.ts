@@ -28,6 +28,16 @@ function joined(chunks: readonly Uint8Array[]): Uint8Array {
   return whole;
 }
 
+/** Every whole archive ends with this record and at most as long a comment (APPNOTE 4.3.16). */
+const END = [0x50, 0x4b, 0x05, 0x06];
+const LONGEST_END = 22 + 65_535;
+
+function isWhole(bytes: Uint8Array): boolean {
+  for (let at = bytes.length - END.length; at >= Math.max(0, bytes.length - LONGEST_END); at--)
+    if (END.every((byte, i) => bytes[at + i] === byte)) return true;
+  return false;
+}
+
 /**
  * Unpacks the parts of a zip archive whose names are wanted.
  *
@@ -39,6 +49,7 @@ export function unzipped(
   wanted: (name: string) => boolean,
   most = MOST_UNZIPPED_BYTES,
 ): Map<string, Uint8Array> {
+  if (!isWhole(bytes)) throw new ZipFault('broken');
   const parts = new Map<string, Uint8Array[]>();
   const whole = new Set<string>();
   let size = 0;

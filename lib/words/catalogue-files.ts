@@ -43,10 +43,17 @@ export const FILE_ENTRIES: Readonly<Record<FileProblemCode, EntryParts>> = {
   ],
   'spreadsheet-file': [
     'error',
-    'The file is a spreadsheet program’s own, of a kind that cannot be read here.',
+    'The file is of another program, and cannot be read here.',
     NO_ROW,
     'Open it there and save it as .xlsx or CSV (UTF-8).',
     'season.xls',
+  ],
+  'other-format': [
+    'error',
+    'The file is a PDF, a web page, a picture or the like, and no table.',
+    NO_ROW,
+    'Save the list itself as .xlsx or CSV (UTF-8), and give that file.',
+    'a PDF that was called crosses.csv',
   ],
   'workbook-broken': [
     'error',
@@ -68,6 +75,20 @@ export const FILE_ENTRIES: Readonly<Record<FileProblemCode, EntryParts>> = {
     NO_ROW,
     'Save the sheet with the flowers alone as CSV (UTF-8).',
     'a workbook of many years',
+  ],
+  'rows-hidden': [
+    'notice',
+    'Rows of a sheet are hidden or filtered out.',
+    'They are used as the others are.',
+    'Delete those that are not meant.',
+    'a filter for one plant left on',
+  ],
+  'cells-merged': [
+    'notice',
+    'Cells of a sheet are joined over several rows.',
+    'All rows are used, each with the joined cell.',
+    'Nothing, if it is right.',
+    'one date joined over the flowers of a morning',
   ],
   'sheet-read': [
     'notice',
@@ -148,7 +169,7 @@ export const FILE_ENTRIES: Readonly<Record<FileProblemCode, EntryParts>> = {
   ],
   'date-order-decided': [
     'notice',
-    'One date of a column can be read in one way only, so all of it are read so.',
+    'One date of a column, or its years, show in which order all of it are written.',
     ALL_USED,
     'Nothing, if it is right; else give --date-order.',
     '25/04/2025',

@@ -56,8 +56,8 @@ export type CellCode = Extract<
 /** Sentence and fix of each. */
 export const CELL_PROBLEMS: Readonly<Record<CellCode, ProblemSentence>> = {
   'total-row': ({ value }) => [
-    `the row is a total (${cited(value)}), no record; it is left out.`,
-    'Nothing else needs doing; delete the row, or keep totals on a sheet of their own.',
+    `the row is a total (${cited(value)}), not a record.`,
+    'Delete the row, or keep totals on a sheet of their own; nothing else is missing.',
   ],
   'row-nearly-blank': ({ value }) => [
     `the row holds ${cited(value)}, but nothing that is needed.`,
@@ -99,7 +99,7 @@ export const CELL_PROBLEMS: Readonly<Record<CellCode, ProblemSentence>> = {
   'date-implausible': (problem) => [`${the(problem)} is not in 1950 to 2100.`, 'Check the year.'],
   'number-not-understood': (problem) => [
     `${the(problem)} is not ${named(problem) === 'fruit weight' ? 'a number' : 'a whole number'}.`,
-    'Write digits only, without a word or a mark between thousands, or leave it blank.',
+    `Write ${named(problem) === 'fruit weight' ? 'a number' : 'a whole number'} in digits, without words or marks between thousands, or leave it blank.`,
   ],
   'number-negative': (problem) => [`${the(problem)} is below zero.`, 'Correct it, or leave it blank.'],
   'number-absurd': (problem) => [

@@ -20,7 +20,7 @@ function meant(nearest: string | number | null | undefined): string {
 const RULES: Readonly<Record<string, (allowed: string | number | null | undefined) => string>> = {
   'one-of': (allowed) => `Give one of: ${allowed}.`,
   date: () => 'Give a day that exists as YYYY-MM-DD, such as 2026-09-30.',
-  share: () => 'Give a number between 0 and 1, such as 0.2.',
+  share: (allowed) => `Give a number between 0 and 1, such as ${allowed ?? 0.2}.`,
   'file-name': () => 'Give the name of a file, such as report.html.',
   'header-map': () => 'Write it as "YOUR HEADER=column", such as --map "Mutter=seed_parent".',
   'same-names': () => 'Write it as "A=B", such as --same "Nocturna=nocturna"; the first name is kept.',
@@ -146,7 +146,7 @@ const FAILURES = {
   }),
   'output-is-input': ({ file }) => ({
     message: `${file} is one of the files to be read, and would be overwritten.`,
-    fix: 'Give another name to write to, for instance: -o report.html',
+    fix: 'Give another name to write to.',
   }),
   'input-in-site': ({ file, folder }) => ({
     message: `${file} is to be read and stands in ${folder}, which the site would replace.`,

@@ -18,6 +18,24 @@ const citedList = ({ cells, more }: Problem['details']): string => {
   return more ? `${shown} and ${more} more` : shown;
 };
 
+/** What a file is that is no table. */
+const FORMATS: Readonly<Record<string, string>> = {
+  pdf: 'a PDF document',
+  html: 'a web page',
+  json: 'JSON',
+  rtf: 'a text document (RTF)',
+  picture: 'a picture',
+};
+
+/** Why the dates of a column have an order: what one of them cannot be, and which number is the year. */
+const orderEvidence = ({ value, details: { order, row, rival, byYear } }: Problem): string =>
+  [
+    ...(rival ? [`${cited(value)} in row ${row} cannot be ${dateOrderName(rival)}`] : []),
+    ...(byYear === 'yes'
+      ? [`the ${order === 'ymd' ? 'first' : 'last'} number changes least, as a year does`]
+      : []),
+  ].join(' and ');
+
 const KINDS: Readonly<Record<string, string>> = {
   crosses: 'crosses file',
   vials: 'vials file',
@@ -28,7 +46,7 @@ const KINDS: Readonly<Record<string, string>> = {
 export const FILE_PROBLEMS: Readonly<Record<FileProblemCode, ProblemSentence>> = {
   'file-empty': () => [
     'The file is empty.',
-    'Save the sheet as CSV again, with its headers in the first row.',
+    'Look whether it is the right file: its headers stand in the first row, and one flower, vial or plant in each row below.',
   ],
   'file-too-large': ({ details }) => [
     `The file has ${megabytes(details.bytes)}; files of up to ${megabytes(details.most)} can be read.`,
@@ -44,8 +62,12 @@ export const FILE_PROBLEMS: Readonly<Record<FileProblemCode, ProblemSentence>> =
   ],
   'not-text': () => ['The file is not a text.', 'Save the sheet as CSV (UTF-8) and give that file.'],
   'spreadsheet-file': () => [
-    "The file is a spreadsheet program's own file, of a kind that cannot be read here.",
-    'Open it there, choose "Save as" and .xlsx or CSV (UTF-8), and give that file.',
+    'The file is of another program (.xls, .ods, .numbers, a document or the like), and cannot be read here.',
+    'Open it there, choose "Save as" or "Export" and .xlsx or CSV (UTF-8), and give that file.',
+  ],
+  'other-format': ({ details }) => [
+    `The file is ${FORMATS[details.format]}, not a table, whatever it is called.`,
+    'Open the list itself in its spreadsheet program, save it as .xlsx or CSV (UTF-8), and give that file.',
   ],
   'workbook-broken': () => [
     'The workbook is damaged: it cannot be unpacked, or its parts are not what they should be.',
@@ -58,6 +80,16 @@ export const FILE_PROBLEMS: Readonly<Record<FileProblemCode, ProblemSentence>> =
   'workbook-too-large': ({ details }) => [
     `The workbook is too large: unpacked, it holds more than ${megabytes(details.most)} or ${Number(details.cells) / 1e6} million cells.`,
     'Save the sheet with the flowers alone as CSV (UTF-8), and give that file.',
+  ],
+  'rows-hidden': ({ details }) => [
+    details.rows === 1
+      ? 'One row of the sheet is hidden or filtered out, and is read as the others are.'
+      : `${details.rows} rows of the sheet are hidden or filtered out, and are read as the others are.`,
+    'Delete those that are not meant.',
+  ],
+  'cells-merged': ({ value }) => [
+    `Cells that are joined over several rows (${cited(value)}) count for each of these rows.`,
+    'Nothing needs doing if that is right.',
   ],
   'sheet-read': ({ details }) => [
     `The sheet ${cited(details.sheet)} of the workbook is read${details.others ? `; passed over: ${cited(details.others)}` : ''}.`,
@@ -124,8 +156,7 @@ export const FILE_PROBLEMS: Readonly<Record<FileProblemCode, ProblemSentence>> =
     ];
   },
   'date-order-decided': (problem) => [
-    `Dates in ${cited(problem.column)} are read as ${dateOrderName(problem.details.order)}, since ${cited(problem.value)} in ` +
-      `row ${problem.details.row} can be read in no other way.`,
+    `Dates in ${cited(problem.column)} are read as ${dateOrderName(problem.details.order)}, since ${orderEvidence(problem)}.`,
     `If that is wrong, give --date-order.`,
   ],
   'date-order-from-neighbour': (problem) => [

@@ -13,11 +13,14 @@ const TOLD_BY_VALUE: ReadonlySet<string> = new Set([
   'storage-slip',
   'name-spellings',
   'vial-unknown',
+  'map-header-missing',
+  'same-name-missing',
 ]);
 
 /** What makes two faults alike, as one text. */
 function kindOf({ code, column, details, value }: Problem): string {
-  return JSON.stringify([code, column, details.name ?? null, TOLD_BY_VALUE.has(code) ? value : null]);
+  const about = details.name ?? details.column ?? null;
+  return JSON.stringify([code, column, about, TOLD_BY_VALUE.has(code) ? value : null]);
 }
 
 /** Errors or warnings of one code and column together; each notice tells of another word or column, so stands alone. */

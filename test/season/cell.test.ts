@@ -75,6 +75,8 @@ describe('readNumber with units', () => {
 describe('readWord', () => {
   it('reads a word in any case, with spaces, dashes or underscores', () => {
     expect(readWord('Tag-Lost', OUTCOMES)).toEqual({ value: 'unknown' });
+    expect(readWord('none (rain)', OUTCOMES)).toEqual({ value: 'none' });
+    expect(readWord('(none)', OUTCOMES)).toEqual({ fault: 'word-not-understood' });
     expect(readWord('constructor', OUTCOMES)).toEqual({ fault: 'word-not-understood' });
   });
 });

@@ -35,8 +35,20 @@ describe('columnNamed', () => {
     ['pollen date', 'pollen_collected'],
     ['date-collected', 'pollen_collected'],
     ['Fruit weight (g)', 'fruit_weight_g'],
+    ['Gewicht [g]', 'fruit_weight_g'],
+    ['Pollenalter (Tage)', 'pollen_age_days'],
+    ['Date (d/m/y):', 'pollination_date'],
+    ['Bestaeubungsdatum', 'pollination_date'],
+    ['Roehrchen', 'vial'],
+    ['Mom', 'seed_parent'],
+    ['Fruit?', 'outcome'],
   ])('knows %s in a crosses file', (header, name) => {
     expect(columnNamed(header, 'crosses')?.name).toBe(name);
+  });
+
+  it('takes no column whose brackets name another unit', () => {
+    for (const header of ['Weight (kg)', 'Gewicht (mg)', 'Pollen age (weeks)', 'Pollen age (months)'])
+      expect(columnNamed(header, 'crosses')).toBeUndefined();
   });
 
   it('reads a header by the kind of its file', () => {

@@ -9,6 +9,8 @@ describe('dateOrderOf', () => {
       state: 'decided',
       order: 'dmy',
       evidence: { row: 3, text: '25/04/2025' },
+      rival: 'mdy',
+      byYear: false,
     });
     expect(dateOrderOf(cells('04/25/2025', '03/04/2025'))).toMatchObject({
       order: 'mdy',
@@ -17,6 +19,29 @@ describe('dateOrderOf', () => {
     expect(dateOrderOf(cells('25-06-14', '32-06-01'))).toMatchObject({
       state: 'decided',
       order: 'ymd',
+    });
+  });
+
+  it('finds a year of two digits by its changing least, and asks for the rest', () => {
+    expect(dateOrderOf(cells('14.06.25', '15.06.25', '16.06.25'))).toMatchObject({
+      state: 'decided',
+      order: 'dmy',
+      evidence: { row: 2, text: '14.06.25' },
+      rival: 'mdy',
+      byYear: true,
+    });
+    expect(dateOrderOf(cells('25-06-14', '25-06-15', '25-06-16'))).toMatchObject({
+      order: 'ymd',
+      rival: null,
+      byYear: true,
+    });
+    expect(dateOrderOf(cells('03.06.25', '04.06.25', '05.06.25'))).toMatchObject({
+      state: 'unclear',
+      orders: ['dmy', 'mdy'],
+    });
+    expect(dateOrderOf(cells('14.06.25', '15.06.25'))).toMatchObject({
+      state: 'unclear',
+      orders: ['dmy', 'ymd'],
     });
   });
 
@@ -34,7 +59,13 @@ describe('dateOrderOf', () => {
   });
 
   it('needs no evidence where both readings are the same day', () => {
-    expect(dateOrderOf(cells('05/05/2025'))).toEqual({ state: 'decided', order: 'dmy', evidence: null });
+    expect(dateOrderOf(cells('05/05/2025'))).toEqual({
+      state: 'decided',
+      order: 'dmy',
+      evidence: null,
+      rival: null,
+      byYear: false,
+    });
   });
 
   it('is mixed where two dates contradict each other, and names both', () => {

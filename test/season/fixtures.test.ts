@@ -62,6 +62,8 @@ const FAULTS: Record<string, readonly (readonly [string, string, number, string 
   'name-tidied': [['notice', 'name-tidied', 4, 'pollen_parent', 'Ivo  II']],
   'number-converted': [['notice', 'number-converted', 2, 'fruit_weight_g', '0,09 kg']],
   'number-is-date': [['warning', 'number-is-date', 2, 'sown', '2025-10-01']],
+  'old-workbook': [['error', 'spreadsheet-file', 1, null, null]],
+  'other-format': [['error', 'other-format', 1, null, null]],
   'own-pollen': [['warning', 'own-pollen', 2, 'pollen_parent', 'Nocturna']],
   pipe: [],
   'quote-not-closed': [['error', 'quote-not-closed', 3, null, null]],
@@ -88,6 +90,10 @@ const FAULTS: Record<string, readonly (readonly [string, string, number, string 
   'title-lines': [['notice', 'title-lines', 3, null, null]],
   'total-row': [['error', 'total-row', 5, 'cross_id', 'Summe']],
   'trailing-blank-rows': [],
+  'two-digit-years-by-change': [
+    ['notice', 'two-digit-years', 1, 'pollination_date', '14.06.25'],
+    ['notice', 'date-order-decided', 1, 'pollination_date', '14.06.25'],
+  ],
   'two-digit-years': [
     ['notice', 'two-digit-years', 1, 'pollination_date', '03.04.25'],
     ['notice', 'date-order-decided', 1, 'pollination_date', '25.04.25'],
@@ -109,7 +115,7 @@ const FAULTS: Record<string, readonly (readonly [string, string, number, string 
   'windows-1252': [['notice', 'encoding-guessed', 1, null, 'Zoë']],
   'word-not-understood': [['error', 'word-not-understood', 4, 'outcome', 'fruti']],
   'year-stands-alone': [['warning', 'year-stands-alone', 4, 'pollination_date', '2052-06-02']],
-  workbook: [['error', 'spreadsheet-file', 1, null, null]],
+  workbook: [['error', 'workbook-broken', 1, null, null]],
 };
 
 const FOLDER = new URL('./fixtures/', import.meta.url);

@@ -50,7 +50,8 @@ describe('readRows', () => {
     expect(read('').fault).toBe('file-empty');
     expect(read(' \n ,\n').fault).toBe('file-empty');
     expect(read('\u0001\u0002\u0003').fault).toBe('not-text');
-    expect(read('PK\u0003\u0004').fault).toBe('spreadsheet-file');
+    expect(read('PK\u0003\u0004').fault).toBe('workbook-broken');
+    expect(read('%PDF-1.7\n')).toMatchObject({ fault: 'other-format', format: 'pdf' });
   });
 
   it('reads no file above its limit, whatever stands in it', () => {

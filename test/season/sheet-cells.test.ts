@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { columnOf, sheetRows, unescaped } from '../../lib/season/sheet-cells.ts';
+import { columnOf, sheetCells, unescaped } from '../../lib/season/sheet-cells.ts';
 import { ZipFault } from '../../lib/season/zip.ts';
 
 const CONTEXT = { texts: ['zero', 'one'], styles: ['number', 'day', 'month'], dateSystem: 1900 } as const;
-const rows = (xml: string) => sheetRows(`<worksheet><sheetData>${xml}</sheetData></worksheet>`, CONTEXT);
+const read = (xml: string, after = '') =>
+  sheetCells(`<worksheet><sheetData>${xml}</sheetData>${after}</worksheet>`, CONTEXT);
+const rows = (xml: string) => read(xml).rows;
 
 describe('columnOf', () => {
   it('counts letters as columns', () => {
@@ -17,7 +19,7 @@ describe('unescaped', () => {
   });
 });
 
-describe('sheetRows', () => {
+describe('sheetCells', () => {
   it('reads every kind of cell where it stands', () => {
     const xml =
       '<row r="3"><c r="B3" t="s"><v>1</v></c><c r="D3"><v>0.30000000000000004</v></c><c t="b"><v>1</v></c></row>' +
@@ -39,6 +41,26 @@ describe('sheetRows', () => {
     expect(rows('<row r="1"/><row r="2"><c r="A2" s="1"/></row><row r="9"><c><v>1</v></c></row>')).toEqual([
       { row: 9, cells: ['1'] },
     ]);
+  });
+
+  it('fills cells joined over rows, in one column and where rows are filled, and counts hidden rows', () => {
+    const xml =
+      '<row r="1"><c r="A1"><v>1</v></c><c r="B1" t="str"><v>Selma</v></c></row>' +
+      '<row r="2" hidden="1"><c r="A2"><v>2</v></c><c r="B2" s="1"/></row><row r="3"><c r="A3"><v>3</v></c></row>' +
+      '<row r="5"><c r="A5"><v>5</v></c></row>';
+    const merges = ['B1:B4', 'A1:B1', 'C1:C9', 'nonsense'].map((ref) => `<mergeCell ref="${ref}"/>`).join('');
+    expect(read(xml, `<mergeCells>${merges}</mergeCells>`)).toEqual({
+      rows: [
+        { row: 1, cells: ['1', 'Selma'] },
+        { row: 2, cells: ['2', 'Selma'] },
+        { row: 3, cells: ['3', 'Selma'] },
+        { row: 5, cells: ['5'] },
+      ],
+      hiddenRows: 1,
+      merged: ['B1:B4'],
+    });
+    const many = Array.from({ length: 40 }, () => '<mergeCell ref="A1:A1048576"/>').join('');
+    expect(() => read(xml, many)).toThrow('too-large');
   });
 
   it('refuses rows and columns that no sheet has', () => {

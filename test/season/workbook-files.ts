@@ -4,7 +4,13 @@ const REL = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships
 
 /** What a workbook made by hand holds: the XML of its sheets' rows, and what they refer to. */
 export interface MadeWorkbook {
-  readonly sheets: readonly { readonly name: string; readonly rows: string }[];
+  readonly sheets: readonly {
+    readonly name: string;
+    readonly rows: string;
+    /** What stands behind the rows, such as joined cells. */
+    readonly after?: string;
+    readonly hidden?: boolean;
+  }[];
   readonly shared?: string;
   readonly styles?: string;
   readonly workbookPr?: string;
@@ -22,7 +28,10 @@ export function workbookParts({ sheets, shared, styles, workbookPr = '' }: MadeW
     '_rels/.rels': relations(relation('r1', 'officeDocument', '/xl/workbook.xml')),
     'xl/workbook.xml': text(
       `<workbook xmlns:r="${REL}">${workbookPr}<sheets>${sheets
-        .map(({ name }, i) => `<sheet name="${name}" sheetId="${i + 1}" r:id="s${i}"/>`)
+        .map(
+          ({ name, hidden }, i) =>
+            `<sheet name="${name}" sheetId="${i + 1}"${hidden ? ' state="hidden"' : ''} r:id="s${i}"/>`,
+        )
         .join('')}</sheets></workbook>`,
     ),
     'xl/_rels/workbook.xml.rels': relations(
@@ -31,8 +40,10 @@ export function workbookParts({ sheets, shared, styles, workbookPr = '' }: MadeW
       relation('sty', 'styles', 'styles.xml'),
     ),
   };
-  sheets.forEach(({ rows }, i) => {
-    parts[`xl/worksheets/sheet${i}.xml`] = text(`<worksheet><sheetData>${rows}</sheetData></worksheet>`);
+  sheets.forEach(({ rows, after = '' }, i) => {
+    parts[`xl/worksheets/sheet${i}.xml`] = text(
+      `<worksheet><sheetData>${rows}</sheetData>${after}</worksheet>`,
+    );
   });
   if (shared !== undefined) parts['xl/sharedStrings.xml'] = text(`<sst>${shared}</sst>`);
   if (styles !== undefined) parts['xl/styles.xml'] = text(`<styleSheet>${styles}</styleSheet>`);

@@ -51,6 +51,34 @@ describe('workbookRows', () => {
     expect(questions(season)).toEqual([]);
   });
 
+  it('passes over a hidden sheet beside one that shows, and tells of hidden rows and joined cells', () => {
+    const rows =
+      inlineRow(1, ...CROSSES) +
+      inlineRow(2, 'T1', '2025-06-01', 'A', 'B', 'fresh', 'fruit') +
+      inlineRow(3, 'T2', '', 'A', 'B', 'fresh', 'none').replace('<row ', '<row hidden="1" ');
+    const after = '<mergeCells><mergeCell ref="B2:B3"/></mergeCells>';
+    const sheets = [
+      { name: 'Old', rows: crosses, hidden: true },
+      { name: 'New', rows, after },
+    ];
+    const season = readSeason([{ name: 'book.xlsx', bytes: madeWorkbook({ sheets }) }]);
+    expect(season.crosses.map(({ crossId, pollinationDate }) => [crossId, pollinationDate])).toEqual([
+      ['T1', '2025-06-01'],
+      ['T2', '2025-06-01'],
+    ]);
+    expect(
+      season.files.map(({ problems }) => problems.map(({ code, value, details }) => [code, value, details])),
+    ).toEqual([
+      [
+        ['sheet-read', null, { sheet: 'New', others: 'Old' }],
+        ['rows-hidden', null, { rows: 1 }],
+        ['cells-merged', 'B2:B3', {}],
+      ],
+    ]);
+    const alone = madeWorkbook({ sheets: sheets.slice(0, 1) });
+    expect(readSeason([{ name: 'book.xlsx', bytes: alone }]).crosses).toHaveLength(1);
+  });
+
   it("takes a spreadsheet's own errors for faults of their cells", () => {
     const rows =
       inlineRow(1, ...CROSSES) +

@@ -39,13 +39,19 @@ describe('readWorkbook', () => {
   it('reads several sheets by their names', () => {
     const sheets = ['One', 'Two &amp; Three'].map((name) => ({ name, rows: inlineRow(1, name) }));
     expect(readWorkbook(madeWorkbook({ sheets }))).toEqual({
-      sheets: ['One', 'Two & Three'].map((name) => ({ name, rows: [{ row: 1, cells: [name] }] })),
+      sheets: ['One', 'Two & Three'].map((name) => ({
+        ...{ name, hidden: false, hiddenRows: 0, merged: [] },
+        rows: [{ row: 1, cells: [name] }],
+      })),
     });
   });
 
   it('says why a file cannot be read', () => {
     const whole = madeWorkbook({ sheets: [{ name: 'A', rows: inlineRow(1, 'x') }] });
     expect(readWorkbook(whole.subarray(0, whole.length >> 1))).toEqual({ fault: 'workbook-broken' });
+    const lacking = workbookParts({ sheets: [{ name: 'A', rows: inlineRow(1, 'x') }] });
+    delete lacking['xl/worksheets/sheet0.xml'];
+    expect(readWorkbook(zipSync(lacking))).toEqual({ fault: 'workbook-broken' });
     const badXml = workbookParts({ sheets: [{ name: 'A', rows: '<row><c>' }] });
     expect(readWorkbook(zipSync(badXml))).toEqual({ fault: 'workbook-broken' });
     expect(readWorkbook(zipSync({ 'content.xml': new Uint8Array(9) }))).toEqual({

@@ -24,6 +24,14 @@ describe('problemGroups', () => {
     expect(groups.map((group) => group.map(({ row }) => row))).toEqual([[2, 4], [3]]);
   });
 
+  it('keeps every missing column and every name that stands nowhere apart', () => {
+    const missing = ['storage', 'outcome'].map((column) =>
+      problem(1, { code: 'column-missing', column: null, value: null, details: { column } }),
+    );
+    const unmet = ['A', 'B'].map((value) => problem(1, { code: 'same-name-missing', column: null, value }));
+    expect(problemGroups([...missing, ...unmet])).toHaveLength(4);
+  });
+
   it('leaves each notice alone, since each tells of another word', () => {
     const notices = [2, 3].map((row) => problem(row, { severity: 'notice', code: 'word-guessed' }));
     expect(problemGroups(notices)).toHaveLength(2);
