@@ -13,8 +13,11 @@ export interface Pair {
 
 const all = readCases('b_two_proportions.json');
 
-/** Two counts each. */
-export const pairCases = all.filter(({ input }) => 'x1' in input);
+/** Two counts each: the reference set, then corners (0, n, one trial, a million) in 50-digit arithmetic. */
+export const pairCases = [
+  ...all.filter(({ input }) => 'x1' in input),
+  ...readCases('two_proportions_corners.json'),
+];
 
 /** Lists of tables. */
 export const stratifiedCases = all.filter(({ input }) => 'strata' in input);
