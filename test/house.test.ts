@@ -65,9 +65,12 @@ const testedBy: ReadonlyMap<string, string> = new Map([
   ['browser/build/explore-page.ts', 'browser/explore.test.ts'],
   ['browser/explore-skeleton.ts', 'browser/explore.test.ts'],
   ['browser/explore-spec.ts', 'browser/explore.test.ts'],
+  ['browser/flow.ts', 'browser/own-season.test.ts'],
   ['browser/form-values.ts', 'browser/own-season.test.ts'],
   ['browser/page.ts', 'browser/own-season.test.ts'],
   ['browser/places.ts', 'browser/own-season.test.ts'],
+  ['browser/settings-file.ts', 'browser/own-season-options.test.ts'],
+  ['browser/sharing.ts', 'browser/own-season-options.test.ts'],
   ['browser/showing.ts', 'browser/own-season.test.ts'],
   ['browser/skeleton.ts', 'browser/own-season.test.ts'],
   ['browser/style.ts', 'browser/own-season.test.ts'],
@@ -280,8 +283,10 @@ describe('habits', () => {
   });
 
   it('never reads the clock nor draws unasked', () => {
-    const found = violations((node, { source }) => {
+    const found = violations((node, { path, source }) => {
       const text = ts.isPropertyAccessExpression(node) ? node.getText(source) : '';
+      // The one place that knows the browser's window draws the secret of a coded copy there, as bin.ts does in Node.
+      if (path === 'browser/page.ts' && text === 'crypto.getRandomValues') return null;
       if (/^(Math\.random|Date\.now|performance\.now|crypto\.\w+)$/.test(text)) return `calls ${text}`;
       const clock = ts.isNewExpression(node) && node.expression.getText(source) === 'Date';
       return clock && (node.arguments?.length ?? 0) === 0 ? 'asks for the time' : null;

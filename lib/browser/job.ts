@@ -1,15 +1,18 @@
-import type { AnalyseOptions } from '../analyse.ts';
-import { analyse } from '../analyse.ts';
+import { type AnalyseOptions, analyse } from '../analyse.ts';
+import { Failure } from '../command/failure.ts';
+import { limitsOf } from '../command/wishes.ts';
 import type { CompiledNotebook } from '../notebook/run.ts';
 import { readSeason } from '../season/read-season.ts';
 import type { Season } from '../season/season.ts';
 import type { SeasonSource } from '../season/sheet.ts';
 import { writeSeason } from '../season/write-season.ts';
+import { refusedOnPage } from '../words/own-settings.ts';
 import { seasonAnswer } from '../words/review.ts';
 import { firstAnalysis, firstReading } from './first-reading.ts';
 import type { Cleaned, Job, Reply } from './messages.ts';
 import { type Reading, readingOf } from './reading.ts';
 import { drawnReport } from './report-text.ts';
+import { sharedCopy } from './shared-copy.ts';
 
 type Tell = (reply: Reply) => void;
 
@@ -62,6 +65,31 @@ async function workOut(
   tell({ kind: 'done', report, answer: seasonAnswer(analysis), cleaned: cleanedFiles(season) });
 }
 
+/** What a task asks for beside reading; what only the grower can put right is told as a refusal. */
+async function workTask(
+  { read, analyse: asked, wishes, share }: Job,
+  { season, reading }: Kept,
+  notebook: CompiledNotebook,
+  tell: Tell,
+): Promise<void> {
+  if (asked === null) return;
+  if (reading.refusal !== null) {
+    tell({ kind: 'refused', message: reading.refusal.message });
+    return;
+  }
+  try {
+    const options = {
+      ...asked,
+      ...limitsOf({ ...wishes, ...(asked.samePlants && { samePlants: true }) }, season),
+    };
+    if (share === null) await workOut(season, options, notebook, tell);
+    else tell({ kind: 'shared', ...(await sharedCopy(season, options, share, read, notebook)) });
+  } catch (error) {
+    if (!(error instanceof Failure)) throw error;
+    tell({ kind: 'refused', message: refusedOnPage(error.code, error.details) });
+  }
+}
+
 /**
  * What does the tasks: reads, tells what was read, counts, draws what counts tell, analyses, draws the report. A fault of
  * the program is told too, never thrown. What was read is kept for the next task.
@@ -75,11 +103,8 @@ export function jobAnswerer(notebook: CompiledNotebook): (job: Job, tell: Tell) 
     try {
       tell({ kind: 'stage', stage: 'reading' });
       if (kept === null || !isRead(job, kept)) kept = readFiles(job);
-      const { season, reading } = kept;
-      tell({ kind: 'read', reading });
-      if (job.analyse === null) return;
-      if (reading.refusal === null) await workOut(season, job.analyse, notebook, tell);
-      else tell({ kind: 'refused', message: reading.refusal.message });
+      tell({ kind: 'read', reading: kept.reading });
+      await workTask(job, kept, notebook, tell);
     } catch (error) {
       tell({ kind: 'fault', cause: error instanceof Error ? error.message : String(error) });
     }

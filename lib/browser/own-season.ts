@@ -2,56 +2,33 @@
 
 import { html } from '../notebook/html.ts';
 import { OWN_SEASON } from '../words/own-season.ts';
-import type { ChosenFile, FileLike } from './chosen-files.ts';
+import { type ListName, OWN_SETTINGS } from '../words/own-settings.ts';
+import type { FileLike } from './chosen-files.ts';
 import { openFile, withFile } from './chosen-files.ts';
-import { answersIn, settingsIn } from './form-values.ts';
-import type { Cleaned, Reply } from './messages.ts';
-import { type Places, placeParts, placesOf } from './places.ts';
-import type { Reading } from './reading.ts';
-import { settingsText } from './saved-settings.ts';
-import type { Answers, Settings } from './settings.ts';
-import { flowersFile, jobOf, NO_ANSWERS, NO_SETTINGS, settingsFaults } from './settings.ts';
-import { showDone, showFiles, showFlowerFields, showIdle, showReading, showStage } from './showing.ts';
-import type { Workbench } from './workbench.ts';
-
-/** What the page asks of its browser. */
-export interface Desk {
-  readonly document: Document;
-  readonly bench: Workbench;
-  readonly pause: () => Promise<void>;
-  /** Hands a file to the browser to save. */
-  readonly save: (name: string, text: string, type: string) => void;
-}
+import { begin, type Desk, type Flow, halt, type Known } from './flow.ts';
+import { alikeIn, answersIn, chosenIn, settingsIn } from './form-values.ts';
+import type { Reply } from './messages.ts';
+import { placeParts, placesOf } from './places.ts';
+import { savedSettings } from './saved-settings.ts';
+import { alikeKey, flowersFile, NO_ANSWERS, NO_SETTINGS, settingsFaults } from './settings.ts';
+import { isSettingsFile, useSettingsFile } from './settings-file.ts';
+import { type CopySharing, copySharing, forgetCopy } from './sharing.ts';
+import { fillReading, showDone, showFiles, showIdle, showLists, showReading } from './showing.ts';
+import { withListed, withoutListed } from './shown-settings.ts';
+import { taskOf } from './task.ts';
 
 type Done = Extract<Reply, { readonly kind: 'done' }>;
 
-/** What the page knows at a moment. */
-interface Known {
-  files: readonly ChosenFile[];
-  answers: Answers;
-  settings: Settings;
-  reading: Reading | null;
-  /** The finished report, and the settings it was made with. */
-  report: {
-    readonly text: string;
-    readonly settings: string;
-    readonly flowers: string | null;
-    readonly cleaned: Cleaned;
-  } | null;
-  saved: boolean;
-  /** Counts the tasks, so that what an earlier one still does is not shown. */
-  task: number;
-}
-
 /** What the page's buttons and fields call. */
-export interface OwnSeason {
+export interface OwnSeason extends CopySharing {
   readonly addFiles: (files: readonly FileLike[]) => Promise<void>;
   readonly removeFile: (name: string) => void;
   readonly answer: () => void;
   readonly work: () => void;
   readonly cancel: () => void;
-  readonly workAgain: () => void;
   readonly settingsChanged: () => void;
+  readonly addListed: (list: ListName) => void;
+  readonly dropListed: (list: ListName, at: number) => void;
   readonly saveReport: () => void;
   readonly saveSettings: () => void;
   readonly saveFlowers: () => void;
@@ -62,60 +39,40 @@ export interface OwnSeason {
 
 const CSV = 'text/csv;charset=utf-8';
 
-interface Flow {
-  readonly desk: Desk;
-  readonly places: Places;
-  readonly known: Known;
-}
-
 function readable({ files }: Known): boolean {
   return files.some(({ bytes }) => bytes !== null);
 }
 
-/** Whatever was being worked out is stopped, and its results are not shown any more. */
-function halt({ desk, known }: Flow): void {
-  desk.bench.stop();
-  known.task += 1;
-}
-
-/** A fault of the program, said where the page says everything. */
-function tellFault({ places, known }: Flow, cause: string): void {
-  showIdle(places, known.reading !== null && known.reading.refusal === null);
-  places.say('own-status', OWN_SEASON.fault(cause));
-}
-
-/** Begins a task; what it says after another has begun is not listened to. */
-function begin(flow: Flow, analyse: boolean, listen: (reply: Reply, current: () => boolean) => void): void {
-  const { desk, known, places } = flow;
-  halt(flow);
-  const task = known.task;
-  const current = () => known.task === task;
-  try {
-    desk.bench.run(jobOf(known.files, known.answers, known.settings, analyse), (reply) => {
-      if (reply.kind === 'stage') showStage(places, reply.stage);
-      else if (reply.kind === 'fault') tellFault(flow, reply.cause);
-      else listen(reply, current);
-    });
-  } catch {
-    halt(flow);
-    showIdle(places, false);
-    places.say('own-status', OWN_SEASON.noWorker);
-  }
+/** Flowers that were typed in give way to a file of them, and that is said. */
+function givesWay({ known, places }: Flow): boolean {
+  const files = known.reading?.files.filter(({ kind }) => kind === 'flowers') ?? [];
+  if (known.settings.expected.size === 0 || files.length < 2) return false;
+  known.settings = { ...known.settings, expected: new Map() };
+  places.fill('own-flowers', '');
+  places.say('own-status', OWN_SEASON.typedGaveWay);
+  return true;
 }
 
 /** Reads the files that stand in the list, and shows what was read. */
 function read(flow: Flow): void {
   const { known, places } = flow;
   halt(flow);
+  const settings = settingsIn(places.at('own-settings'), known.settings);
+  if (settingsFaults(settings).length === 0) known.settings = settings;
   known.reading = null;
   known.report = null;
+  forgetCopy(flow);
   showFiles(places, known.files);
   if (!readable(known)) return;
-  begin(flow, false, (reply) => {
+  begin(flow, taskOf(known.files, known.answers, known.settings, false), (reply) => {
     if (reply.kind !== 'read') return;
     known.reading = reply.reading;
-    showReading(places, reply.reading, known.answers);
-    showFlowerFields(places, reply.reading, known.settings);
+    if (givesWay(flow)) {
+      read(flow);
+      return;
+    }
+    fillReading(places, reply.reading, known);
+    showReading(places, reply.reading);
     places.focus('own-read');
   });
 }
@@ -123,28 +80,34 @@ function read(flow: Flow): void {
 async function addFiles(flow: Flow, files: readonly FileLike[]): Promise<void> {
   const { known, places, desk } = flow;
   const notes: string[] = [];
+  let reread = false;
   for (const file of files) {
     const opened = await openFile(file);
+    if (isSettingsFile(opened)) {
+      const used = useSettingsFile(flow, opened);
+      notes.push(used.note);
+      reread ||= used.reread;
+      continue;
+    }
     const added = withFile(known.files, opened);
     known.files = added.files;
     known.saved = false;
+    reread = true;
     if (added.note !== null) notes.push(added.note);
   }
-  if (desk.bench.busy()) notes.push(OWN_SEASON.restarted);
+  if (reread && desk.bench.busy()) notes.push(OWN_SEASON.restarted);
   places.say('own-status', notes.join(' '));
-  read(flow);
+  if (reread) read(flow);
 }
 
 /** Shows the finished report, unless something else has begun in between. */
 async function finish(flow: Flow, { report, answer, cleaned }: Done, current: () => boolean): Promise<void> {
   const { desk, known, places } = flow;
-  const settings = settingsText(jobOf(known.files, known.answers, known.settings, true));
-  known.report = { text: report.text, settings, flowers: flowersFile(known.settings), cleaned };
+  const task = taskOf(known.files, known.answers, known.settings, true);
+  const flowers = flowersFile(known.settings);
+  known.report = { text: report.text, settings: savedSettings(known), flowers, cleaned, task };
   known.saved = false;
-  showDone(places, answer, {
-    flowers: known.report.flowers !== null,
-    vials: cleaned.vials !== null,
-  });
+  showDone(places, answer, { flowers: flowers !== null, vials: cleaned.vials !== null });
   places.focus('own-answer-heading');
   await placeParts(places.at('own-report'), report.parts, desk.pause, current);
 }
@@ -162,29 +125,83 @@ async function showFirst(
 /** Works out what was confirmed: the counts first, then the whole report. */
 function work(flow: Flow): void {
   const { known, places } = flow;
+  const settings = settingsIn(places.at('own-settings'), known.settings);
+  const faults = settingsFaults(settings);
+  places.fill('own-faults', html`${faults.map((fault) => html`<p class="error" role="alert">${fault}</p>`)}`);
+  if (faults.length > 0) {
+    places.at<HTMLDetailsElement>('own-change').open = true;
+    return;
+  }
+  known.settings = settings;
   places.say('own-status', '');
   places.show('own-answer', false);
   places.at('own-report').replaceChildren();
-  begin(flow, true, (reply, current) => {
+  forgetCopy(flow);
+  begin(flow, taskOf(known.files, known.answers, settings, true), (reply, current) => {
     if (reply.kind === 'first') void showFirst(flow, reply.parts, current);
     else if (reply.kind === 'done') void finish(flow, reply, current);
-    else if (reply.kind === 'read') known.reading = reply.reading;
-    else if (reply.kind === 'refused') {
-      if (known.reading !== null) showReading(places, known.reading, known.answers);
+    else if (reply.kind === 'read') {
+      known.reading = reply.reading;
+      fillReading(places, reply.reading, known);
+    } else if (reply.kind === 'refused') {
+      if (known.reading !== null) showReading(places, known.reading);
+      showIdle(places, known.reading?.refusal === null);
       places.say('own-status', reply.message);
     }
   });
   places.focus('own-work-heading');
 }
 
-function workAgain(flow: Flow): void {
+/** Takes the answers of the questions, and reads again with them. */
+function answer(flow: Flow): void {
   const { known, places } = flow;
-  const settings = settingsIn(places.at('own-settings'));
-  const faults = settingsFaults(settings);
-  places.fill('own-faults', html`${faults.map((fault) => html`<p class="error" role="alert">${fault}</p>`)}`);
-  if (faults.length > 0) return;
-  known.settings = settings;
-  work(flow);
+  const form = places.at('own-questions');
+  const alike = alikeIn(form);
+  const same = alike.filter(({ one }) => one).map(({ kept, other }) => [kept, other]);
+  const apart = alike.filter(({ one }) => !one).map(({ kept, other }) => alikeKey(kept, other));
+  const answers = answersIn(form, known.answers);
+  known.answers = { ...answers, apart: new Set([...answers.apart, ...apart]) };
+  const settings = settingsIn(places.at('own-settings'), known.settings);
+  known.settings = { ...settings, same: [...settings.same, ...same] };
+  places.say('own-status', '');
+  read(flow);
+}
+
+function cancel(flow: Flow): void {
+  const { known, places } = flow;
+  halt(flow);
+  showIdle(places, known.reading !== null && known.reading.refusal === null);
+  if (known.report !== null) places.show('own-answer', true);
+  places.say('own-status', OWN_SEASON.cancelled);
+  if (known.reading !== null) places.focus('own-read');
+}
+
+function lists(flow: Flow): Pick<OwnSeason, 'addListed' | 'dropListed' | 'settingsChanged'> {
+  const { known, places } = flow;
+  const settingsChanged = () => places.show('own-changed', known.report !== null);
+  const shown = (list: ListName) => {
+    places.fill('own-faults', '');
+    if (known.reading !== null) showLists(places, known.reading, known);
+    settingsChanged();
+    places.focus(`own-${list}-first`);
+  };
+  return {
+    settingsChanged,
+    addListed: (list) => {
+      const longer = withListed(known.settings, list, chosenIn(places.at('own-settings'), list));
+      if (longer === null) {
+        const fault = OWN_SETTINGS.incomplete[list];
+        places.fill('own-faults', html`<p class="error" role="alert">${fault}</p>`);
+        return;
+      }
+      known.settings = longer;
+      shown(list);
+    },
+    dropListed: (list, at) => {
+      known.settings = withoutListed(known.settings, list, at);
+      shown(list);
+    },
+  };
 }
 
 function saving(flow: Flow): Pick<OwnSeason, 'saveReport' | 'saveSettings' | 'saveFlowers' | 'saveCleaned'> {
@@ -218,11 +235,13 @@ export function ownSeason(desk: Desk): OwnSeason {
   const places = placesOf(desk.document);
   const known: Known = {
     ...{ files: [], answers: NO_ANSWERS, settings: NO_SETTINGS, reading: null, report: null },
-    ...{ saved: false, task: 0 },
+    ...{ key: null, copy: null, saved: false, task: 0 },
   };
   const flow: Flow = { desk, places, known };
   return {
     ...saving(flow),
+    ...copySharing(flow),
+    ...lists(flow),
     addFiles: (files) => addFiles(flow, files),
     removeFile: (name) => {
       known.files = known.files.filter((file) => file.name !== name);
@@ -230,21 +249,9 @@ export function ownSeason(desk: Desk): OwnSeason {
       read(flow);
       if (known.files.length === 0) places.focus('own-choose');
     },
-    answer: () => {
-      known.answers = answersIn(places.at('own-questions'), known.answers);
-      places.say('own-status', '');
-      read(flow);
-    },
+    answer: () => answer(flow),
     work: () => work(flow),
-    cancel: () => {
-      halt(flow);
-      showIdle(places, known.reading !== null && known.reading.refusal === null);
-      if (known.report !== null) places.show('own-answer', true);
-      places.say('own-status', OWN_SEASON.cancelled);
-      if (known.reading !== null) places.focus('own-read');
-    },
-    workAgain: () => workAgain(flow),
-    settingsChanged: () => places.show('own-changed', known.report !== null),
+    cancel: () => cancel(flow),
     unsaved: () => known.files.length > 0 && !known.saved,
   };
 }

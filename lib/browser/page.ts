@@ -1,6 +1,8 @@
 /** The page's buttons, fields and window, tied to its flow. The only file of the page that knows the browser's window. */
 
+import type { CodedLevel } from '../season/coded-copy.ts';
 import { OWN_SEASON } from '../words/own-season.ts';
+import type { ListName } from '../words/own-settings.ts';
 import type { FileLike } from './chosen-files.ts';
 import { type OwnSeason, ownSeason } from './own-season.ts';
 import { type Places, placesOf } from './places.ts';
@@ -37,8 +39,35 @@ function tieButtons(own: OwnSeason, { at }: Places): void {
       act();
     });
   submit('own-questions', own.answer);
-  submit('own-settings', own.workAgain);
+  submit('own-settings', own.work);
   at('own-settings').addEventListener('input', own.settingsChanged);
+}
+
+function tieLists(own: OwnSeason, { at }: Places): void {
+  at('own-lists').addEventListener('click', ({ target }) => {
+    const { add, drop, at: place } = target instanceof HTMLElement ? target.dataset : {};
+    if (add !== undefined) own.addListed(add as ListName);
+    if (drop !== undefined) own.dropListed(drop as ListName, Number(place));
+  });
+}
+
+function tieSharing(own: OwnSeason, { at }: Places): void {
+  const form = at<HTMLFormElement>('own-share-form');
+  form.addEventListener('submit', (event) => {
+    event.preventDefault();
+    const level = new FormData(form).get('own-share-level') as CodedLevel;
+    void own.makeCopy(level, at<HTMLInputElement>('own-key').files?.[0] ?? null);
+  });
+  at('own-share-stop').addEventListener('click', own.stopCopy);
+  at('own-shared').addEventListener('click', ({ target }) => {
+    const place = target instanceof HTMLElement ? target.dataset.save : undefined;
+    if (place !== undefined) own.saveCopy(place === 'key' ? null : Number(place));
+  });
+}
+
+function secret(): string {
+  const bytes = crypto.getRandomValues(new Uint8Array(32));
+  return Array.from(bytes, (byte) => byte.toString(16).padStart(2, '0')).join('');
 }
 
 /** Files and text come by the field, by dropping, or by pasting. */
@@ -81,12 +110,14 @@ function tieFiles(own: OwnSeason, { at, say }: Places): void {
  */
 export async function startPage(packedWorker: string): Promise<void> {
   const places = placesOf(document);
-  const program = new Blob([await unpacked(packedWorker)], { type: 'text/javascript' });
-  const address = URL.createObjectURL(program);
+  const program = await unpacked(packedWorker);
+  const address = URL.createObjectURL(new Blob([program], { type: 'text/javascript' }));
   const bench = workbench(() => new Worker(address) as unknown as WorkerLike);
-  const own = ownSeason({ document, bench, pause, save });
+  const own = ownSeason({ document, bench, pause, save, secret, ownText: program.replaceAll('\\n', ' ') });
   bench.warm();
   tieButtons(own, places);
+  tieLists(own, places);
+  tieSharing(own, places);
   tieFiles(own, places);
   addEventListener('beforeunload', (event) => {
     if (own.unsaved()) event.preventDefault();

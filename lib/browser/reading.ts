@@ -1,5 +1,7 @@
-import { sharedNames } from '../analysis/plants-apart.ts';
+import { byCodePoint } from '../analysis/flowers.ts';
+import { plantsApart, sharedNames } from '../analysis/plants-apart.ts';
 import { type Refusal, uncountable } from '../analysis/refusal.ts';
+import { plantsOf } from '../decisions/next-season.ts';
 import { understandHeader } from '../season/header.ts';
 import { questions } from '../season/problems.ts';
 import type { Problem, Season, SeasonFile } from '../season/season.ts';
@@ -38,6 +40,12 @@ export interface Reading {
   readonly seedParents: readonly string[];
   /** Plant names that stand in the rows of several growers. */
   readonly sameNames: readonly string[];
+  /** Names of plants as they stand in the files, in the order of the alphabet. */
+  readonly names: readonly string[];
+  /** The same with plants of several growers told apart. */
+  readonly plants: readonly string[];
+  /** Names that look like one plant: the commoner one first. */
+  readonly alike: readonly (readonly [kept: string, other: string])[];
   /** Whether a file of expected flowers was among them. */
   readonly flowersGiven: boolean;
 }
@@ -56,8 +64,25 @@ export function readingOf(season: Season, map: ReadonlyMap<string, string>): Rea
     refusal: refusal && refusalWords(refusal, season),
     seedParents: [...new Set(season.crosses.map(({ seedParent }) => seedParent))],
     sameNames: sharedNames(season.crosses),
+    names: sortedPlants(season),
+    plants: sortedPlants(plantsApart(season).season),
+    alike: alikeNames(season),
     flowersGiven: season.files.some(({ kind }) => kind === 'flowers'),
   };
+}
+
+function sortedPlants(season: Season): string[] {
+  return [...plantsOf(season)].sort(byCodePoint);
+}
+
+function alikeNames({ files }: Season): [kept: string, other: string][] {
+  const found = files
+    .flatMap(({ problems }) => problems)
+    .filter(
+      ({ code, details }) =>
+        code === 'name-slip' || (code === 'name-spellings' && String(details.name).endsWith('parent')),
+    );
+  return found.map(({ details }) => [String(details.usual), String(details.spelling)]);
 }
 
 /** The command's sentence, with what the page can do about it. */

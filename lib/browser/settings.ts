@@ -1,10 +1,12 @@
-import type { AnalyseOptions } from '../analyse.ts';
+/** What the grower answered and set, as text and choices, and what is wrong with it. */
+
+import type { AgeScale } from '../analysis/models.ts';
+import type { Wish } from '../command/wishes.ts';
+import type { DateSystem } from '../season/date-cell.ts';
 import { isIsoDate } from '../season/dates.ts';
 import type { DateOrder, Endpoint, FileKind } from '../season/season.ts';
-import type { SeasonSource } from '../season/sheet.ts';
 import { OWN_SEASON } from '../words/own-season.ts';
-import type { ChosenFile } from './chosen-files.ts';
-import type { Job } from './messages.ts';
+import { OWN_SETTINGS } from '../words/own-settings.ts';
 
 /** What the grower answered about the files. */
 export interface Answers {
@@ -14,9 +16,18 @@ export interface Answers {
   readonly map: ReadonlyMap<string, string>;
   readonly dateOrder: DateOrder | null;
   readonly samePlants: boolean;
+  /** Names that look alike and were said to be of several plants, as `alikeKey` writes them. */
+  readonly apart: ReadonlySet<string>;
 }
 
-export const NO_ANSWERS: Answers = { kinds: new Map(), map: new Map(), dateOrder: null, samePlants: false };
+export const NO_ANSWERS: Answers = {
+  ...{ kinds: new Map(), map: new Map(), dateOrder: null, samePlants: false, apart: new Set() },
+};
+
+/** Two names that look alike as one text. */
+export function alikeKey(kept: string, other: string): string {
+  return JSON.stringify([kept, other]);
+}
 
 /** The settings as they stand in the form: text, blank where nothing is said. */
 export interface Settings {
@@ -26,35 +37,44 @@ export interface Settings {
   readonly endpoint: Endpoint;
   /** Flowers expected next season, by seed parent. */
   readonly expected: ReadonlyMap<string, string>;
+  /** Of 100 ranges, how many hold the truth. */
+  readonly level: string;
+  readonly asOf: string;
+  readonly ageScale: AgeScale | null;
+  readonly dateSystem: DateSystem | null;
+  /** Lists of names of one plant, the one that is kept first. */
+  readonly same: readonly (readonly string[])[];
+  readonly must: readonly Wish[];
+  readonly atMost: readonly Wish[];
+  /** The file that settings were taken from. */
+  readonly file: { readonly file: string; readonly sha256: string } | null;
 }
 
-export const NO_SETTINGS: Settings = { worth: '', useOn: '', endpoint: 'initial', expected: new Map() };
+export const NO_SETTINGS: Settings = {
+  ...{ worth: '', useOn: '', endpoint: 'initial', expected: new Map(), level: '', asOf: '' },
+  ...{ ageScale: null, dateSystem: null, same: [], must: [], atMost: [], file: null },
+};
 
-/** Of 100 flowers, as a proportion: by moving the decimal point, so that it is the number a command line would hold. */
-function worthOf(text: string): number | null {
+/** Of 100, as a proportion: by moving the decimal point, so that it is the number a command line would hold. */
+export function shareOf(text: string): number | null {
   return /^\d*\.?\d+$/.test(text.trim()) ? Number(`${text.trim()}e-2`) : null;
 }
 
-/** What is wrong with the settings, in sentences; empty where nothing is. */
-export function settingsFaults({ worth, useOn, expected }: Settings): string[] {
-  const share = worth.trim() === '' ? 0.5 : worthOf(worth);
-  const faults = [...expected].filter(([, flowers]) => !/^\d*$/.test(flowers.trim()));
-  return [
-    ...(share === null || !(share > 0 && share < 1) ? [OWN_SEASON.wrongWorth] : []),
-    ...(useOn !== '' && !isIsoDate(useOn) ? [OWN_SEASON.wrongUseOn] : []),
-    ...faults.map(([plant]) => OWN_SEASON.wrongFlowers(plant)),
-  ];
+function isShare(text: string): boolean {
+  const share = text.trim() === '' ? 0.5 : shareOf(text);
+  return share !== null && share > 0 && share < 1;
 }
 
-/** The options of `analyse` that the settings and answers give; what was left blank keeps the library's default. */
-export function analyseOptions({ worth, useOn }: Settings, { samePlants }: Answers): AnalyseOptions {
-  const share = worthOf(worth);
-  return {
-    level: 0.95,
-    ...(useOn === '' ? {} : { useOn }),
-    ...(share === null ? {} : { worth: share }),
-    ...(samePlants ? { samePlants } : {}),
-  };
+/** What is wrong with the settings, in sentences; empty where nothing is. */
+export function settingsFaults({ worth, useOn, expected, level, asOf }: Settings): string[] {
+  const faults = [...expected].filter(([, flowers]) => !/^\d*$/.test(flowers.trim()));
+  return [
+    ...(isShare(worth) ? [] : [OWN_SEASON.wrongWorth]),
+    ...(useOn !== '' && !isIsoDate(useOn) ? [OWN_SEASON.wrongUseOn] : []),
+    ...(isShare(level) ? [] : [OWN_SETTINGS.wrongLevel]),
+    ...(asOf !== '' && !isIsoDate(asOf) ? [OWN_SETTINGS.wrongAsOf] : []),
+    ...faults.map(([plant]) => OWN_SEASON.wrongFlowers(plant)),
+  ];
 }
 
 function quoted(cell: string): string {
@@ -70,30 +90,4 @@ export function flowersFile({ expected }: Settings): string | null {
     ...rows.map(([plant, flowers]) => `${quoted(plant)},${flowers.trim()}`),
     '',
   ].join('\n');
-}
-
-/** The sources of a task: the chosen files that could be read, then the flowers that were typed in. */
-function sourcesOf(files: readonly ChosenFile[], answers: Answers, settings: Settings): SeasonSource[] {
-  const sources = files.flatMap(({ name, bytes }): SeasonSource[] => {
-    const kind = answers.kinds.get(name);
-    return bytes === null ? [] : [{ name, bytes, ...(kind === undefined ? {} : { kind }) }];
-  });
-  const typed = flowersFile(settings);
-  if (typed === null) return sources;
-  return [...sources, { name: OWN_SEASON.flowersName, bytes: new TextEncoder().encode(typed) }];
-}
-
-/** The task of reading the files, and of analysing them where `analyse` says so. */
-export function jobOf(
-  files: readonly ChosenFile[],
-  answers: Answers,
-  settings: Settings,
-  analyse: boolean,
-): Omit<Job, 'number'> {
-  const { map, dateOrder } = answers;
-  return {
-    sources: sourcesOf(files, answers, settings),
-    read: { endpoint: settings.endpoint, map: [...map], ...(dateOrder === null ? {} : { dateOrder }) },
-    analyse: analyse ? analyseOptions(settings, answers) : null,
-  };
 }

@@ -7,7 +7,7 @@ import type { Places } from './places.ts';
 import type { Reading } from './reading.ts';
 import type { Answers, Settings } from './settings.ts';
 import { chosenList, questionsAsked, readFiles, refusalSaid } from './shown-reading.ts';
-import { flowerFields, flowersFromFile } from './shown-settings.ts';
+import { flowerFields, flowersFromFile, listsMarkup } from './shown-settings.ts';
 
 /** The list of files, and nothing of what an earlier reading showed. */
 export function showFiles(places: Places, files: readonly ChosenFile[]): void {
@@ -16,22 +16,39 @@ export function showFiles(places: Places, files: readonly ChosenFile[]): void {
   places.at('own-report').replaceChildren();
 }
 
-/** What was read, with its questions; the button to go on only where something can be counted. */
-export function showReading(places: Places, reading: Reading, answers: Answers): void {
+/** What was read, with its questions, and the settings that depend on it. */
+export function fillReading(
+  places: Places,
+  reading: Reading,
+  { answers, settings }: { readonly answers: Answers; readonly settings: Settings },
+): void {
   const questions = questionsAsked(reading, answers);
   places.fill('own-read-files', html`${refusalSaid(reading)}${readFiles(reading)}`);
   places.fill('own-asked', html`${questions}`);
   places.show('own-questions', questions.length > 0);
+  // One field a plant; a file of expected flowers stands in place of them.
+  const typed = settings.expected.size > 0;
+  const fields =
+    reading.flowersGiven && !typed ? flowersFromFile : flowerFields(reading.seedParents, settings);
+  places.fill('own-flowers', fields);
+  showLists(places, reading, { answers, settings });
+}
+
+/** The lists of the settings: names of one plant, wishes for the plan. */
+export function showLists(
+  places: Places,
+  reading: Reading,
+  { answers, settings }: { readonly answers: Answers; readonly settings: Settings },
+): void {
+  places.fill('own-lists', listsMarkup(reading, settings, answers.samePlants));
+}
+
+/** What was read; the button to go on only where something can be counted. */
+export function showReading(places: Places, reading: Reading): void {
   places.show('own-confirm', reading.refusal === null);
   places.show('own-working', false);
   places.show('own-reading', true);
   places.at<HTMLDetailsElement>('own-read-fold').open = true;
-}
-
-/** One field a plant; a file of expected flowers stands in place of them. */
-export function showFlowerFields(places: Places, reading: Reading, settings: Settings): void {
-  const fields = reading.flowersGiven ? flowersFromFile : flowerFields(reading.seedParents, settings);
-  places.fill('own-flowers', fields);
 }
 
 /** That work is being done, and what. */

@@ -5,9 +5,10 @@ import { html } from '../notebook/html.ts';
 import { dataTable } from '../notebook/table.ts';
 import { joined } from '../words/numbers.ts';
 import { dateOrderQuestion, fileSaid, groupsLeft, kindSaid, OWN_SEASON } from '../words/own-season.ts';
+import { OWN_SETTINGS } from '../words/own-settings.ts';
 import type { ChosenFile } from './chosen-files.ts';
 import type { FileReading, ProblemGroup, Reading } from './reading.ts';
-import type { Answers } from './settings.ts';
+import { type Answers, alikeKey } from './settings.ts';
 
 /** How many groups of problems of one file are listed before the rest is only counted. */
 const LISTED = 40;
@@ -104,6 +105,21 @@ function fileQuestions(file: FileReading, at: number): readonly Html[] {
   ];
 }
 
+/** Names that look alike are asked for a few at a time: each answer may make others needless. */
+const ALIKE_ASKED = 5;
+
+function alikeQuestions({ alike }: Reading, { apart }: Answers): readonly Html[] {
+  const open = alike.filter(([kept, other]) => !apart.has(alikeKey(kept, other)));
+  return open.slice(0, ALIKE_ASKED).map(([kept, other], i) => {
+    const answers: readonly Choice[] = [
+      ['yes', OWN_SETTINGS.alikeYes(kept)],
+      ['no', OWN_SETTINGS.alikeNo],
+    ];
+    const question = radios(`alike-${i}`, OWN_SETTINGS.alike(kept, other), answers, null);
+    return html`<div data-kept="${kept}" data-other="${other}">${question}</div>`;
+  });
+}
+
 /** The questions that only the grower can answer; none where all is clear. */
 export function questionsAsked(reading: Reading, answers: Answers): readonly Html[] {
   const { dateQuestion, sameNames, files } = reading;
@@ -115,6 +131,7 @@ export function questionsAsked(reading: Reading, answers: Answers): readonly Htm
   const names = joined([...sameNames.slice(0, 5), ...(sameNames.length > 5 ? ['…'] : [])]);
   return [
     ...files.flatMap(fileQuestions),
+    ...alikeQuestions(reading, answers),
     ...(order ? [radios('date-order', order.question, order.answers, null)] : []),
     ...(sameNames.length === 0
       ? []

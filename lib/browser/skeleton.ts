@@ -3,13 +3,14 @@
 import type { Html } from '../notebook/html.ts';
 import { html } from '../notebook/html.ts';
 import { OWN_SEASON as words } from '../words/own-season.ts';
+import { OWN_SETTINGS as setting, OWN_SHARING as sharing } from '../words/own-settings.ts';
 import { MOST_BYTES } from './chosen-files.ts';
 
 const choosing = html`<section aria-labelledby="own-choose">
 <h2 id="own-choose" tabindex="-1">${words.chooseHeading}</h2>
 <p>${words.choose}</p>
 <label class="field" for="own-files">${words.filesLabel(MOST_BYTES)}</label>
-<input id="own-files" type="file" multiple accept=".csv,.tsv,.txt,.xlsx,text/csv,text/plain">
+<input id="own-files" type="file" multiple accept=".csv,.tsv,.txt,.xlsx,.json,text/csv,text/plain">
 <p>${words.drop}</p>
 <details><summary>${words.pasteSummary}</summary>
 <label class="field" for="own-pasted">${words.pasteLabel}</label>
@@ -17,6 +18,54 @@ const choosing = html`<section aria-labelledby="own-choose">
 <p><button type="button" id="own-paste">${words.pasteButton}</button></p></details>
 <div id="own-chosen"></div>
 </section>
+`;
+
+function choices(
+  name: string,
+  legend: string,
+  options: readonly (readonly [value: string, label: string])[],
+): Html {
+  return html`<fieldset><legend>${legend}</legend>${options.map(
+    ([value, label]) =>
+      html`<label class="choice"><input type="radio" name="${name}" value="${value}"${
+        value === '' ? html` checked` : ''
+      }> <span>${label}</span></label>`,
+  )}</fieldset>`;
+}
+
+const more = html`<details id="own-more"><summary>${setting.more}</summary>
+<p>${setting.moreHint}</p>
+<label class="field" for="own-level">${setting.levelLabel}</label>
+<input id="own-level" inputmode="decimal" size="6" aria-describedby="own-level-hint"> <span id="own-level-hint">${setting.levelHint}</span>
+<label class="field" for="own-as-of">${setting.asOfLabel}</label>
+<input id="own-as-of" type="date" aria-describedby="own-as-of-hint"> <span id="own-as-of-hint">${setting.asOfHint}</span>
+${choices('own-age-scale', setting.ageLegend, [
+  ['', setting.ageBoth],
+  ['log1p-days', setting.ageLog],
+  ['days', setting.ageDays],
+])}
+${choices('own-date-system', setting.dateLegend, [
+  ['', setting.dateUnsaid],
+  ['1900', setting.date1900],
+  ['1904', setting.date1904],
+])}
+<div id="own-lists"></div>
+</details>
+`;
+
+const settings = html`<details id="own-change"><summary>${words.settingsSummary}</summary>
+<form id="own-settings" autocomplete="off" novalidate>
+<label class="field" for="own-worth">${words.worthLabel}</label>
+<input id="own-worth" inputmode="decimal" size="6" aria-describedby="own-worth-hint"> <span id="own-worth-hint">${words.worthHint}</span>
+<label class="field" for="own-use-on">${words.useOnLabel}</label>
+<input id="own-use-on" type="date" aria-describedby="own-use-on-hint"> <span id="own-use-on-hint">${words.useOnHint}</span>
+<fieldset><legend>${words.endpointLegend}</legend>
+<label class="choice"><input type="radio" name="own-endpoint" value="initial" checked> <span>${words.endpointInitial}</span></label>
+<label class="choice"><input type="radio" name="own-endpoint" value="final"> <span>${words.endpointFinal}</span></label></fieldset>
+<fieldset><legend>${words.flowersLegend}</legend><p>${words.flowersHint}</p><div id="own-flowers"></div></fieldset>
+${more}<div id="own-faults"></div>
+<p><button type="submit" class="main">${words.againButton}</button></p>
+</form></details>
 `;
 
 const reading = html`<section id="own-reading" aria-labelledby="own-read" hidden>
@@ -27,7 +76,8 @@ const reading = html`<section id="own-reading" aria-labelledby="own-read" hidden
 <p><button type="submit">${words.answerButton}</button></p></form>
 <div id="own-confirm"><p>${words.readRight}</p>
 <p><button type="button" id="own-work" class="main">${words.workButton}</button></p></div>
-</details></section>
+</details>
+${settings}</section>
 `;
 
 const working = html`<section id="own-working" aria-labelledby="own-work-heading" hidden>
@@ -43,19 +93,17 @@ const working = html`<section id="own-working" aria-labelledby="own-work-heading
 </section>
 `;
 
-const settings = html`<details id="own-change"><summary>${words.settingsSummary}</summary>
-<form id="own-settings" autocomplete="off" novalidate>
-<label class="field" for="own-worth">${words.worthLabel}</label>
-<input id="own-worth" inputmode="decimal" size="6" aria-describedby="own-worth-hint"> <span id="own-worth-hint">${words.worthHint}</span>
-<label class="field" for="own-use-on">${words.useOnLabel}</label>
-<input id="own-use-on" type="date" aria-describedby="own-use-on-hint"> <span id="own-use-on-hint">${words.useOnHint}</span>
-<fieldset><legend>${words.endpointLegend}</legend>
-<label class="choice"><input type="radio" name="own-endpoint" value="initial" checked> <span>${words.endpointInitial}</span></label>
-<label class="choice"><input type="radio" name="own-endpoint" value="final"> <span>${words.endpointFinal}</span></label></fieldset>
-<fieldset><legend>${words.flowersLegend}</legend><p>${words.flowersHint}</p><div id="own-flowers"></div></fieldset>
-<div id="own-faults"></div>
-<p><button type="submit" class="main">${words.againButton}</button></p>
-</form></details>
+const share = html`<details id="own-share"><summary>${sharing.summary}</summary>
+<form id="own-share-form" autocomplete="off"><p>${sharing.what}</p>
+<fieldset><legend>${sharing.legend}</legend>
+<label class="choice"><input type="radio" name="own-share-level" value="codes" checked> <span>${sharing.codes}</span></label>
+<label class="choice"><input type="radio" name="own-share-level" value="summary"> <span>${sharing.summaryOnly}</span></label></fieldset>
+<label class="field" for="own-key">${sharing.keyLabel}</label>
+<input id="own-key" type="file" accept=".json" aria-describedby="own-key-hint"> <span id="own-key-hint">${sharing.keyHint}</span>
+<p><button type="submit">${sharing.button}</button> <button type="button" id="own-share-stop" hidden>${sharing.stop}</button></p></form>
+<p id="own-share-status" role="status"></p>
+<div id="own-shared"></div>
+</details>
 `;
 
 const answer = html`<section id="own-answer" aria-labelledby="own-answer-heading" hidden>
@@ -68,7 +116,7 @@ const answer = html`<section id="own-answer" aria-labelledby="own-answer-heading
 <button type="button" id="own-save-crosses">${words.saveCrosses}</button>
 <button type="button" id="own-save-vials" hidden>${words.saveVials}</button>
 <button type="button" id="own-save-flowers" hidden>${words.saveFlowers}</button></p>
-${settings}</section>
+${share}</section>
 <div id="own-report"></div>
 `;
 

@@ -23,7 +23,7 @@ export interface Workbench {
 /** A task is over when one of these was said: all tasks with `read` where nothing is to be analysed. */
 function isLast(job: Job, reply: Reply): boolean {
   if (reply.kind === 'read') return job.analyse === null;
-  return reply.kind === 'done' || reply.kind === 'refused' || reply.kind === 'fault';
+  return ['done', 'shared', 'refused', 'fault'].includes(reply.kind);
 }
 
 /**

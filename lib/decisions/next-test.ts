@@ -75,11 +75,10 @@ export function nextTests(vials: readonly Vial[], question: TestQuestion): NextT
   if (predict === null || useOn === null || worth === null) return [];
   const judged = { ...question, predict, useOn, worth };
   const found = vials.flatMap((vial) => bestTest(vial, judged) ?? []);
-  const changes = ({ tests }: NextTest) => tests.at(-1)!.changes;
-  const gain = ({ tests }: NextTest) => tests.at(-1)!.gain;
+  const last = ({ tests }: NextTest) => tests.at(-1)!;
   return found
-    .filter((test) => changes(test) > 0)
-    .sort((a, b) => changes(b) - changes(a) || gain(b) - gain(a))
+    .filter((test) => last(test).changes > 0)
+    .sort((a, b) => further(last(b), last(a)))
     .slice(0, MOST_TESTS);
 }
 
@@ -106,7 +105,7 @@ function bestTest(vial: Vial, question: Judged): NextTest | null {
     seedParent,
     value: testValue(few, quick(seedParent), size),
   }));
-  const best = valued.reduce((a, b) => (better(b.value, a.value) ? b : a));
+  const best = valued.reduce((a, b) => (further(b.value, a.value) > 0 ? b : a));
   const hits = chances(all.draws)(best.seedParent);
   return {
     vial: vial.vial,
@@ -118,8 +117,12 @@ function bestTest(vial: Vial, question: Judged): NextTest | null {
   };
 }
 
-function better(a: TestValue, b: TestValue): boolean {
-  return a.changes > b.changes || (a.changes === b.changes && a.gain > b.gain);
+/** The last digits of sums differ between engines: they must not decide which of two equal tests comes first. */
+const coarse = (value: number): number => Math.round(value * 1e9);
+
+/** How much further one test goes than another: in changes, then in gain; 0 where they are equal. */
+function further(a: TestValue, b: TestValue): number {
+  return coarse(a.changes) - coarse(b.changes) || coarse(a.gain) - coarse(b.gain);
 }
 
 /** What is thought of a vial, at some draws. */

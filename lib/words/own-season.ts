@@ -59,8 +59,11 @@ const FIXES: Readonly<Record<string, string>> = {
     'If it holds something that is needed, give it one of the headers in the list of columns.',
   'column-guessed': 'If that is wrong, rename the column in the sheet.',
   'vial-unknown': 'Choose your file of vials too, or fill in pollen_collected.',
-  'future-date': 'Correct the date.',
-  'outcome-after-as-of': 'Correct the date.',
+  'future-date': 'Correct the date, or give a later day under “More settings”.',
+  'outcome-after-as-of': 'Correct the date, or give a later day under “More settings”.',
+  'name-slip': 'Say below whether they are one plant, or correct it in the sheet.',
+  'date-serial-read':
+    'If all are four years off, say under “More settings” from which year they are counted; else nothing needs doing.',
   'date-order-unclear': 'Answer the question below.',
   'date-order-mixed':
     'Write all dates as YYYY-MM-DD, or answer the question below: rows written otherwise are then left out.',
@@ -78,6 +81,7 @@ export function fixOnPage({ code, details }: Problem, fix: string): string {
       ? 'Rename the one that is not meant, and choose the file again.'
       : 'Answer the question below.';
   }
+  if (code === 'name-spellings' && String(details.name).endsWith('parent')) return FIXES['name-slip']!;
   return FIXES[code] ?? (/ --[a-z]/.test(fix) ? MEND : fix);
 }
 
@@ -123,7 +127,7 @@ export const OWN_SEASON = {
   choose:
     'One row for each flower you pollinated, saved as CSV or as a workbook (.xlsx). A list of your pollen vials, and one of the flowers you expect next season, can be added. Each file is known by its columns.',
   filesLabel: (bytes: number): string =>
-    `Files to read (CSV or .xlsx, up to ${wholeNumber(bytes / 1e6)} MB each)`,
+    `Files to read (CSV or .xlsx, up to ${wholeNumber(bytes / 1e6)} MB each; saved settings too)`,
   drop: 'Or drop them anywhere on this page.',
   pasteSummary: 'Paste rows instead',
   pasteLabel: 'Rows copied from the sheet, with the row of headers',
@@ -134,6 +138,7 @@ export const OWN_SEASON = {
   sameFile: (name: string): string => `${name} had been chosen before and is the same: it is read once.`,
   replaced: (name: string): string =>
     `${name} took the place of the file of that name chosen before. To read both, give one another name.`,
+  typedGaveWay: 'The flowers typed in gave way to your file of them.',
   removed: (name: string): string => `${name} was taken out.`,
   unreadable: (name: string): string =>
     `${name} can’t be read: the browser says that it is locked, moved or not yours to read. Close it in other programs, or save a copy, and choose it again.`,
@@ -164,7 +169,7 @@ export const OWN_SEASON = {
     'These are the first three parts of your report, as far as counting tells. Like for like, ages, pairs and vials take longer: the whole report takes their place.',
   answerHeading: 'Your season',
   done: 'Done. Your report stands below.',
-  settingsSummary: 'Change what the answer rests on',
+  settingsSummary: 'Settings: what the answer rests on',
   worthLabel: 'Of 100 flowers, how many must take to be worth it?',
   worthHint: 'Left blank: half of what fresh pollen gives.',
   useOnLabel: 'Day on which the stored pollen is to be used',
@@ -176,7 +181,7 @@ export const OWN_SEASON = {
   flowersHint: 'Left blank: in proportion to the flowers so far.',
   flowersFromFile: 'Flowers next season are taken from your file.',
   flowersName: 'flowers.csv',
-  againButton: 'Work it out again',
+  againButton: 'Work it out with these settings',
   wrongWorth: 'How many must take needs a number above 0 and below 100.',
   wrongUseOn: 'The day of use needs a day that exists, as YYYY-MM-DD.',
   wrongFlowers: (plant: string): string => `The flowers of ${plant} need a whole number from 0 up.`,

@@ -14,7 +14,8 @@ const GOOD = `${HEAD}\nT1,2025-06-01,A,B,fresh,fruit\nT2,2025-06-02,A,B,frozen,n
 
 function job(text: string, changes: Partial<Job> = {}): Job {
   const sources = [{ name: 'crosses.csv', bytes: new TextEncoder().encode(text) }];
-  return { number: 1, sources, read: { endpoint: 'initial', map: [] }, analyse: {}, ...changes };
+  const read = { endpoint: 'initial', map: [] } as const;
+  return { number: 1, sources, read, analyse: {}, wishes: {}, share: null, ...changes };
 }
 
 const kinds = (all: readonly Reply[]) =>
@@ -80,6 +81,24 @@ describe('a task', () => {
     const read = { endpoint: 'initial', map: [['Zorn', 'seed_parent']] } as const;
     expect(kinds(await replies(job(text)))).toEqual(['reading', 'read', 'refused']);
     expect(kinds(await replies(job(text, { read }))).at(-1)).toBe('done');
+  });
+
+  it('refuses wishes that cannot be carried out, in the command’s words', async () => {
+    const wishes = { must: [{ names: 'A × B', flowers: 1 }] };
+    expect((await replies(job(GOOD, { wishes }))).at(-1)).toEqual({
+      kind: 'refused',
+      message: expect.stringMatching(
+        /^“Crosses that next season must try” is about the plan, and .*(?<!--must.*)$/,
+      ),
+    });
+  });
+
+  it('makes a coded copy with its key', async () => {
+    const share = { level: 'codes', key: null, secret: 'a'.repeat(64), ownText: '' } as const;
+    const shared = (await replies(job(GOOD, { share }))).at(-1)!;
+    if (shared.kind !== 'shared') throw new Error(`shared was expected, got ${shared.kind}`);
+    expect(shared.files.map(({ name }) => name)).toEqual(['coded-season-review.html', 'coded-crosses.csv']);
+    expect(shared.key.text).toContain('aaaa');
   });
 
   it('tells a fault of the program instead of throwing it', async () => {

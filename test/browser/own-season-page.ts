@@ -60,14 +60,19 @@ export async function savedBy(page: Page, press: () => Promise<void>): Promise<s
   return readFileSync(await download.path(), 'utf8');
 }
 
-/** What the command writes for files of these names and texts: the page, or what it says on standard error. */
+/**
+ * What the command writes for files of these names and texts: the page, or what it says on standard error.
+ *
+ * @param beside files that lie in the folder too, for options that name them
+ */
 export function commandReport(
   files: readonly { readonly name: string; readonly buffer: Buffer }[],
   words: readonly string[] = [],
+  beside: readonly { readonly name: string; readonly buffer: Buffer }[] = [],
 ): { readonly status: number | null; readonly text: string; readonly said: string } {
   const folder = mkdtempSync(join(tmpdir(), 'fruitodds-own-'));
   try {
-    for (const { name, buffer } of files) writeFileSync(join(folder, name), buffer);
+    for (const { name, buffer } of [...files, ...beside]) writeFileSync(join(folder, name), buffer);
     const names = files.map(({ name }) => name);
     const { status, stderr } = spawnSync(
       process.execPath,
@@ -79,6 +84,13 @@ export function commandReport(
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
+}
+
+/** A finished report as its tree: tags, attributes, texts, with every number of a drawing to a whole unit. */
+export function tree(text: string): string {
+  return text.replaceAll(/(?<=<(?:path|g|svg|line|text|circle)\b[^>]*)\d+\.\d+/g, (number) =>
+    String(Math.round(Number(number))),
+  );
 }
 
 /** The parts of axe that these tests use. */

@@ -15,17 +15,11 @@ import {
   openOwnSeason,
   read,
   savedBy,
+  tree,
 } from './own-season-page.ts';
 
 const demo = DEMO.map((path) => file(basename(path), readFileSync(path)));
 const HEAD = 'cross_id,pollination_date,seed_parent,pollen_parent,storage,pollen_age_days,outcome';
-
-/** A finished report as its tree: tags, attributes, texts, with every number of a drawing to a whole unit. */
-function tree(text: string): string {
-  return text.replaceAll(/(?<=<(?:path|g|svg|line|text|circle)\b[^>]*)\d+\.\d+/g, (number) =>
-    String(Math.round(Number(number))),
-  );
-}
 
 describe.runIf(hasChromium())('your own season', () => {
   let browser: Browser;

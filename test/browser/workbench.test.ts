@@ -26,7 +26,13 @@ function fakes() {
   return { made, start };
 }
 
-const reading: Omit<Job, 'number'> = { sources: [], read: { endpoint: 'initial', map: [] }, analyse: null };
+const reading: Omit<Job, 'number'> = {
+  sources: [],
+  read: { endpoint: 'initial', map: [] },
+  analyse: null,
+  wishes: {},
+  share: null,
+};
 const analysing = { ...reading, analyse: {} };
 const stage: Reply = { kind: 'stage', stage: 'reading' };
 const fault: Reply = { kind: 'fault', cause: 'x' };
