@@ -4,6 +4,7 @@ import type { Allocation, Weights } from './allocation.ts';
 import { indexBy } from './allocation.ts';
 import type { LimitPrices } from './exchange-graph.ts';
 import { PairShares } from './pair-shares.ts';
+import { relaxedBest } from './relaxed-pair.ts';
 
 /** A share with what every limit of it is worth. */
 export interface Priced {
@@ -42,7 +43,7 @@ export function allocationBound(allocation: Allocation, prices: LimitPrices, wei
   );
   const pairBest = own.map((ofPair, pair) => shares.best(pair, ofPair));
   const pairs = pairBest.reduce<number>(
-    (sum, best, pair) => sum + (best ?? own[pair]!.reduce((each, s) => each + shares.best(pair, [s])!, 0)),
+    (sum, best, pair) => sum + (best ?? relaxedBest(problem, weights, cost, pair, own[pair]!)),
     0,
   );
   const bound =

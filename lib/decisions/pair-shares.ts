@@ -3,8 +3,9 @@
 import type { AllocationProblem, Weights } from './allocation.ts';
 import { MUST } from './allocation.ts';
 
-/** Shares of one pair that are looked at, at most. */
+/** Shares of one pair that are looked at, at most; of more useful sources than this there are more shares. */
 const MOST_LOOKED_AT = 5000;
+const MOST_SOURCES = 12;
 
 /** Flowers of one pair by source, and how much less it gives than the pair's best. */
 export interface PairShare {
@@ -34,6 +35,7 @@ export class PairShares {
   best(pair: number, sources: readonly number[]): number | null {
     const useful = sources.filter((s) => this.first(pair, s) > 0);
     if (useful.length === 0) return 0;
+    if (useful.length > MOST_SOURCES) return null;
     let best = 0;
     const complete = this.visit(pair, useful, null, (value) => {
       best = Math.max(best, value);
