@@ -5,7 +5,7 @@ import { MUST } from './allocation.ts';
 
 /** Shares of one pair that are looked at, at most; of more useful sources than this there are more shares. */
 const MOST_LOOKED_AT = 5000;
-const MOST_SOURCES = 12;
+const MOST_SOURCES = 24;
 
 /** Flowers of one pair by source, and how much less it gives than the pair's best. */
 export interface PairShare {
