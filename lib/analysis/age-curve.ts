@@ -13,6 +13,8 @@ import type { AgedFlower } from './within-between.ts';
 export interface AgePoint extends Interval {
   readonly storage: string;
   readonly ageDays: number;
+  /** Fruit set at this age by some equally likely curves: the same position is the same curve at every age. */
+  readonly plausible: readonly number[];
 }
 
 /** Key `halfAge`: days until the curve of a method is half of its value at age 0. */
@@ -63,7 +65,19 @@ export function ageRates(predict: Predictor, pairs: FruitModel['pairs'], storage
 /** The curve of a method from age 0 to the oldest age tried. */
 export function ageCurve(storage: string, rates: AgeRates, oldest: number, level: number): AgePoint[] {
   const ages = [...AGES.filter((age) => age < oldest), oldest];
-  return ages.map((ageDays) => ({ storage, ageDays, ...summarise(rates(ageDays), level) }));
+  return ages.map((ageDays) => {
+    const drawn = rates(ageDays);
+    return { storage, ageDays, ...summarise(drawn, level), plausible: curvesOf(drawn) };
+  });
+}
+
+/** Curves of the fan, at most. */
+const MOST_CURVES = 15;
+
+/** Evenly spread draws, since neighbouring ones share their hyperparameters. */
+function curvesOf(drawn: Float64Array): number[] {
+  const count = Math.min(drawn.length, MOST_CURVES);
+  return Array.from({ length: count }, (_, j) => drawn[Math.floor(((j + 0.5) * drawn.length) / count)]!);
 }
 
 /** Oldest age of a method among some flowers, null where it was never tried with a known age. */

@@ -1,4 +1,4 @@
-/** How fast stored pollen fades: the estimated curve with its range over the counts, broken off where data end. */
+/** How fast stored pollen fades: a fan of curves, the estimate and its range over the counts, broken off where data end. */
 import type { Markish } from '@observablehq/plot';
 import type { Analysis } from '../analyse.ts';
 import type { AgePoint } from '../analysis/age-curve.ts';
@@ -19,6 +19,7 @@ import {
   TOP,
   WIDTH,
 } from './age-axis.ts';
+import { fanMarks } from './age-fan.ts';
 import type { Figure } from './figure.ts';
 import { type Box, freePlaces, type Wish } from './free-places.ts';
 import { dotLook, type Label, labels, storageColour } from './marks.ts';
@@ -208,6 +209,7 @@ export function ageFigure(
   const words = { label: said.label(storage), description: said.description(storage) };
   const marks = (plot: Plot): Markish[] => [
     ...ageScale(plot, oldestDays, inWords),
+    ...fanMarks(plot, points),
     ...curveMarks(plot, points),
     ...(['fresh', 'stored'] as const).flatMap((kind) => countedMarks(plot, counted, kind)),
     ...labels(plot, countLabels(counted, points, oldestDays, inWords)),

@@ -166,15 +166,15 @@ export const ageWords = {
   axis: 'age of the pollen in days',
   fresh: ({ fruits, flowers }: Proportion) => `fresh ${counts(fruits, flowers)}`,
   counted: storageLabel,
-  estimated: 'estimated, with its range',
+  estimated: 'estimated; thin: others as likely',
   oldest: (oldestDays: number) => `nothing known past ${counted(oldestDays, 'day')}`,
   /** The ends of the curve: the section's own sentence counts flowers and says the half age. */
   finding: (storage: string, young: AgePoint, old: AgePoint): string =>
     `${capitalised(pollenOf(storage))} is estimated to take ${inTen(young.estimate)} when ${youngSaid(young.ageDays)} and ` +
     `${inTen(old.estimate)} at ${days(old.ageDays)}, the oldest tried.`,
   description: (storage: string): string =>
-    `A curve of the estimated fruit set of ${pollenOf(storage)} by age, with a band for its range, over the counted ` +
-    'rates by age, each a dot with its range. It breaks off at the oldest age tried.',
+    `A curve of the estimated fruit set of ${pollenOf(storage)} by age, with a band for its range and thin lines for other curves ` +
+    'that are as likely, over the counted rates by age, each a dot with its range. It breaks off at the oldest age tried.',
   cells: (band: AgeBand): readonly string[] => [
     storageLabel(band.storage),
     ageBandLabel(band),

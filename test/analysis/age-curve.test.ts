@@ -65,6 +65,15 @@ describe('ageCurve', () => {
     expect(ageCurve('frozen', rates, 0, 0.95).map(({ ageDays }) => ageDays)).toEqual([0]);
   });
 
+  it('comes with fifteen curves out of its draws, each of which never rises', () => {
+    for (const [k, { ageDays, plausible }] of curve.entries()) {
+      expect(plausible).toHaveLength(15);
+      const drawn = new Set(rates(ageDays));
+      expect(plausible.every((rate) => drawn.has(rate))).toBe(true);
+      if (k > 0) expect(plausible.every((rate, j) => rate <= curve[k - 1]!.plausible[j]!)).toBe(true);
+    }
+  });
+
   it('never rises with age: not its mean, not its range, not any draw of it', () => {
     for (let k = 1; k < curve.length; k += 1) {
       const [before, after] = [curve[k - 1]!, curve[k]!];

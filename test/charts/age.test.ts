@@ -33,8 +33,8 @@ describe('ageFigure', () => {
 
   it('puts no count of flowers on the curve', () => {
     const svg = ageFigure(season, 'frozen')!.draw(paper, 'a');
-    const [, line] = [...parsed(svg).querySelectorAll('path')].filter((path) =>
-      (path.getAttribute('d') ?? '').includes('L'),
+    const line = [...parsed(svg).querySelectorAll('path')].find(
+      (path) => path.parentElement?.getAttribute('stroke-width') === '2.2',
     );
     const points = [...(line!.getAttribute('d') ?? '').matchAll(/[ML]([\d.]+),([\d.]+)/g)].map((at) => ({
       x: Number(at[1]),

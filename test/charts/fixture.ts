@@ -69,7 +69,15 @@ function curve(storage: string, ages: readonly number[], oldest: number): AgePoi
   return ages.map((ageDays) => {
     const estimate = 0.52 - (0.33 * ageDays) / oldest;
     const half = 0.1 + (0.1 * ageDays) / oldest;
-    return { storage, ageDays, estimate, lower: Math.max(0.01, estimate - half), upper: estimate + half };
+    const plausible = [-0.6, -0.2, 0.1, 0.5].map((share) => Math.max(0.01, estimate + share * half));
+    return {
+      storage,
+      ageDays,
+      estimate,
+      lower: Math.max(0.01, estimate - half),
+      upper: estimate + half,
+      plausible,
+    };
   });
 }
 
