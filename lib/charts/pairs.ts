@@ -7,7 +7,7 @@ import { pairsWords } from '../words/choice-figures.ts';
 import type { Words } from '../words/languages.ts';
 import { counts } from '../words/numbers.ts';
 import { RATE_AXIS } from '../words/rate-figures.ts';
-import { FEWEST_RANKED } from '../words/review.ts';
+import { FEWEST_RANKED } from '../words/told/review.ts';
 import type { Figure } from './figure.ts';
 import { type Label, labels, ranges, rateScale, SCALE_HEIGHT, SMALL_DOT, storageColour } from './marks.ts';
 import { fittedPair, textWidth } from './names.ts';

@@ -1,10 +1,7 @@
 /** How an age or a span of time is said: a round length that people use, and the days it stands for. */
 import type { Estimate } from '../proportions/interval.ts';
 import { CANNOT_TELL, counted, wholeNumber } from './numbers.ts';
-
-/** Mean length in days of a month and a year of the Gregorian calendar (146 097 days in 400 years). */
-const YEAR = 146_097 / 400;
-const MONTH = YEAR / 12;
+import { roundLength, wholeDays } from './told/lengths.ts';
 
 /**
  * A number of days in words: "9 days", "about 6 weeks (44 days)", "about 3 months (92 days)", "about 1½ years (548 days)".
@@ -14,34 +11,23 @@ const MONTH = YEAR / 12;
  */
 export function days(count: number): string {
   const exact = exactDays(count);
-  const rounded = roundLength(Math.round(count));
+  const rounded = roundSaid(count);
   return rounded === null ? exact : `about ${rounded} (${exact})`;
 }
 
 function exactDays(count: number): string {
-  if (!(count >= 0 && Number.isFinite(count))) {
-    throw new RangeError(`days: count must be 0 or more days, got ${count}`);
-  }
-  return counted(Math.round(count), 'day');
+  return counted(wholeDays(count), 'day');
 }
 
 /** The same, short, for the marks of an axis: "1 year", "3 months", "9 days". */
 export function shortDays(count: number): string {
-  return roundLength(Math.round(count)) ?? exactDays(count);
+  return roundSaid(count) ?? exactDays(count);
 }
 
 /** The length people would say; null where days themselves are short enough. */
-function roundLength(count: number): string | null {
-  if (count < 14) return null;
-  if (count < 60) return counted(Math.round(count / 7), 'week');
-  const months = Math.round(count / MONTH);
-  if (months < 12) return counted(months, 'month');
-  return years(Math.round((count / YEAR) * 2));
-}
-
-function years(halves: number): string {
-  const full = `${Math.floor(halves / 2)}${halves % 2 === 1 ? '½' : ''}`;
-  return `${full} ${halves === 2 ? 'year' : 'years'}`;
+function roundSaid(count: number): string | null {
+  const length = roundLength(Math.round(count));
+  return length === null ? null : `${length.said} ${length.unit}${length.one ? '' : 's'}`;
 }
 
 /**
@@ -53,7 +39,7 @@ function years(halves: number): string {
 export function daysWithRange(estimate: Estimate): string {
   const { lower, upper } = estimate;
   if (estimate.estimate === null) return lower === null ? CANNOT_TELL : `more than ${days(lower)}`;
-  const said = roundLength(Math.round(estimate.estimate));
+  const said = roundSaid(estimate.estimate);
   const exact = exactDays(estimate.estimate);
   const range = dayRange(lower, upper);
   if (range === null) return days(estimate.estimate);

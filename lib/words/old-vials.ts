@@ -5,9 +5,7 @@ import { days } from './durations.ts';
 import { recordSaid, VERDICT_LABELS } from './english-vials.ts';
 import { CANNOT_TELL, capitalised, counted, counts, joined, likely, rate, wholeNumber } from './numbers.ts';
 import { storageLabel } from './storage.ts';
-
-/** Days after which a vial counts as old here: a year. */
-const OLD = 365;
+import { byRecord, lastVials, oldestFirst, vialAges } from './told/vials.ts';
 
 /**
  * "14 of 20 vials will be older than a year on 2026-09-14; the oldest is F-02 (Copper Tide), about 4 years (1548 days)."
@@ -15,11 +13,9 @@ const OLD = 365;
  * @example oldVialsAnswer(analysis.vials, '2026-06-01') // '6 of 6 vials will be older than a year on 2026-06-01; the oldest is V-01 (Silberfaden),…'
  */
 export function oldVialsAnswer(vials: readonly VialAdvice[], useOn: string | null): string {
-  const known = vials.filter(({ ageDays }) => ageDays >= 0);
-  if (useOn === null || known.length === 0) return 'No vial could be judged, so there is no age to tell.';
-  const old = known.filter(({ ageDays }) => ageDays > OLD).length;
-  const oldest = known.reduce((a, b) => (b.ageDays > a.ageDays ? b : a));
-  const tried = vials.filter(({ flowers }) => flowers > 0).length;
+  const ages = vialAges(vials);
+  if (useOn === null || ages === null) return 'No vial could be judged, so there is no age to tell.';
+  const { oldest, old, tried } = ages;
   return (
     `${counts(old, vials.length)} vials will be older than a year on ${useOn}; the oldest is ${oldest.vial} (${oldest.pollenParent}), ` +
     `${days(oldest.ageDays)}. ${capitalised(counts(tried, vials.length))} have flowers of their own to go by; the others are judged by ` +
@@ -48,8 +44,7 @@ function chance(probability: number | null): string {
  * @example storyRows([analysis.vials[1]]) // [['V-02', 'Nachtlaterne, frozen, about 1 year (420 days)', '7 of its 15 flowers took', 'about 4 in 10; could be 2 to 6 in 10', 'likely (about 9 in 10)', 'about as likely as not (about 4 in 10)', 'keep']]
  */
 export function storyRows(vials: readonly VialAdvice[]): readonly (readonly string[])[] {
-  const oldestFirst = [...vials].sort((a, b) => b.ageDays - a.ageDays);
-  return oldestFirst.map((vial) => [
+  return oldestFirst(vials).map((vial) => [
     vial.vial,
     `${vial.pollenParent}, ${storageLabel(vial.storage)}, ${vial.ageDays < 0 ? 'not yet collected' : days(vial.ageDays)}`,
     recordSaid(vial),
@@ -66,7 +61,7 @@ export function storyRows(vials: readonly VialAdvice[]): readonly (readonly stri
  * @example lastVialsSaid([{ ...analysis.vials[0], lastOfParent: true }]) // '1 vial is the last of its father: V-01 (Silberfaden, keep). Collect new pollen of a father…'
  */
 export function lastVialsSaid(vials: readonly VialAdvice[]): string {
-  const last = vials.filter(({ lastOfParent, dosesLeft }) => lastOfParent && dosesLeft !== 0);
+  const last = lastVials(vials);
   if (last.length === 0) return 'Every father has another vial besides.';
   const named = last.map(
     ({ vial, pollenParent, verdict }) => `${vial} (${pollenParent}, ${VERDICT_LABELS[verdict]})`,
@@ -83,12 +78,9 @@ export function lastVialsSaid(vials: readonly VialAdvice[]): string {
  * @example verdictsByRecord(analysis.vials) // [['with flowers of their own', '2', '1', '1', '1'], ['without', '0', '0', '1', '0']]
  */
 export function verdictsByRecord(vials: readonly VialAdvice[]): readonly (readonly string[])[] {
-  const groups = [
-    ['with flowers of their own', vials.filter(({ flowers }) => flowers > 0)],
-    ['without', vials.filter(({ flowers }) => flowers === 0)],
-  ] as const;
-  return groups.map(([name, own]) => [
-    name,
+  const names = ['with flowers of their own', 'without'];
+  return byRecord(vials).map((own, at) => [
+    names[at]!,
     ...Object.keys(VERDICT_LABELS).map((verdict) =>
       wholeNumber(own.filter((vial) => vial.verdict === verdict).length),
     ),

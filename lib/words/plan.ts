@@ -1,11 +1,21 @@
 /** The plan of next season's flowers in words: what each mix gives and risks, and what one must know beside it. */
 
 import type { Analysis } from '../analyse.ts';
-import type { AllocationLine, Mix, MixName } from '../decisions/mix.ts';
+import type { Mix, MixName } from '../decisions/mix.ts';
 import type { NextSeason } from '../decisions/next-season.ts';
 import { pairName } from './choice-figures.ts';
 import { reasonSentence } from './english.ts';
 import { counted, counts, joined, likely, wholeNumber } from './numbers.ts';
+import {
+  crossesTried,
+  idleFlowers,
+  leftOutByReason,
+  linesByCross,
+  namedOf,
+  roundSeeds,
+} from './told/mixes.ts';
+
+export { crossesTried, namedOf } from './told/mixes.ts';
 
 const MIX_LABELS: Readonly<Record<MixName, string>> = {
   'most-fruit': 'most fruit',
@@ -22,15 +32,6 @@ const MIX_LABELS: Readonly<Record<MixName, string>> = {
  */
 export function mixLabel(name: MixName | null, number = ''): string {
   return name === null ? `mix ${number}`.trimEnd() : MIX_LABELS[name];
-}
-
-/**
- * Named mixes, from most fruits to most varieties.
- *
- * @example namedOf(analysis.plan).map(({ name }) => name) // ['most-fruit', 'balanced', 'most-varieties']
- */
-export function namedOf({ frontier }: Pick<NextSeason, 'frontier'>): readonly Mix[] {
-  return frontier.filter(({ name }) => name !== null);
 }
 
 /**
@@ -115,21 +116,15 @@ export function planNotes(plan: NextSeason): readonly string[] {
   ];
 }
 
-/** Flowers for which there is no pollen; all mixes leave as many. */
-function idleSaid({ frontier, flowers }: NextSeason): string[] {
-  const [first] = frontier;
-  if (first === undefined) return [];
-  const used = first.allocation.reduce((sum, line) => sum + line.flowers, 0);
-  if (used === flowers) return [];
-  return [`For ${counts(flowers - used, flowers)} flowers there is no pollen left to give.`];
+function idleSaid(plan: NextSeason): string[] {
+  const idle = idleFlowers(plan);
+  return idle === 0 ? [] : [`For ${counts(idle, plan.flowers)} flowers there is no pollen left to give.`];
 }
 
-function leftOutSaid({ leftOutVials }: NextSeason): string[] {
-  const codes = [...new Set(leftOutVials.map(({ because }) => because))];
-  return codes.map((code) => {
-    const vials = leftOutVials.filter(({ because }) => because === code).map(({ vial }) => vial);
-    return `Not planned with: ${joined(vials)}. ${reasonSentence(code)}`;
-  });
+function leftOutSaid(plan: NextSeason): string[] {
+  return leftOutByReason(plan).map(
+    ([code, vials]) => `Not planned with: ${joined(vials)}. ${reasonSentence(code)}`,
+  );
 }
 
 function newPlantsSaid({ newSeedParents, newPollenParents }: NextSeason): string[] {
@@ -173,32 +168,6 @@ export const planWords = {
  */
 export function mixSeeds({ expectedSeeds }: Mix): string {
   return expectedSeeds === null ? 'no seed counts' : `about ${counted(roundSeeds(expectedSeeds), 'seed')}`;
-}
-
-/** Seeds are known to two digits at best. */
-function roundSeeds(seeds: number): number {
-  const unit = 10 ** Math.max(0, Math.floor(Math.log10(Math.max(1, seeds))) - 1);
-  return Math.round(seeds / unit) * unit;
-}
-
-/**
- * Ordered pairs that get a flower.
- *
- * @example crossesTried(analysis.plan.frontier[0]) // 2
- */
-export function crossesTried({ allocation }: Pick<Mix, 'allocation'>): number {
-  return linesByCross(allocation).length;
-}
-
-/** The lines of each ordered pair together. */
-function linesByCross(allocation: readonly AllocationLine[]): AllocationLine[][] {
-  const mothers = new Map<string, Map<string, AllocationLine[]>>();
-  for (const line of allocation) {
-    const fathers = mothers.get(line.seedParent) ?? new Map<string, AllocationLine[]>();
-    mothers.set(line.seedParent, fathers);
-    fathers.set(line.pollenParent, [...(fathers.get(line.pollenParent) ?? []), line]);
-  }
-  return [...mothers.values()].flatMap((fathers) => [...fathers.values()]);
 }
 
 /** Headings of the table of a mix, a row a cross. */

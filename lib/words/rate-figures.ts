@@ -19,6 +19,7 @@ import {
   wholeNumber,
 } from './numbers.ts';
 import { pollenOf, storageLabel } from './storage.ts';
+import { agesTold } from './told/review.ts';
 
 type StorageRate = Proportion & { readonly storage: string };
 
@@ -148,15 +149,9 @@ export function ageBandLabel({ from, to }: Pick<AgeBand, 'from' | 'to'>): string
   return from === to ? counted(from, 'day') : `${from} to ${to} days`;
 }
 
-/** Bands of fewer flowers are drawn and in the table, but not told as what happened at an age. */
-const FEWEST_TOLD = 5;
-
 /** "frozen pollen took 9 of 27 at 31 to 90 days and 16 of 50 at 366 days or more": the youngest and the oldest age. */
 export function agesSaid(storage: string, bands: readonly AgeBand[]): string {
-  const enough = bands.filter(({ flowers }) => flowers >= FEWEST_TOLD);
-  const told = enough.length >= 2 ? enough : bands;
-  const ends = [...new Set([told[0], told[told.length - 1]])].flatMap((band) => (band ? [band] : []));
-  const seen = ends.map((band) => `${counts(band.fruits, band.flowers)} at ${ageBandLabel(band)}`);
+  const seen = agesTold(bands).map((band) => `${counts(band.fruits, band.flowers)} at ${ageBandLabel(band)}`);
   return seen.length === 0 ? pollenOf(storage) : `${pollenOf(storage)} took ${joined(seen)}`;
 }
 

@@ -21,13 +21,16 @@ import {
 } from './numbers.ts';
 import { agesSaid } from './rate-figures.ts';
 import { pollenOf, storageLabel } from './storage.ts';
+import { FEWEST_RANKED, flowersRead, methodsInOrder, safestPair, verdictTally } from './told/review.ts';
 
-const VERDICTS: readonly (readonly [VialVerdict, string])[] = [
-  ['keep', 'keep'],
-  ['use-first', 'use first'],
-  ['test-first', 'test'],
-  ['discard', 'discard'],
-];
+export { FEWEST_RANKED } from './told/review.ts';
+
+const VERDICTS: Readonly<Record<VialVerdict, string>> = {
+  keep: 'keep',
+  'use-first': 'use first',
+  'test-first': 'test',
+  discard: 'discard',
+};
 
 /**
  * "287 flowers, 30 pairs, 20 vials. Frozen pollen 41 of 120, fresh 78 of 130. Keep 15, use first 1, …"
@@ -40,7 +43,7 @@ export function seasonAnswer(
   vialCount = vials.length,
 ): string {
   // Rows that could not be read are no flowers: the chart below counts the same.
-  const flowers = rows.byOutcome.reduce((sum, outcome) => sum + outcome.rows, 0);
+  const flowers = flowersRead(rows);
   const size = [counted(flowers, 'flower'), counted(raw.byPair.length, 'pair')];
   if (vialCount > 0) size.push(counted(vialCount, 'vial'));
   const verdicts = vials.length > 0 ? [verdictCounts(vials)] : [];
@@ -49,10 +52,7 @@ export function seasonAnswer(
 
 /** The stored method that was used most, then fresh pollen, then the others. */
 function methodCounts(byStorage: Analysis['raw']['byStorage']): string {
-  const used = byStorage.filter(({ flowers }) => flowers > 0);
-  const isFresh = ({ storage }: { readonly storage: string }) => storage === 'fresh';
-  const [most, ...others] = used.filter((method) => !isFresh(method));
-  const [first, ...rest] = [...(most ? [most] : []), ...used.filter(isFresh), ...others];
+  const [first, ...rest] = methodsInOrder(byStorage);
   if (first === undefined) return 'No flower has a known outcome yet.';
   return `${[
     `${capitalised(pollenOf(first.storage))} ${counts(first.fruits, first.flowers)}`,
@@ -66,10 +66,7 @@ function methodCounts(byStorage: Analysis['raw']['byStorage']): string {
  * @example verdictCounts(analysis.vials) // 'Keep 2, use first 1, test 2, discard 1.'
  */
 export function verdictCounts(vials: readonly VialAdvice[]): string {
-  const tally = VERDICTS.flatMap(([verdict, label]) => {
-    const count = vials.filter((vial) => vial.verdict === verdict).length;
-    return count === 0 ? [] : [`${label} ${wholeNumber(count)}`];
-  });
+  const tally = verdictTally(vials).map(([verdict, count]) => `${VERDICTS[verdict]} ${wholeNumber(count)}`);
   return tally.length === 0 ? '' : `${capitalised(tally.join(', '))}.`;
 }
 
@@ -178,24 +175,17 @@ function fadingSaid(half: HalfAge, oldest: string): string {
   return `it had not fallen to half of its fruit set at the oldest age tried, ${oldest}, and nothing is known past that.`;
 }
 
-/** Fewer flowers than this on one pair are not ranked (Spiegelhalter 2005: small groups are not ranked). */
-export const FEWEST_RANKED = 5;
-
 /**
  * Section 5: the safest bet by its cautious end, and how many pairs have too few flowers.
  *
  * @example pairsAnswer(analysis.pairs) // 'The safest bet is Nachtlaterne × Silberfaden: 11 of 14 took (with fresh pollen about 7 in…'
  */
 export function pairsAnswer(pairs: readonly PooledPair[]): string {
-  const ranked = pairs
-    .filter(({ flowers, lower }) => flowers >= FEWEST_RANKED && lower !== null)
-    .sort((a, b) => b.lower! - a.lower!);
-  const few = pairs.filter(({ flowers }) => flowers < FEWEST_RANKED).length;
+  const { safest, few } = safestPair(pairs);
   const unranked =
     few === 0
       ? ''
       : ` ${wholeNumber(few)} of ${counted(pairs.length, 'pair')} ${few === 1 ? 'has' : 'have'} fewer than ${FEWEST_RANKED} flowers: too few to rank.`;
-  const [safest] = ranked;
   if (safest === undefined) return `The flowers ${CANNOT_TELL} which pair is the safest bet.${unranked}`;
   return (
     `The safest bet is ${pairName(safest)}: ${counts(safest.fruits, safest.flowers)} took ` +

@@ -18,6 +18,7 @@ import {
   wholeNumber,
 } from './numbers.ts';
 import { pollenOf } from './storage.ts';
+import { pointOf, turned, withinOne } from './told/estimates.ts';
 
 /** More days than this are not listed one by one. */
 const MOST_DAYS = 3;
@@ -80,17 +81,6 @@ function gapSaid(lowest: Estimate, highest: Estimate): string {
   return least === most ? least : `between ${least} and ${most}`;
 }
 
-/** The estimate alone, for a place where its range would say a second thing. */
-function pointOf({ estimate }: Estimate): Estimate {
-  return { estimate, lower: null, upper: null };
-}
-
-/** The same difference the other way round. */
-function turned({ estimate, lower, upper }: Estimate): Estimate {
-  const minus = (value: number | null) => (value === null ? null : -value);
-  return { estimate: minus(estimate), lower: minus(upper), upper: minus(lower) };
-}
-
 /**
  * "Of the flowers that got no pollen, 0 of 7; could still be as high as 4 in 10." Empty without controls.
  *
@@ -112,9 +102,7 @@ export function controlsSaid({ unpollinated, selfed, corrected }: Controls): str
 
 /** A rate below the background's is none: the range still says how much it could be. */
 function correctedSaid({ storage, corrected }: CorrectedRate): string {
-  const { estimate, lower, upper } = corrected;
-  const within = (value: number | null) => (value === null ? null : Math.min(1, Math.max(0, value)));
-  return `${pollenOf(storage)} (${rate({ estimate: within(estimate), lower: within(lower), upper: within(upper) })})`;
+  return `${pollenOf(storage)} (${rate(withinOne(corrected))})`;
 }
 
 /**

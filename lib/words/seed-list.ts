@@ -4,6 +4,7 @@ import type { SeedList, SeedListEntry } from '../analysis/seed-list.ts';
 import type { Germination } from '../analysis/seeds.ts';
 import { pairName } from './choice-figures.ts';
 import { capitalised, counted, counts, rateWithRange, wholeNumber } from './numbers.ts';
+import { seedTotals } from './told/seeds.ts';
 
 /**
  * "9 crosses have given 20 ripe fruits; 12 of 20 were counted and held 1400 seeds, of which 1150 are not sown yet."
@@ -12,16 +13,12 @@ import { capitalised, counted, counts, rateWithRange, wholeNumber } from './numb
  * const entry = { seedParent: 'Nightjar 3', pollenParent: 'Salt Moon', season: '2023', fruits: 2, countedFruits: 2, seeds: 358, unsown: 338 };
  * seedListAnswer({ entries: [entry] }); // '1 cross has given 2 ripe fruits; 2 of 2 had their seeds counted and held 358 seeds, of…'
  */
-export function seedListAnswer({ entries }: SeedList): string {
-  if (entries.length === 0) return 'No ripe fruit of a cross is written down, so there is no seed to offer.';
-  const total = (of: (entry: SeedListEntry) => number) => entries.reduce((sum, entry) => sum + of(entry), 0);
-  const crosses = new Set(
-    entries.map(({ seedParent, pollenParent }) => JSON.stringify([seedParent, pollenParent])),
-  );
-  const [fruits, countedFruits] = [total((entry) => entry.fruits), total((entry) => entry.countedFruits)];
-  const start = `${counted(crosses.size, 'cross', 'crosses')} ${crosses.size === 1 ? 'has' : 'have'} given ${counted(fruits, 'ripe fruit')}`;
+export function seedListAnswer(list: SeedList): string {
+  if (list.entries.length === 0)
+    return 'No ripe fruit of a cross is written down, so there is no seed to offer.';
+  const { crosses, fruits, countedFruits, seeds, unsown } = seedTotals(list);
+  const start = `${counted(crosses, 'cross', 'crosses')} ${crosses === 1 ? 'has' : 'have'} given ${counted(fruits, 'ripe fruit')}`;
   if (countedFruits === 0) return `${start}; the seeds of none were counted.`;
-  const [seeds, unsown] = [total((entry) => entry.seeds), total((entry) => entry.unsown)];
   const held = `${counts(countedFruits, fruits)} had their seeds counted and held ${counted(seeds, 'seed')}`;
   return `${start}; ${held}, of which ${wholeNumber(unsown)} ${unsown === 1 ? 'was' : 'were'} not sown.`;
 }

@@ -1,13 +1,11 @@
 /** Seeds a fruit, germination, and seed a flower. */
 
-import type { Seeds, SeedYield } from '../analysis/seeds.ts';
+import type { Seeds } from '../analysis/seeds.ts';
 import type { Estimate } from '../proportions/interval.ts';
 import { pairName } from './choice-figures.ts';
 import { counted, counts, decimal, joined, rate, wholeNumber } from './numbers.ts';
 import { pollenOf } from './storage.ts';
-
-/** Fewest counted fruits for a pair to be named as the one that gives most. */
-const FEWEST_FRUITS = 3;
+import { bestByCautiousEnd, knownYields } from './told/seeds.ts';
 
 /**
  * A number of seeds with its range; below 10 with one decimal.
@@ -39,20 +37,14 @@ export function seedsSaid({ overall, byStorage, byPair }: Seeds): string {
 }
 
 function perFlowerSaid(byStorage: Seeds['byStorage']): string {
-  const known = byStorage.filter(({ seedAFlower }) => seedAFlower.estimate !== null).slice(0, 2);
+  const known = knownYields(byStorage);
   if (known.length === 0) return '';
   const each = known.map(({ storage, seedAFlower }) => `${pollenOf(storage)} ${amount(seedAFlower)}`);
   return ` Seed a flower (final fruit set × seeds × germination), not like for like: ${joined(each)}.`;
 }
 
 function bestSaid(byPair: Seeds['byPair']): string {
-  const ranked = byPair
-    .filter(
-      ({ seedAFlower, seedsPerFruit }: SeedYield) =>
-        seedAFlower.lower !== null && seedsPerFruit.fruits >= FEWEST_FRUITS,
-    )
-    .sort((a, b) => b.seedAFlower.lower! - a.seedAFlower.lower!);
-  const [best] = ranked;
+  const best = bestByCautiousEnd(byPair);
   return best === undefined
     ? ''
     : ` Most by its cautious end: ${pairName(best)}, ${amount(best.seedAFlower)}.`;

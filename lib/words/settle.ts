@@ -1,12 +1,10 @@
 /** How many more flowers would settle it: a number, or out of reach. */
 
-import type { PairSettling, Settle, Settling, StorageSettling, VialSettling } from '../analysis/settle.ts';
+import type { PairSettling, Settle, StorageSettling } from '../analysis/settle.ts';
 import { pairName } from './choice-figures.ts';
 import { CANNOT_TELL, counted, inTen, joined, wholeNumber } from './numbers.ts';
 import { pollenOf } from './storage.ts';
-
-/** Rows of one kind in the table, the nearest to settled first. */
-const MOST_ROWS = 3;
+import { MOST_ROWS, methodsByReach, nearest, type Reach, within } from './told/settling.ts';
 
 /**
  * Section 8: fresh against each method, then vials and pairs.
@@ -22,10 +20,7 @@ export function settleAnswer(settle: Settle): string {
 function storagesSaid({ freshVersusStored }: Settle): string {
   if (freshVersusStored.length === 0)
     return 'No stored pollen was used, so there is nothing to settle about it.';
-  const settled = freshVersusStored.filter(({ more }) => more === 0);
-  const open = freshVersusStored.filter((each) => each.more !== 0);
-  const reachable = open.filter(({ outOfReach }) => outOfReach === false);
-  const beyond = open.filter(({ outOfReach }) => outOfReach === true);
+  const { reachable, beyond, settled } = methodsByReach({ freshVersusStored });
   return [reachableSaid(reachable), beyondSaid(beyond), settledSaid(settled)]
     .filter((said) => said !== '')
     .join(' ');
@@ -54,11 +49,6 @@ function settledSaid(settlings: readonly StorageSettling[]): string {
   if (settlings.length === 0) return '';
   const each = settlings.map(({ storage }) => pollenOf(storage));
   return `For fresh against ${joined(each)} there are flowers enough already.`;
-}
-
-/** Whether two seasons, and for a vial its doses, are enough. */
-function within(settling: Settling & Partial<Pick<VialSettling, 'tooFewDoses'>>): boolean {
-  return settling.outOfReach === false && settling.tooFewDoses !== true;
 }
 
 function vialsSaid({ vials }: Settle): string {
@@ -100,15 +90,7 @@ export function settledMeans({ power, trueDifference, seasonFlowers }: Settle): 
 /** Headings of the table of section 8. */
 export const SETTLE_COLUMNS = ['question', 'flowers so far', 'needed', 'more', 'within reach'] as const;
 
-/** The nearest to settled, ties in their order. */
-function nearest<T extends Settling>(list: readonly T[]): T[] {
-  return [...list].sort((a, b) => (a.more ?? 0) - (b.more ?? 0)).slice(0, MOST_ROWS);
-}
-
-function cells(
-  question: string,
-  settling: Settling & Partial<Pick<VialSettling, 'tooFewDoses'>>,
-): readonly string[] {
+function cells(question: string, settling: Reach): readonly string[] {
   const { have, needed, more } = settling;
   const number = (value: number | null) => (value === null ? CANNOT_TELL : wholeNumber(value));
   const reach =

@@ -1,0 +1,56 @@
+/** What the season review tells of methods, pairs and vials: which first, which at all. */
+
+import type { Analysis } from '../../analyse.ts';
+import type { PooledPair } from '../../analysis/pairs.ts';
+import type { AgeBand } from '../../analysis/raw.ts';
+import type { VialAdvice, VialVerdict } from '../../decisions/vials.ts';
+
+type Method = Analysis['raw']['byStorage'][number];
+
+/** Methods with flowers: the stored one that was used most, then fresh pollen, then the others. */
+export function methodsInOrder(byStorage: readonly Method[]): readonly Method[] {
+  const used = byStorage.filter(({ flowers }) => flowers > 0);
+  const isFresh = ({ storage }: Method) => storage === 'fresh';
+  const [most, ...others] = used.filter((method) => !isFresh(method));
+  return [...(most ? [most] : []), ...used.filter(isFresh), ...others];
+}
+
+const VERDICTS: readonly VialVerdict[] = ['keep', 'use-first', 'test-first', 'discard'];
+
+/** How many vials have each verdict, in their fixed order; verdicts that no vial has are left out. */
+export function verdictTally(
+  vials: readonly Pick<VialAdvice, 'verdict'>[],
+): readonly (readonly [VialVerdict, number])[] {
+  return VERDICTS.map(
+    (verdict) => [verdict, vials.filter((vial) => vial.verdict === verdict).length] as const,
+  ).filter(([, count]) => count > 0);
+}
+
+/** Fewer flowers than this on one pair are not ranked (Spiegelhalter 2005: small groups are not ranked). */
+export const FEWEST_RANKED = 5;
+
+/** The safest bet by its cautious end, and how many pairs have too few flowers. */
+export function safestPair(pairs: readonly PooledPair[]): {
+  readonly safest: PooledPair | undefined;
+  readonly few: number;
+} {
+  const [safest] = pairs
+    .filter(({ flowers, lower }) => flowers >= FEWEST_RANKED && lower !== null)
+    .sort((a, b) => b.lower! - a.lower!);
+  return { safest, few: pairs.filter(({ flowers }) => flowers < FEWEST_RANKED).length };
+}
+
+/** Bands of fewer flowers are drawn and in the table, but not told as what happened at an age. */
+const FEWEST_TOLD = 5;
+
+/** The youngest and the oldest age that are told. */
+export function agesTold(bands: readonly AgeBand[]): readonly AgeBand[] {
+  const enough = bands.filter(({ flowers }) => flowers >= FEWEST_TOLD);
+  const told = enough.length >= 2 ? enough : bands;
+  return [...new Set([told[0], told[told.length - 1]])].flatMap((band) => (band ? [band] : []));
+}
+
+/** Rows that could be read: what the overview's chart counts too. */
+export function flowersRead({ byOutcome }: Analysis['rows']): number {
+  return byOutcome.reduce((sum, outcome) => sum + outcome.rows, 0);
+}
