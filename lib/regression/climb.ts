@@ -21,6 +21,9 @@ export interface ClimbEnd<Point extends ClimbPoint> {
   readonly convergence: Convergence;
 }
 
+/** The point after a step too small to tell in anything but the coefficients. */
+export type Nudge<Point extends ClimbPoint> = (point: Point, step: Float64Array) => Point;
+
 /** The objective at a point; null where it cannot be computed. */
 export type Evaluate<Point extends ClimbPoint> = (gamma: Float64Array) => Point | null;
 
@@ -70,7 +73,17 @@ const settledDecrement = 1e-24;
 const nearDecrement = 1e-21;
 const roundingDecrement = 1e-18;
 const tinyDecrement = 1e-9;
+// A step this short, after which the point is the maximum as far as can be foreseen, is taken without a look.
+const unseenDecrement = 1e-15;
 const mostIterations = 500;
+
+/** How a climb ends. */
+export interface ClimbOptions<Point extends ClimbPoint> {
+  /** Squared length of the step, in standard errors, at which it may end. */
+  readonly enough?: number | undefined;
+  /** Where given, the last step is not evaluated: it is shorter than 4e-8 standard errors. */
+  readonly nudge?: Nudge<Point> | undefined;
+}
 
 /**
  * Climbs over the first `free` coefficients, the others held where `start` has them.
@@ -78,20 +91,19 @@ const mostIterations = 500;
  * @param evaluate the objective with its derivatives
  * @param start p coefficients
  * @param free how many of them vary, 0 to p
- * @param enough squared length of the step, in standard errors, at which the climb may end
  * @returns the last point; null where the start itself cannot be evaluated
  */
 export function climb<Point extends ClimbPoint>(
   evaluate: Evaluate<Point>,
   start: Float64Array,
   free: number,
-  enough = settledDecrement,
+  { enough = settledDecrement, nudge }: ClimbOptions<Point> = {},
 ): ClimbEnd<Point> | null {
   let point = evaluate(start);
   let before = Infinity;
   for (let iteration = 0; point !== null; iteration += 1) {
     const { score } = point;
-    const here: Point = point;
+    let here: Point = point;
     const end = (settled: boolean, reason: string): ClimbEnd<Point> => ({
       point: here,
       convergence: { settled, iterations: iteration, gradient: largest(score, free), reason },
@@ -104,6 +116,10 @@ export function climb<Point extends ClimbPoint>(
     const shrunk = decrement / before;
     if (decrement < roundingDecrement && shrunk > 0.9) return end(true, 'score-is-zero');
     if (decrement < nearDecrement && decrement * shrunk < enough) return end(true, 'score-is-zero');
+    if (nudge && decrement < unseenDecrement && decrement * shrunk < nearDecrement) {
+      here = nudge(here, step);
+      return end(true, 'score-is-zero');
+    }
     if (iteration === mostIterations) return end(false, 'too-many-iterations');
     point = improved(evaluate, point, step, decrement < tinyDecrement);
     if (point === null) return end(decrement < roundingDecrement, 'no-uphill-step');

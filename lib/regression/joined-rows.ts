@@ -1,5 +1,6 @@
 /** Rows that agree in every column: the binomial likelihood knows only their sums. */
 
+import { randomStream } from '../numerics/random.ts';
 import { type ColumnSource, widthOf, withColumns } from './column-source.ts';
 import type { Design } from './design.ts';
 import { PairCodes } from './pair-codes.ts';
@@ -93,6 +94,9 @@ function split(rowOf: Int32Array, count: number, source: ColumnSource, most: num
   return splitByHash(rowOf, 'codes' in source ? source.codes : source.values, most);
 }
 
+/** A design of fewer rows is joined outright. */
+const fewestSampled = 1000;
+
 const joinedBefore = new WeakMap<RowsToJoin, JoinedRows>();
 
 /**
@@ -114,6 +118,7 @@ export function joinRows(design: RowsToJoin): JoinedRows {
 
 function joinedAnew(design: RowsToJoin): JoinedRows {
   const { n } = design;
+  if (looksUnlike(design)) return unjoined(design);
   const rowOf = new Int32Array(n);
   const most = n / 2 + 64;
   let m = 1;
@@ -122,6 +127,33 @@ function joinedAnew(design: RowsToJoin): JoinedRows {
     if (m > most) return unjoined(design);
   }
   return gather(design, rowOf, m);
+}
+
+/**
+ * Whether no two of about 4 √n rows agree, a sample of neighbours drawn all over the design: were less than half of the rows
+ * distinct, 16 pairs of scattered ones would agree on average, or half of the neighbours where equal rows stand together.
+ */
+function looksUnlike({ n, offset, sources }: RowsToJoin): boolean {
+  const pairs = Math.ceil(2 * Math.sqrt(n));
+  if (n < fewestSampled) return false;
+  const rows = new Int32Array(2 * pairs);
+  const { uniform } = randomStream(1);
+  for (let k = 0; k < pairs; k += 1) {
+    rows[2 * k] = Math.floor(uniform() * (n - 1));
+    rows[2 * k + 1] = rows[2 * k]! + 1;
+  }
+  const distinct = new Set(rows).size;
+  const rowOf = new Int32Array(rows.length);
+  let count = 1;
+  for (const source of [...sources, { values: offset }]) {
+    const sampled: ColumnSource =
+      'codes' in source
+        ? { codes: rows.map((i) => source.codes[i]!), width: source.width }
+        : { values: Float64Array.from(rows, (i) => source.values[i]!) };
+    count = split(rowOf, count, sampled, rows.length);
+    if (count === distinct) return true;
+  }
+  return false;
 }
 
 function unjoined({ n, successes, trials, offset, sources }: RowsToJoin): JoinedRows {

@@ -14,7 +14,13 @@ import {
   type OrthogonalBasis,
   orthogonalBasis,
 } from './orthogonal-basis.ts';
-import { linkInverse, logBinomialCoefficients, saturatedLogLik } from './response.ts';
+import {
+  emptyResponse,
+  logBinomialCoefficients,
+  type RowResponse,
+  respond,
+  saturatedLogLik,
+} from './response.ts';
 import { maximise, type ScoringEnd, type ScoringProblem } from './scoring.ts';
 import { separatingColumns } from './separation.ts';
 import { sparseBasis } from './sparse-basis.ts';
@@ -90,16 +96,14 @@ export function collinearColumns(spec: DesignSpec): readonly string[] {
  *   is the identity
  */
 function provesOverlap(
-  problem: ScoringProblem,
+  { basis, link, penalised }: ScoringProblem,
   { convergence, point }: ScoringEnd,
-  means: Float64Array,
+  response: RowResponse,
 ): boolean {
-  if (!convergence.settled || problem.link !== 'logit') return false;
+  if (!convergence.settled || link !== 'logit') return false;
   // Where the score is zero to rounding, r alone could spoil it, and r² is at most 1 over the least weight.
-  if (!problem.penalised) return means.every((mean) => mean * (1 - mean) > 1e-10);
-  const { basis, counts } = problem;
-  const rowScore = means.map((mean, i) => counts.successes[i]! - counts.trials[i]! * mean);
-  const score = scoreOf(basis, rowScore);
+  if (!penalised) return response.mean.every((mean) => mean * (1 - mean) > 1e-10);
+  const score = scoreOf(basis, response.score);
   solveLower(point.factor, basis.p, score);
   const squaredScore = score.reduce((sum, value) => sum + value * value, 0);
   return (point.longest ?? longestRow(basis, point.factor)) * squaredScore <= 0.25;
@@ -111,11 +115,15 @@ function longestRow(basis: OrthogonalBasis, factor: Float64Array): number {
   return lengths.reduce((most, length) => Math.max(most, length), 0);
 }
 
-function joinedMeans({ basis, offset, link }: ScoringProblem, gamma: Float64Array): Float64Array {
-  const means = new Float64Array(basis.m);
-  predictRows(basis, offset, gamma, means);
-  for (let i = 0; i < means.length; i += 1) means[i] = linkInverse(link, means[i]!);
-  return means;
+/** Means and scores of the joined rows at some coefficients, and the log-likelihood without binomial coefficients. */
+function responseAt(
+  { basis, offset, counts, link }: ScoringProblem,
+  gamma: Float64Array,
+): { readonly response: RowResponse; readonly kernel: number } {
+  const response = emptyResponse(basis.m);
+  const eta = new Float64Array(basis.m);
+  predictRows(basis, offset, gamma, eta);
+  return { response, kernel: respond(link, eta, counts, response) };
 }
 
 /** The value of its joined row for each row; a loop, since a million calls would cost more than the fit. */
@@ -140,8 +148,8 @@ function assemble(
 ): Fit {
   const { basis, link } = problem;
   const { point, convergence } = end;
-  const means = joinedMeans(problem, point.gamma);
-  const separatedBy = provesOverlap(problem, end, means) ? [] : separatingNames(design, joined);
+  const { response, kernel } = responseAt(problem, point.gamma);
+  const separatedBy = provesOverlap(problem, end, response) ? [] : separatingNames(design, joined);
   const separated = separatedBy.length > 0;
   const infinite = separated && method === 'maximum-likelihood';
   const coefficients = columnCoefficients(basis, point.gamma);
@@ -157,10 +165,10 @@ function assemble(
     })),
     coefficients,
     covariance,
-    fitted: spread(means, joined.rowOf),
-    logLik: point.kernel + logBinomialCoefficients(design),
+    fitted: spread(response.mean, joined.rowOf),
+    logLik: kernel + logBinomialCoefficients(design),
     penalisedLogLik: method === 'firth' ? point.objective + 0.5 * logSquaredDeterminant(basis) : null,
-    deviance: 2 * (saturatedLogLik(design) - point.kernel),
+    deviance: 2 * (saturatedLogLik(design) - kernel),
     df: basis.p,
     separated,
     separatedBy,

@@ -27,6 +27,7 @@ export interface Dependence {
 
 // A column whose part of its own is below this share of its length is taken as dependent.
 const smallestShare = 1e-10;
+const mostlyOwn = 0.7;
 
 /** Squared length under the weights; two sums at a time, which the processor can overlap. */
 function squaredLength(vector: Float64Array, weights: Float64Array): number {
@@ -43,7 +44,7 @@ function squaredLength(vector: Float64Array, weights: Float64Array): number {
 
 /**
  * Takes away from `vector` its part along `directions`, adding the coefficients to column j of R: three directions at a
- * time, those before taken away already, so that memory is read a third as often.
+ * time, those before taken away already, so that memory is read a third as often. Returns the squared length of the rest.
  */
 function project(
   vector: Float64Array,
@@ -51,8 +52,9 @@ function project(
   weights: Float64Array,
   triangle: Float64Array,
   p: number,
-): void {
+): number {
   const j = directions.length;
+  let squared = 0;
   for (let k = 0; k < j; k += 3) {
     const a = directions[k]!;
     const b = directions[Math.min(k + 1, j - 1)]!;
@@ -68,13 +70,17 @@ function project(
     }
     if (k + 1 >= j) alongB = 0;
     if (k + 2 >= j) alongC = 0;
+    squared = 0;
     for (let i = 0; i < vector.length; i += 1) {
-      vector[i]! -= alongA * a[i]! + alongB * b[i]! + alongC * c[i]!;
+      const rest = vector[i]! - (alongA * a[i]! + alongB * b[i]! + alongC * c[i]!);
+      vector[i] = rest;
+      squared += weights[i]! * rest * rest;
     }
     triangle[k * p + j]! += alongA;
     if (k + 1 < j) triangle[(k + 1) * p + j]! += alongB;
     if (k + 2 < j) triangle[(k + 2) * p + j]! += alongC;
   }
+  return squared;
 }
 
 /** Coefficients of column j on the columns before it: back substitution in R. */
@@ -90,8 +96,8 @@ function combination(triangle: Float64Array, j: number, p: number): readonly num
 }
 
 /**
- * Orthogonal basis of columns by Gram-Schmidt with one reorthogonalisation ("twice is enough": Parlett 1998, The
- * Symmetric Eigenvalue Problem, section 6.9).
+ * Orthogonal basis of columns by Gram-Schmidt with one reorthogonalisation where it is needed ("twice is enough":
+ * Parlett 1998, The Symmetric Eigenvalue Problem, section 6.9).
  *
  * @param columns p arrays of length m
  * @param weights m positive row weights, the trials
@@ -108,9 +114,9 @@ export function orthogonalBasis(
   for (let j = 0; j < p; j += 1) {
     const vector = columns[j]!.slice();
     const length = Math.sqrt(squaredLength(vector, weights));
-    project(vector, directions, weights, triangle, p);
-    project(vector, directions, weights, triangle, p);
-    const own = Math.sqrt(squaredLength(vector, weights));
+    let own = j === 0 ? length : Math.sqrt(project(vector, directions, weights, triangle, p));
+    // What cancelled no digit is orthogonal to rounding.
+    if (own < mostlyOwn * length) own = Math.sqrt(project(vector, directions, weights, triangle, p));
     if (!(own > smallestShare * length)) return { column: j, on: combination(triangle, j, p) };
     triangle[j * p + j] = own;
     const scale = 1 / own;

@@ -20,7 +20,7 @@ export interface ScoringProblem {
 
 /** The objective at one point: the kernel, plus half the log determinant of the information where penalised. */
 export interface ScoringPoint extends ClimbPoint {
-  /** Log-likelihood without the binomial coefficients. */
+  /** Log-likelihood without the binomial coefficients; where penalised, to 1e-8 at the end of a climb. */
   readonly kernel: number;
   /** Cholesky factor of the Fisher information of all coefficients. */
   readonly factor: Float64Array;
@@ -145,6 +145,13 @@ export function maximise(problem: ScoringProblem, start: Float64Array, free: num
     (gamma) => evaluateAtZero(problem, gamma, scratch) ?? evaluate(problem, gamma, scratch),
     start,
     free,
-    problem.enough,
+    { enough: problem.enough, nudge: problem.penalised ? nudged : undefined },
   );
+}
+
+/** Steps under the penalty shrink by a constant factor, so that one more evaluation only confirms the last. */
+function nudged(point: ScoringPoint, step: Float64Array): ScoringPoint {
+  const gamma = point.gamma.slice();
+  for (let k = 0; k < step.length; k += 1) gamma[k]! += step[k]!;
+  return { ...point, gamma };
 }

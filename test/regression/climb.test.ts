@@ -58,6 +58,24 @@ describe('climb', () => {
     expect(Math.abs(end.point.gamma[0]!)).toBeLessThan(2e-11);
   });
 
+  it('takes the last step unseen where told how, and no earlier one', () => {
+    // Steps shrink a thousandfold: 1, 1e-3, 1e-6, 1e-9, whose square is below 1e-15 and the next one's below 1e-21.
+    const seen: number[] = [];
+    const slow = (gamma: Float64Array) => {
+      seen.push(gamma[0]!);
+      return { gamma, objective: -(gamma[0]! ** 2) / 2, score: f(-gamma[0]!), curvature: f(1 / (1 - 1e-3)) };
+    };
+    const nudge = (point: ReturnType<typeof slow>, step: Float64Array) => ({
+      ...point,
+      gamma: f(point.gamma[0]! + step[0]!),
+    });
+    const { point, convergence } = climb(slow, f(1), 1, { nudge })!;
+    expect(convergence).toMatchObject({ settled: true, reason: 'score-is-zero' });
+    expect(seen).toHaveLength(4);
+    expect(seen[3]! / 1e-9).toBeCloseTo(1, 6);
+    expect(point.gamma[0]! / 1e-12).toBeCloseTo(1, 3);
+  });
+
   it('says so when it cannot settle, and gives nothing where it cannot start', () => {
     const flat = (gamma: Float64Array) => ({ gamma, objective: 0, score: f(1), curvature: f(0) });
     expect(climb(flat, f(0), 1)!.convergence).toMatchObject({

@@ -59,6 +59,16 @@ describe('joinRows', () => {
     expect(twice.successes.every((y) => y === 3 || y === 4)).toBe(true);
   });
 
+  it.each([
+    ['scattered', (i: number) => (i * 7919) % 4000],
+    ['side by side', (i: number) => Math.floor(i / 2)],
+    ['in turn', (i: number) => i % 4000],
+  ])('joins rows that repeat a few times, %s', (_, kind) => {
+    const many = Array.from({ length: 20_000 }, (__, i) => kind(i) / 8);
+    const joined = joinRows(designOf({ successes: many.map(() => 1), columns: { x: many } }));
+    expect(joined.m).toBe(new Set(many).size);
+  });
+
   it('joins whole numbers and labels through a table as it joins other numbers', () => {
     const row = fc.tuple(fc.integer({ min: -3, max: 3 }), fc.constantFrom('Jade', 'Pearl', 'Onyx'));
     fc.assert(
