@@ -14,6 +14,11 @@ export type DateForm = DateOrder | DateSystem | null;
 const TIME = String.raw`(?:[T ,]+\d{1,2}:\d{2}.*)?$`;
 const YEAR_FIRST = new RegExp(String.raw`^(\d{4})[-./ ](\d{1,2})[-./ ](\d{1,2})${TIME}`);
 const THREE_NUMBERS = new RegExp(String.raw`^(\d{1,2})[-./ ](\d{1,2})[-./ ](\d{4}|\d{2})${TIME}`);
+/** ISO 8601, basic format. */
+const COMPACT = /^((?:19|20)\d{2})(\d{2})(\d{2})$/;
+/** Day, month as a Roman number, year, as on labels of herbaria (common practice, no source). */
+const ROMAN = /^(\d{1,2})[-./ ]+(I{1,3}|IV|VI{0,3}|IX|XI{0,2}|X)[-./ ]+(\d{4}|\d{2})$/i;
+const ROMANS = 'I II III IV V VI VII VIII IX X XI XII'.split(' ');
 const WEEKDAY = /^(?:\p{L}{2,10}[.,]? +){1,2}(?=\d)/u;
 const ORDINAL = '(?:st|nd|rd|th|er|º|ª|o)?';
 const DAY_MONTH_NAME = new RegExp(
@@ -45,7 +50,7 @@ export function fullYear(text: string): number {
 
 /** The three numbers of a date whose order its column must tell, or null where the cell is no such date. */
 export function threeNumbers(text: string): readonly [string, string, string] | null {
-  const parts = THREE_NUMBERS.exec(text);
+  const parts = THREE_NUMBERS.exec(text) ?? THREE_NUMBERS.exec(text.replace(WEEKDAY, ''));
   return parts && [parts[1], parts[2], parts[3]];
 }
 
@@ -75,6 +80,8 @@ interface NamedDate {
 
 /** The parts of a date whose month is a name, in any of the four languages; null where the cell is no such date. */
 function namedDate(text: string): NamedDate | null {
+  const roman = ROMAN.exec(text);
+  if (roman) return { day: roman[1], month: ROMANS.indexOf(roman[2].toUpperCase()) + 1, year: roman[3] };
   const plain = text.replace(WEEKDAY, '');
   const dayFirst = DAY_MONTH_NAME.exec(plain);
   if (dayFirst && monthNumber(dayFirst[2]) > 0)
@@ -103,7 +110,7 @@ function isPartial(text: string): boolean {
 /** The ISO date that a cell writes in any form, null where the day does not exist, undefined where it is no date. */
 function dateWritten(text: string, form: DateForm): string | null | undefined {
   if (isIsoDate(text)) return text;
-  const yearFirst = YEAR_FIRST.exec(text);
+  const yearFirst = YEAR_FIRST.exec(text) ?? COMPACT.exec(text);
   if (yearFirst) return isoDate(Number(yearFirst[1]), Number(yearFirst[2]), Number(yearFirst[3]));
   const numbers = threeNumbers(text);
   if (numbers) return typeof form === 'string' ? dateInOrder(numbers, form) : null;

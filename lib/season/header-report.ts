@@ -1,7 +1,7 @@
 /** What is told about the headers of a file: what was guessed, what is missing, and what only the grower can tell. */
 
 import { COLUMNS, type Column, type KnownKind } from './columns.ts';
-import type { Header } from './header.ts';
+import { type Header, headersRecognised } from './header.ts';
 import { isOpenHeader } from './header-by-values.ts';
 import { likelyColumn } from './likely-column.ts';
 import type { Report } from './problems.ts';
@@ -61,6 +61,32 @@ function reportUnknown({ unknown }: Header, likely: ReadonlyMap<string, string>,
   if (more > 0) report('notice', 'columns-unknown', { details: { more } });
 }
 
+/** So many of the first column's cells that are headers of ours are a table on its side. */
+const HEADERS_OF_A_SIDE = 4;
+
+function isSideways(headers: readonly string[], rows: readonly Row[]): boolean {
+  const side = [headers[0] ?? '', ...rows.slice(0, 40).map(({ cells }) => cells[0] ?? '')];
+  return headersRecognised(side, new Map()) >= HEADERS_OF_A_SIDE;
+}
+
+const BOTH_PARENTS = /\S\s*×\s*\S|\S\s+[xX]\s+\S/;
+
+/** Where both parents are missing and a column holds crosses, that is told with the cell to see it by. */
+function reportParents(
+  { missing }: Header,
+  headers: readonly string[],
+  rows: readonly Row[],
+  report: Report,
+): void {
+  if (!missing.includes('seed_parent') || !missing.includes('pollen_parent')) return;
+  headers.forEach((header, index) => {
+    const filled = rows.slice(0, 50).flatMap(({ cells }) => (cells[index] ?? '').trim() || []);
+    const crosses = filled.filter((cell) => BOTH_PARENTS.test(cell));
+    if (crosses.length * 2 > filled.length)
+      report('error', 'parents-in-one', { column: header.trim(), value: crosses[0] });
+  });
+}
+
 /** Cells below a blank header belong to nothing. */
 function reportWithoutHeader(headers: readonly string[], rows: readonly Row[], report: Report): void {
   const filled = headers.flatMap((header, index) =>
@@ -84,6 +110,10 @@ export function reportHeader(
   rows: readonly Row[],
   report: Report,
 ): void {
+  if (header.kind === 'unknown' && isSideways(headers, rows)) {
+    report('error', 'table-sideways');
+    return;
+  }
   if (header.kind === 'unknown') {
     report('error', 'kind-unknown', { details: { headers: headers.map((text) => text.trim()).join(', ') } });
   }
@@ -92,6 +122,7 @@ export function reportHeader(
     return;
   }
   const likely = suggestions(header);
+  reportParents(header, headers, rows, report);
   reportMissing(header, likely, report);
   reportUnclear(header, report);
   for (const { header: theirs, column } of header.guessed)

@@ -33,12 +33,16 @@ export type FileProblemCode =
   | 'two-digit-years'
   | 'encoding-guessed'
   | 'title-lines'
+  | 'lines-quoted'
+  | 'table-sideways'
+  | 'parents-in-one'
   | 'map-header-missing'
   | 'same-name-missing';
 
 /** Faults of one record. */
 export type RowProblemCode =
   | 'row-ragged'
+  | 'row-short'
   | 'row-nearly-blank'
   | 'total-row'
   | 'header-repeated'

@@ -13,6 +13,8 @@ export const MOST_BYTES = 100_000_000;
 
 const DELIMITERS = [',', ';', '\t', '|'];
 const SAMPLE_LENGTH = 100_000;
+/** Stands in no table, so that each line is one cell. */
+const UNIT_SEPARATOR = '\u001f';
 
 /** More than one control character in fifty is no text. */
 function isBinary(text: string): boolean {
@@ -68,8 +70,28 @@ function allRows(text: string, delimiter: string, firstLine: number): { rows: Ro
   return { rows: [...rows, ...unquoted], openQuote: unquoted[0] ?? null };
 }
 
+/** The text without quotation marks around whole lines, as a sheet of one column saves them; null where it has none such. */
+function withoutLineQuotes(text: string, map: HeaderMap): string | null {
+  if (!/^\ufeff?"(?:[^"\r\n]|"")*"[ \t]*[\r\n]/.test(text)) return null;
+  const { records, quoteOpen } = splitRecords(text, UNIT_SEPARATOR);
+  if (quoteOpen || records.some((cells) => cells.some((cell) => /[\r\n]/.test(cell)))) return null;
+  const inner = records.map((cells) => cells[0] ?? '').join('\n');
+  const score = (sample: string): number => {
+    const delimiter = likelyDelimiter(sample, map);
+    return headerRow(splitRecords(sample, delimiter, { limit: HEADER_SOUGHT_IN }).records, map).score;
+  };
+  return score(inner.slice(0, SAMPLE_LENGTH)) > Math.max(1, score(text.slice(0, SAMPLE_LENGTH)))
+    ? inner
+    : null;
+}
+
 /** A text as rows of cells; title lines above the header and blank rows are passed over. */
-function textRows(text: string, map: HeaderMap): Pick<Rows, 'delimiter' | 'rows' | 'titles' | 'openQuote'> {
+function textRows(
+  whole: string,
+  map: HeaderMap,
+): Pick<Rows, 'delimiter' | 'rows' | 'titles' | 'openQuote' | 'linesQuoted'> {
+  const inner = withoutLineQuotes(whole, map);
+  const text = inner ?? whole;
   const separator = separatorLine(text);
   const below = separator?.below ?? text;
   const delimiter = separator?.delimiter ?? likelyDelimiter(text, map);
@@ -80,7 +102,7 @@ function textRows(text: string, map: HeaderMap): Pick<Rows, 'delimiter' | 'rows'
   );
   const titles = rows.slice(0, header.index).filter(({ cells }) => !isBlankRow(cells)).length;
   const kept = rows.slice(header.index).filter(({ cells }) => !isBlankRow(cells));
-  return { delimiter, rows: kept, titles, openQuote };
+  return { delimiter, rows: kept, titles, openQuote, linesQuoted: inner !== null };
 }
 
 /**

@@ -18,6 +18,7 @@ interface RecordOptions {
   readonly quotes?: boolean;
 }
 
+const LOOKED_AT = 20_000;
 const LINE_END = /\r\n|\n|\r/g;
 
 /** How many lines of the file a record fills: one, and one more for each line end inside its cells. */
@@ -34,6 +35,7 @@ export function anyRecords(
   text: string,
   delimiter: string,
   { limit, quotes = true }: RecordOptions,
+  spaced = false,
 ): Records {
   const records: string[][] = [];
   const lines: number[] = [];
@@ -47,6 +49,7 @@ export function anyRecords(
       quote: quotes ? '"' : null,
       relax_quotes: true,
       relax_column_count: true,
+      ltrim: spaced,
       ...(limit === undefined ? {} : { to: limit }),
       on_record: (record: string[]) => {
         records.push(record);
@@ -64,12 +67,24 @@ export function anyRecords(
   }
 }
 
+/** Quoted cells after a space, `a, "b, c"`, are seen in the first letters of a text; RFC 4180 knows none. */
+function hasSpacedQuotes(text: string, delimiter: string): boolean {
+  const sample = text.slice(0, LOOKED_AT);
+  for (let at = sample.indexOf(' "'); at >= 0; at = sample.indexOf(' "', at + 1)) {
+    let before = at;
+    while (before >= 0 && sample[before] === ' ') before--;
+    if (sample[before] === delimiter) return true;
+  }
+  return false;
+}
+
 /**
  * Splits a text into records: any mixture of CR, LF and CRLF ends one, a quoted cell may hold line ends, a stray
  * quotation mark is kept as it stands, and records may differ in length. An empty line is a record of one empty cell.
  */
 export function splitRecords(text: string, delimiter: string, options: RecordOptions = {}): Records {
   const { limit, quotes = true } = options;
-  const plain = quotes && delimiter.length === 1 ? plainRecords(text, delimiter, limit) : null;
-  return plain === null ? anyRecords(text, delimiter, options) : { ...plain, quoteOpen: false };
+  const spaced = quotes && hasSpacedQuotes(text, delimiter);
+  const plain = quotes && !spaced && delimiter.length === 1 ? plainRecords(text, delimiter, limit) : null;
+  return plain === null ? anyRecords(text, delimiter, options, spaced) : { ...plain, quoteOpen: false };
 }

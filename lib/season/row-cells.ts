@@ -71,10 +71,15 @@ export class RowCells {
     return true;
   }
 
-  /** Whether cells are missing, or stand beyond the headers; then it is reported. */
+  /** Whether needed cells are missing, or any stand beyond the headers; then it is reported. Blank ones at the end may be. */
   #isRagged(cells: readonly string[], width: number): boolean {
     const surplus = cells.slice(width).find((cell) => cell.trim() !== '');
-    if (cells.length >= width && surplus === undefined) return false;
+    const { neededWidth, headers } = this.sheet;
+    if (cells.length >= neededWidth && surplus === undefined) {
+      const missing = headers.slice(cells.length).find((header) => header.trim() !== '');
+      if (missing !== undefined) this.#noticeOnce('row-short', '', missing.trim());
+      return false;
+    }
     const details = { cells: cells.length, expected: width };
     this.report('error', 'row-ragged', { value: surplus ?? null, details });
     return true;
@@ -86,7 +91,7 @@ export class RowCells {
     const value = parts.value ?? (column ? this.raw(column) : null);
     const details = { ...(column ? { name: column } : {}), ...parts.details };
     const record = this.raw(this.sheet.kind === 'vials' ? 'vial' : 'cross_id');
-    const where = { column: placed?.header ?? column ?? null, value, details, record };
+    const where = { column: placed?.header ?? (column || null), value, details, record };
     this.sheet.problems.push(problemAt(this.place, severity, code, where));
     if (column && severity !== 'notice') {
       this.#reported ??= new Set();
@@ -133,7 +138,9 @@ export class RowCells {
   }
 
   #blank(column: string, required: boolean): null {
-    if (required) this.report('error', 'cell-blank', { column });
+    // Of a flower it may be meant: a control has no pollen.
+    const details = this.sheet.kind === 'crosses' ? { kind: 'crosses' } : {};
+    if (required) this.report('error', 'cell-blank', { column, details });
     return null;
   }
 

@@ -39,6 +39,8 @@ export interface Rows {
   readonly format?: OtherFormat;
   /** The sheet of a workbook; null in other files. */
   readonly sheet: string | null;
+  /** Whether every line stood in quotation marks as a whole. */
+  readonly linesQuoted?: boolean;
   /** How many rows of the sheet are hidden; 0 in other files. */
   readonly hiddenRows?: number;
   /** Where cells are joined over several rows, as the sheet writes it; none in other files. */

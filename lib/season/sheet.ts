@@ -1,7 +1,7 @@
 /** One file laid out: its rows, where our columns stand in it, how its dates are written, and what was found on the way. */
 
 import type { CellReading } from './cell-readings.ts';
-import { foldHeader } from './columns.ts';
+import { COLUMNS, foldHeader } from './columns.ts';
 import type { DateForm, DateSystem } from './date-cell.ts';
 import { dateFormsOf } from './date-columns.ts';
 import { type DecimalMark, decimalMarksOf } from './decimal-marks.ts';
@@ -54,6 +54,8 @@ export interface Sheet {
   readonly columns: ReadonlyMap<string, PlacedColumn>;
   /** Where the column stands that every record fills; -1 where there is none. */
   readonly keyIndex: number;
+  /** How many cells a row must have: to the last column that is needed. Programs leave out blank ones at the end. */
+  readonly neededWidth: number;
   /** How the dates of each date column are written, by our name of it. */
   readonly dateForms: ReadonlyMap<string, DateForm>;
   /** What parts decimals in each column of measurements that tells it, by our name of it. */
@@ -74,11 +76,12 @@ export interface Sheet {
 }
 
 function reportEncoding(
-  { encoding, encodingGuessed, rows: [top, ...rows], titles }: Rows,
+  { encoding, encodingGuessed, rows: [top, ...rows], titles, linesQuoted }: Rows,
   header: Header,
   report: Report,
 ): void {
   if (titles > 0) report('notice', 'title-lines', { details: { titles } });
+  if (linesQuoted) report('notice', 'lines-quoted');
   if (!encodingGuessed) return;
   const { shown, more } = otherLetters(top.cells, rows, header);
   const details = { encoding, cells: shown.join('\n'), more };
@@ -128,6 +131,12 @@ function keyIndexOf({ kind, columns }: Header): number {
   return (key === null ? undefined : columns.get(key)?.index) ?? -1;
 }
 
+function neededWidthOf({ kind, columns }: Header): number {
+  if (kind === 'unknown') return 0;
+  const needed = COLUMNS[kind].filter(({ required }) => required);
+  return Math.max(...needed.map(({ name }) => (columns.get(name)?.index ?? -1) + 1));
+}
+
 /** Lays out what one file, or one sheet of a workbook, holds. */
 function laidOut(source: SeasonSource, options: SheetOptions, rows: Rows, alone: boolean): Sheet {
   const file = rows.sheet === null || alone ? source.name : `${source.name}, sheet ${rows.sheet}`;
@@ -161,6 +170,7 @@ function laidOut(source: SeasonSource, options: SheetOptions, rows: Rows, alone:
     headers: top.cells,
     columns: header.columns,
     keyIndex: keyIndexOf(header),
+    neededWidth: neededWidthOf(header),
     dateForms,
     decimalMarks: decimalMarksOf(below, header),
     rows: below,

@@ -14,6 +14,13 @@ export const CELL_ENTRIES = {
     'Delete it, or keep totals on a sheet of their own.',
     'Sum, Summe, Suma, Total',
   ],
+  'row-short': [
+    'notice',
+    'The row ends before the last column; nothing that is needed is missing.',
+    `${USED} What is missing at its end counts as blank.`,
+    'Nothing, unless a separator is missing within the row.',
+    'blank cells that a program left out',
+  ],
   'row-nearly-blank': [
     'error',
     'The row holds a tag or a remark, but nothing that a record needs.',

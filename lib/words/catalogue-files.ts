@@ -209,6 +209,27 @@ export const FILE_ENTRIES: Readonly<Record<FileProblemCode, EntryParts>> = {
     'Nothing, if they are only a title.',
     'My season 2025',
   ],
+  'lines-quoted': [
+    'notice',
+    'Every line stands in quotation marks as a whole.',
+    `${ALL_USED} They are read as if the marks were not there.`,
+    'Nothing, if it is right.',
+    '"T-001,2026-06-20,Lantern Creek"',
+  ],
+  'table-sideways': [
+    'error',
+    'The headers stand in the first column, and each flower in a column of its own.',
+    NO_ROW,
+    'Turn the table: copy it, and paste it transposed.',
+    'cross_id, T-001, T-002',
+  ],
+  'parents-in-one': [
+    'error',
+    'One column holds both parents.',
+    NO_ROW,
+    'Split it into two columns, the mother and the father.',
+    'Lantern Creek × Salt Moon',
+  ],
   'map-header-missing': [
     'warning',
     'No file has the header that --map names.',

@@ -13,6 +13,8 @@ const WORDS: Readonly<Record<string, string>> = {
 /** What the numbers of a column count, where that is not plain from its name. */
 const UNITS: Readonly<Record<string, string>> = { fruit_weight_g: ' g', pollen_age_days: ' days' };
 
+const POLLEN: ReadonlySet<string> = new Set(['pollen_parent', 'storage']);
+
 /** Our name of a column as a grower would say it. */
 const NAMES: Readonly<Record<string, string>> = {
   cross_id: 'tag (cross_id)',
@@ -59,6 +61,10 @@ export const CELL_PROBLEMS: Readonly<Record<CellCode, ProblemSentence>> = {
     `the row is a total (${cited(value)}), not a record.`,
     'Delete the row, or keep totals on a sheet of their own; nothing else is missing.',
   ],
+  'row-short': ({ details }) => [
+    `the row ends before the column ${cited(details.meant)}; what is missing at its end counts as blank, in other rows too.`,
+    'Nothing needs doing, unless a separator is missing within the row.',
+  ],
   'row-nearly-blank': ({ value }) => [
     `the row holds ${cited(value)}, but nothing that is needed.`,
     'Fill in the row, or delete it.',
@@ -77,7 +83,9 @@ export const CELL_PROBLEMS: Readonly<Record<CellCode, ProblemSentence>> = {
     `the ${named(problem)} is blank.`,
     problem.details.name === 'outcome'
       ? 'Write fruit, dropped, none, unknown (tag lost) or pending (too early to say).'
-      : 'Fill it in.',
+      : problem.details.kind === 'crosses' && POLLEN.has(String(problem.details.name))
+        ? 'Fill it in; for a flower that got no pollen write unpollinated in the column control.'
+        : 'Fill it in.',
   ],
   'cell-error': (problem) => [
     `the ${named(problem)} holds a spreadsheet's own error, ${cited(problem.value)}.`,

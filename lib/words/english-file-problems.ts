@@ -185,6 +185,18 @@ export const FILE_PROBLEMS: Readonly<Record<FileProblemCode, ProblemSentence>> =
       `${details.titles === 1 ? 'is' : 'are'} passed over.`,
     'Nothing needs doing if there is only a title.',
   ],
+  'lines-quoted': () => [
+    'Every line of the file stands in quotation marks as a whole; the lines are read as if these were not there.',
+    'Nothing needs doing if that is right.',
+  ],
+  'table-sideways': () => [
+    'The headers of the file stand in its first column, not in a row.',
+    'Turn the table in the spreadsheet program (copy it, then paste it transposed), and save it again.',
+  ],
+  'parents-in-one': (problem) => [
+    `${column(problem)} holds both parents in one cell, as in ${cited(problem.value)}.`,
+    'Split it into two columns, seed_parent (the mother) and pollen_parent (the father).',
+  ],
   'map-header-missing': ({ details, value }) => [
     `No file has a column ${cited(value)}, which was to be read as ${details.column}.`,
     'Check how the header is spelled in the file.',

@@ -45,8 +45,19 @@ describe('RowCells', () => {
   });
 
   it('leaves out a row of another length before any cell is read', () => {
-    expect(firstRow('A,12').cells.leftOut).toBe(true);
+    expect(firstRow('A').cells.leftOut).toBe(true);
     expect(firstRow('A,12,,x').cells.leftOut).toBe(true);
     expect(firstRow('A,12,,,').cells.leftOut).toBe(false);
+  });
+
+  it('uses a row that lacks blank cells at its end, and says so once', () => {
+    const bytes = new TextEncoder().encode('Mother,flowers,opens_from,,\nA,12\nB,3\nC,4,2026-06-01\n');
+    const [sheet] = layOut({ name: 'flowers.csv', bytes }, { map: new Map() });
+    const rows = sheet.rows.map((row) => new RowCells(sheet, row));
+    expect(rows.map(({ leftOut }) => leftOut)).toEqual([false, false, false]);
+    expect(sheet.problems.map(({ code, row, details }) => [code, row, details.meant])).toEqual([
+      ['column-guessed', 1, undefined],
+      ['row-short', 2, 'opens_from'],
+    ]);
   });
 });
