@@ -73,6 +73,7 @@ const testedBy: ReadonlyMap<string, string> = new Map([
   ['browser/sharing.ts', 'browser/own-season-options.test.ts'],
   ['browser/showing.ts', 'browser/own-season.test.ts'],
   ['browser/skeleton.ts', 'browser/own-season.test.ts'],
+  ['browser/starter.ts', 'browser/own-season.test.ts'],
   ['browser/style.ts', 'browser/own-season.test.ts'],
   ['browser/worker.ts', 'browser/own-season.test.ts'],
   ['charts/parse-html.ts', 'charts/paper.test.ts'],

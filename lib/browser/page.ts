@@ -6,7 +6,7 @@ import type { ListName } from '../words/own-settings.ts';
 import type { FileLike } from './chosen-files.ts';
 import { type OwnSeason, ownSeason } from './own-season.ts';
 import { type Places, placesOf } from './places.ts';
-import { unpacked } from './unpacked.ts';
+import type { ProgramScript } from './starter.ts';
 import { type WorkerLike, workbench } from './workbench.ts';
 
 const pause = (): Promise<void> => new Promise((resolve) => void setTimeout(resolve));
@@ -106,11 +106,10 @@ function tieFiles(own: OwnSeason, { at, say }: Places): void {
 /**
  * Starts the page.
  *
- * @param packedWorker the Worker's program, as `packed` made it
+ * @param script its own element, with the Worker's program
  */
-export async function startPage(packedWorker: string): Promise<void> {
+export function startPage({ workerProgram: program = '' }: ProgramScript): void {
   const places = placesOf(document);
-  const program = await unpacked(packedWorker);
   const address = URL.createObjectURL(new Blob([program], { type: 'text/javascript' }));
   const bench = workbench(() => new Worker(address) as unknown as WorkerLike);
   const own = ownSeason({ document, bench, pause, save, secret, ownText: program.replaceAll('\\n', ' ') });

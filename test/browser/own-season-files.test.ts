@@ -261,7 +261,7 @@ describe.runIf(hasChromium())('files on the page', () => {
     await read(page);
     await page.selectOption('select[data-column=outcome]', 'Zorn');
     await page.selectOption('select[data-column=storage]', 'Qux');
-    await page.locator('#own-questions button').click();
+    await page.locator('#own-questions button[type=submit]').click();
     await page.waitForSelector('#own-confirm:not([hidden])');
     expect(await page.locator('#own-read-files').textContent()).toContain('12 rows, 12 used, 0 left out');
     await close();

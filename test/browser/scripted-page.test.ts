@@ -27,6 +27,14 @@ it('writes what would end the script as an escape that means the same', () => {
   expect(page).toContain(String.raw`const a = "\x3C/script>\x3C!--\x3CSCRIPT>";`);
 });
 
+it('allows a script that the first one adds by its digest too', () => {
+  const [title, description, style, script] = ['T', 'D', 'p{}', 'const a = 1;'];
+  const later = 'const b = "</script>";';
+  const text = scriptedPage({ title, description, body: html``, style, script, later });
+  expect(text).toContain(`script-src ${digest(script)} ${digest(later)};`);
+  expect(text).not.toContain(later);
+});
+
 it('escapes its title', () => {
   expect(page).toContain('<title>A &lt;b&gt; title</title>');
 });

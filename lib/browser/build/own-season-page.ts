@@ -3,6 +3,7 @@
 import { pageStyle } from '../../notebook/style.ts';
 import { OWN_SEASON } from '../../words/own-season.ts';
 import { skeleton } from '../skeleton.ts';
+import { PROGRAMS_PARTED } from '../starter.ts';
 import { scriptedStyle } from '../style.ts';
 import { bundle, packed } from './bundle.ts';
 import { scriptedPage } from './scripted-page.ts';
@@ -34,7 +35,13 @@ serveJobs(globalThis, notebook);`,
   const charts = bundle(`import * as plot from './lib/charts/plot.js'; globalThis.plot = plot;`, folder);
   const page = bundle(
     `import { startPage } from './lib/browser/page.js';
-startPage(${JSON.stringify(packed(worker.code))});`,
+startPage(document.currentScript);`,
+    folder,
+  );
+  const programs = packed([page.code, worker.code].join(PROGRAMS_PARTED));
+  const starter = bundle(
+    `import { startPacked } from './lib/browser/starter.js';
+startPacked(${JSON.stringify(programs)}, ${JSON.stringify(OWN_SEASON.noWorker)});`,
     folder,
   );
   const text = scriptedPage({
@@ -42,7 +49,8 @@ startPage(${JSON.stringify(packed(worker.code))});`,
     description: OWN_SEASON.description,
     body: skeleton,
     style: `${pageStyle}\n${scriptedStyle}`,
-    script: page.code,
+    script: starter.code,
+    later: page.code,
   });
   const { title, description } = OWN_SEASON;
   return {

@@ -1,4 +1,4 @@
-/** A page with one script: a file that works from a double click, and that nothing may be added to. */
+/** A page with its own script: a file that works from a double click, and that nothing may be added to. */
 
 import type { Html } from '../../notebook/html.ts';
 import { escapeHtml } from '../../notebook/html.ts';
@@ -12,6 +12,8 @@ export interface ScriptedPage {
   readonly style: string;
   /** One classic script; it runs when the body is there. */
   readonly script: string;
+  /** A script that the first one adds to the page, exactly so. */
+  readonly later?: string;
 }
 
 /** What would end a script, or hide its end, as the escape that means the same inside a string or a pattern. */
@@ -20,14 +22,14 @@ function escapedScript(script: string): string {
 }
 
 /**
- * The page: its own script and stylesheet are allowed by their digests, a Worker by an address made in the page, and
+ * The page: its own scripts and stylesheet are allowed by their digests, a Worker by an address made in the page, and
  * nothing else may be loaded, sent or run.
  */
-export function scriptedPage({ title, description, body, style, script }: ScriptedPage): string {
+export function scriptedPage({ title, description, body, style, script, later }: ScriptedPage): string {
   const code = escapedScript(script);
   const policy = [
     "default-src 'none'",
-    `script-src ${policyDigest(code)}`,
+    `script-src ${[code, ...(later === undefined ? [] : [later])].map(policyDigest).join(' ')}`,
     `style-src ${policyDigest(style)}`,
     'img-src data:',
     "connect-src 'none'",

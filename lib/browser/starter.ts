@@ -1,0 +1,30 @@
+/** The page's first script, a small one: it unpacks the page's own script and the Worker's program. */
+
+import { unpacked } from './unpacked.ts';
+
+/** What parts the two programs in what was packed: neither holds such a sign. */
+export const PROGRAMS_PARTED = '\u0000';
+
+/** The page's own script as an element, with the Worker's program as a property. */
+export interface ProgramScript extends HTMLScriptElement {
+  workerProgram?: string;
+}
+
+/**
+ * Adds the page's own script, which the page's policy allows by its digest and no other.
+ *
+ * @param packed both programs, as `packed` made them of one text
+ * @param tooOld what is said where the browser cannot unpack
+ */
+export async function startPacked(packed: string, tooOld: string): Promise<void> {
+  try {
+    const [page = '', worker = ''] = (await unpacked(packed)).split(PROGRAMS_PARTED);
+    const script: ProgramScript = document.createElement('script');
+    script.workerProgram = worker;
+    script.textContent = page;
+    document.body.append(script);
+  } catch {
+    const status = document.getElementById('own-status');
+    if (status !== null) status.textContent = tooOld;
+  }
+}
