@@ -70,8 +70,19 @@ const world: World = {
     (await import('./notebook/render-report.ts')).renderReport(season, analysis),
   renderSheet: async (season, analysis, mix) =>
     (await import('./notebook/render-report.ts')).renderSheet(season, analysis, mix),
-  renderSite: async (season, analysis, parts) =>
-    (await import('./notebook/render-site.ts')).renderSite(season, analysis, parts),
+  renderSite: async (season, analysis, parts) => {
+    const [{ renderSite }, { scriptedPages }] = await Promise.all([
+      import('./notebook/render-site.ts'),
+      import('./browser/scripted-pages.ts'),
+    ]);
+    const single = analysis.provenance.coded?.level === 'summary' ? null : season;
+    const { pages, constant, leftOut } = await scriptedPages(single);
+    const site = await renderSite(season, analysis, {
+      ...parts,
+      otherPages: [...pages, ...parts.otherPages],
+    });
+    return { files: site.files, constant, leftOut: [...site.leftOut, ...leftOut] };
+  },
   siteObstacle: (folder) => siteObstacle(disk, resolve(folder)),
   writeSite: (folder, files) => writeSite(disk, resolve(folder), files),
   secret: () => randomBytes(32).toString('hex'),

@@ -132,8 +132,32 @@ export async function compileNotebooks() {
   compiled.set('_own-text.js', ownTextModule(textOfSources, notebooks, translations));
   compiled.set('_list.js', `export const names = ${JSON.stringify(names)};\n`);
   mkdirSync(dist('reports'), { recursive: true });
-  for (const name of readdirSync(dist('reports'))) if (!compiled.has(name)) rmSync(dist('reports', name));
+  for (const name of readdirSync(dist('reports'))) {
+    if (!compiled.has(name) && !PARTS.includes(name)) rmSync(dist('reports', name));
+  }
   for (const [name, code] of compiled) writeFileSync(dist('reports', name), code);
+}
+
+const PARTS = ['_own-season.js', '_explore.js'];
+
+/**
+ * Builds what the pages with a script are made of, whatever the season: the page for one's own, and the script of the page
+ * to explore, null where the packages of its charts are not installed.
+ */
+export async function compilePages() {
+  const build = (name) => import(pathToFileURL(dist('lib', 'browser', 'build', name)).href);
+  const [{ ownSeasonPage }, { exploreScript }] = await Promise.all([
+    build('own-season-page.js'),
+    build('explore-script.js'),
+  ]);
+  const { page } = ownSeasonPage(dist());
+  let script = null;
+  if (['vega', 'vega-lite', 'vega-interpreter'].every(isInstalled)) {
+    const { compile } = await import('vega-lite');
+    script = exploreScript(dist(), (specification) => compile(specification).spec);
+  }
+  writeFileSync(dist('reports', PARTS[0]), `export const page = ${JSON.stringify(page)};\n`);
+  writeFileSync(dist('reports', PARTS[1]), `export const script = ${JSON.stringify(script)};\n`);
 }
 
 /** Compiles everything that dist/ holds; the exit status. */
@@ -141,6 +165,7 @@ export async function compileAll() {
   if (!compileLibrary()) return 1;
   try {
     await compileNotebooks();
+    await compilePages();
     return 0;
   } catch (error) {
     console.error(error instanceof Error && error.name === 'NotebookError' ? error.message : error);

@@ -1,6 +1,6 @@
 // Renders the compiled notebooks of dist/reports on the demo season to a folder, site/ if none is named.
 
-import { existsSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 
@@ -21,7 +21,7 @@ function libraryEntry(api) {
   if (start === undefined) return [];
   const description =
     'Every function of the library with its method, its source and an example. In English, for those who write programs.';
-  return [{ ...start, title: 'The library', description }];
+  return [{ ...start, title: 'The library', description, order: 95 }];
 }
 
 /** The files of the demo season's site, as `fruitodds site` makes them of a grower's, and the library's own pages. */
@@ -31,34 +31,16 @@ async function demoSite(api) {
   const { renderSite: render } = await fromDist('lib', 'notebook', 'render-site.js');
   const season = readSeason(demoFiles());
   const analysis = analyse(season);
-  const otherPages = [...(await explore(season)), ...(await ownSeason()), ...libraryEntry(api)];
+  const { scriptedPages } = await fromDist('lib', 'browser', 'scripted-pages.js');
+  const scripted = await scriptedPages(season);
+  const otherPages = [...scripted.pages, ...libraryEntry(api)];
   const downloads = siteDownloads(analysis, cleanFiles(season));
   const site = await render(season, analysis, { downloads, otherPages, invented: true });
   const listed = new Set(otherPages.map(({ name }) => name));
-  return { ...site, files: [...site.files, ...api.filter(({ name }) => !listed.has(name))] };
-}
-
-/**
- * The page on which a grower tries a file of their own, where the notebook that it shows was compiled; it is built here,
- * since esbuild is there in development only.
- */
-async function ownSeason() {
-  if (!existsSync(join(root, 'dist', 'reports', 'season-review.js'))) return [];
-  const { ownSeasonPage } = await fromDist('lib', 'browser', 'build', 'own-season-page.js');
-  return [ownSeasonPage(join(root, 'dist')).page];
-}
-
-/** The page on which the season can be explored; left out, and said so, where the packages of charts are not installed. */
-async function explore(season) {
-  const { explorePage } = await fromDist('lib', 'browser', 'build', 'explore-page.js');
-  try {
-    const { compile } = await import('vega-lite');
-    return [explorePage(join(root, 'dist'), (specification) => compile(specification).spec, season)];
-  } catch (error) {
-    if (error.code !== 'ERR_MODULE_NOT_FOUND') throw error;
-    console.log('explore was left out: vega-lite is not installed.');
-    return [];
-  }
+  return {
+    files: [...site.files, ...api.filter(({ name }) => !listed.has(name))],
+    leftOut: [...site.leftOut, ...scripted.leftOut],
+  };
 }
 
 /** Renders everything, then puts it in place at once; the exit status. What fails leaves the old site as it was. */

@@ -113,7 +113,12 @@ describe('the compiled command', () => {
     expect([status, stderr]).toEqual([0, '']);
     expect(stdout).toMatch(/^Wrote \d+ files \(\d+ kB\) to my season\/: open index\.html in it\.\n$/);
     const site = readdirSync(join(folder, 'my season'));
-    expect(site).toEqual(expect.arrayContaining(['index.html', 'season-review.html', 'results.json']));
+    expect(site).toEqual(
+      expect.arrayContaining([
+        ...['index.html', 'season-review.html', 'results.json'],
+        ...['explore.html', 'your-own-season.html', 'for-fellow-growers.html', 'methods.html'],
+      ]),
+    );
     const results = readFileSync(join(folder, 'my season', 'results.json'), 'utf8');
     expect(fruitodds(['analyse', demo('crosses.csv'), demo('vials.csv'), '--json']).stdout).toBe(results);
     writeFileSync(join(folder, 'my season', 'mine.csv'), CLEAN);

@@ -49,7 +49,7 @@ const floors: ReadonlyMap<string, Floor> = new Map(
     command: { below: texts, packages: ['node:util'] },
     index: { below: texts },
     'in-language': { below: [...texts, 'index'] },
-    bin: { below: [...texts, 'command', 'index'] },
+    bin: { below: [...texts, 'browser', 'command', 'index'] },
   }),
 );
 
@@ -62,7 +62,8 @@ const effects: ReadonlyMap<string, readonly string[]> = new Map([
 /** Files without a test of their own name, and the test that reaches all of what they do. Types alone need none. */
 const testedBy: ReadonlyMap<string, string> = new Map([
   ['browser/build/own-season-page.ts', 'browser/own-season.test.ts'],
-  ['browser/build/explore-page.ts', 'browser/explore.test.ts'],
+  ['browser/build/explore-script.ts', 'browser/explore.test.ts'],
+  ['browser/explore-page.ts', 'browser/explore.test.ts'],
   ['browser/explore-skeleton.ts', 'browser/explore.test.ts'],
   ['browser/explore-spec.ts', 'browser/explore.test.ts'],
   ['browser/flow.ts', 'browser/own-season.test.ts'],

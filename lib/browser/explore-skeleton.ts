@@ -42,8 +42,8 @@ function chart(dimension: Dimension): Html {
 `;
 }
 
-/** All that stands in the page's body, script apart; `packed` as `packFlowers` gives it. */
-export function exploreSkeleton(packed: string): Html {
+/** All that stands in the page's body, script apart; `packed` as `packFlowers` gives it, `pages` the list of the site's pages. */
+export function exploreSkeleton(packed: string, pages: Html): Html {
   const flowers = unpackFlowers(packed);
   const control = (dimension: Dimension) =>
     (dimension.endsWith('Parent') ? list : boxes)(dimension, keysOf(flowers, dimension));
@@ -52,7 +52,7 @@ export function exploreSkeleton(packed: string): Html {
 <h1>${words.title}</h1>
 <p>${words.description}</p>
 </header>
-<noscript><p class="error">${words.needsScript}</p></noscript>
+${pages}<noscript><p class="error">${words.needsScript}</p></noscript>
 <main id="main">
 <section aria-labelledby="explore-choose">
 <h2 id="explore-choose">${words.chooseHeading}</h2>

@@ -84,19 +84,27 @@ export function openShared(line: CommandLine, world: World): SharedSeason {
   return { own, season: own, analysis: analyse(own, optionsOf(line, own)), coded: null };
 }
 
+/** A text without some pieces of it; their lines stay, so that a place in what is left is its place in the whole. */
+function without(pieces: readonly string[], text: string): string {
+  return pieces.reduce((left, piece) => left.replaceAll(piece, () => piece.replaceAll(/[^\n]/g, '')), text);
+}
+
 /**
  * The last step before anything is written or printed: finished files of a coded copy are searched for what is the
  * grower's own, then the key is saved. Nothing happens where it is no coded copy.
  *
+ * @param constant pieces of the files that are the same whatever the season: libraries hold too many words to search
  * @throws Failure naming the file and the place of a leak
  */
 export async function sealCopy(
   { coded }: Pick<SharedSeason, 'coded'>,
   finished: readonly SiteFile[],
   world: World,
+  constant: readonly string[] = [],
 ): Promise<void> {
   if (coded === null) return;
-  const shared = coded.level === 'codes' ? [...finished, ...coded.files] : finished;
+  const varying = finished.map(({ name, text }) => ({ name, text: without(constant, text) }));
+  const shared = coded.level === 'codes' ? [...varying, ...coded.files] : varying;
   const leaks = findLeaks(shared, coded.secrets, await world.ownText());
   const [first] = leaks;
   if (first !== undefined) throw new Failure('leak-found', { ...first, more: leaks.length - 1 });

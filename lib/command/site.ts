@@ -51,7 +51,7 @@ export async function site(line: CommandLine, world: World): Promise<0 | 1> {
     otherPages: [],
     invented: false,
   });
-  await sealCopy(shared, rendered.files, world);
+  await sealCopy(shared, rendered.files, world, rendered.constant);
   orFail('output-not-writable', folder, () => world.writeSite(folder, rendered.files));
   if (line.json) {
     const written = rendered.files.map(({ name, text }) => {

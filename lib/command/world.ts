@@ -9,6 +9,8 @@ import type { SeasonText } from '../season/write-season.ts';
 /** A site ready to be written, and the pages that were left out since an optional package is not installed. */
 export interface RenderedSite {
   readonly files: readonly SiteFile[];
+  /** Pieces of their text that are the same in every site. */
+  readonly constant: readonly string[];
   readonly leftOut: FoundNotebooks['leftOut'];
 }
 

@@ -105,7 +105,7 @@ export function framedPage(
 <h1>${escapeHtml(notebook.title)}</h1>
 <p>${escapeHtml(notebook.description)}</p>
 </header>
-${unreadMarkup(words)}${twinsMarkup(place, words)}${pagesMarkup(place, words)}${contents}<main id="main">
+${unreadMarkup(words)}${twinsMarkup(place, words)}${pagesMarkup(place, words).markup}${contents}<main id="main">
 ${sections.join('')}</main>
 </body>
 </html>
@@ -142,8 +142,8 @@ ${links}</ul>
 }
 
 /** The other pages of the site, folded: on a telephone they would push the answer out of sight. */
-function pagesMarkup(place: SitePlace | null, { pageWords: said }: PageWords): string {
-  if (place === null || place.pages.length < 2) return '';
+export function pagesMarkup(place: SitePlace | null, { pageWords: said }: PageWords = englishFrame): Html {
+  if (place === null || place.pages.length < 2) return html``;
   const entries = place.pages.map(
     (page) => html`<li>${pageLink(page, page.name === place.address)}</li>
 `,
@@ -155,7 +155,7 @@ function pagesMarkup(place: SitePlace | null, { pageWords: said }: PageWords): s
 ${entries}</ul>
 </details>
 </nav>
-`.markup;
+`;
 }
 
 /** A link to a page of the site, which says where it leads into another language. */

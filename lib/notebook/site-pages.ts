@@ -1,6 +1,5 @@
 /** Compiled notebooks become the pages of a site: each run on the same season, the start page last. */
 
-import type { Language } from '../words/language.ts';
 import { englishFrame, type PageWords, renderPage } from './page.ts';
 import type { CompiledNotebook, Given } from './run.ts';
 import { runNotebook } from './run.ts';
@@ -18,13 +17,21 @@ import {
 /** The notebook that lists the others. */
 const START = 'index';
 
+/** A page that no notebook makes. */
+export interface OtherPage extends Omit<SiteEntry, 'bytes'> {
+  /** Its place in the list of pages, as a notebook's. */
+  readonly order: number | null;
+  /** The whole page; where it lists the pages of its site, made from that list. */
+  readonly text: string | ((pages: readonly SiteEntry[]) => string);
+}
+
 /** What a site is made of besides its season. */
 export interface SiteParts {
   readonly notebooks: readonly CompiledNotebook[];
   /** Files to download that no notebook makes, such as the results as JSON. */
   readonly downloads: readonly SavedFile[];
-  /** Finished pages that no notebook makes, with the text of each. */
-  readonly otherPages: readonly (Omit<SiteEntry, 'bytes'> & { readonly text: string })[];
+  /** Pages that no notebook makes. */
+  readonly otherPages: readonly OtherPage[];
   /** Whether the season is the invented one of the demo. */
   readonly invented: boolean;
   /** Frames of pages in the site's languages, that of its pages first; English where left out. */
@@ -46,13 +53,17 @@ export async function sitePages(parts: SiteParts, given: Given, document: Docume
   const summary = given.analysis.provenance.coded?.level === 'summary';
   const notebooks = inOrder(parts.notebooks).filter((notebook) => !summary || notebook.summary);
   const all = pagesByLanguage(notebooks, parts.words ?? [englishFrame], englishFrame);
-  const { otherPages, downloads } = parts;
+  const listed = listedWith(all[0]!, all, parts.otherPages);
+  const others = parts.otherPages.map(({ name, text }) => ({
+    name,
+    text: typeof text === 'string' ? text : text(listed),
+  }));
   const made: MadePages = { starts: [], pages: [], saved: [] };
-  for (const one of all) await makePages(one, { parts, given, document, all }, made);
+  for (const one of all) await makePages(one, { parts, given, document, all, others }, made);
   return [
     ...made.starts,
     ...made.pages,
-    ...[...otherPages, ...downloads, ...made.saved].map(({ name, text }) => ({ name, text })),
+    ...[...others, ...parts.downloads, ...made.saved].map(({ name, text }) => ({ name, text })),
   ];
 }
 
@@ -62,6 +73,8 @@ interface Making {
   readonly given: Given;
   readonly document: Document;
   readonly all: readonly LanguagePages[];
+  /** The finished pages that no notebook makes. */
+  readonly others: readonly SiteFile[];
 }
 
 interface MadePages {
@@ -74,7 +87,7 @@ interface MadePages {
 async function makePages(one: LanguagePages, making: Making, made: MadePages): Promise<void> {
   const { parts, given, document, all } = making;
   const { downloads, otherPages, invented } = parts;
-  const listed = [...listedIn(one, all), ...otherPages.map((page) => otherEntry(page, one.language))];
+  const listed = listedWith(one, all, otherPages);
   const render = async ({ notebook, address, words, ...page }: PlannedPage, more: Partial<Given> = {}) => {
     const filled = await runNotebook(notebook, { ...given, ...more }, one.suffix);
     const twins = twinsOf({ notebook, address, words, ...page }, all);
@@ -89,7 +102,7 @@ async function makePages(one: LanguagePages, making: Making, made: MadePages): P
   const start = one.pages.find(({ notebook }) => notebook.name === START);
   if (start !== undefined) {
     const others = listed.filter(({ name }) => name !== start.address);
-    const pages = others.map((entry) => sized(entry, [...made.pages, ...otherPages]));
+    const pages = others.map((entry) => sized(entry, [...made.pages, ...making.others]));
     const site = { pages, downloads: [...downloads, ...saved].map(downloadEntry), invented };
     const { filled, text } = await render(start, { site });
     saved.push(...filled.savedFiles);
@@ -98,23 +111,30 @@ async function makePages(one: LanguagePages, making: Making, made: MadePages): P
   made.saved.push(...saved);
 }
 
-/** A page that no notebook makes, which is in English, as readers of a language are shown it. */
-function otherEntry(
-  { name, title, description }: SiteParts['otherPages'][number],
-  reading: Language,
-): SiteEntry {
-  return { name, title, description, bytes: 0, ...(reading === 'en' ? {} : { language: 'en' }) };
+/** All pages that readers of a language are shown; those that no notebook makes are in English. */
+function listedWith(
+  one: LanguagePages,
+  all: readonly LanguagePages[],
+  otherPages: readonly OtherPage[],
+): SiteEntry[] {
+  const language = one.language === 'en' ? {} : { language: 'en' as const };
+  const own = listedIn(one, all).map((entry, at) => ({ entry, ...all[0]!.pages[at]!.notebook }));
+  const others = otherPages.map(({ name, order, title, description }) => ({
+    entry: { name, title, description, bytes: 0, ...language },
+    ...{ name, order },
+  }));
+  return inOrder([...own, ...others]).map(({ entry }) => entry);
 }
 
 function sized(entry: SiteEntry, files: readonly SiteFile[]): SiteEntry {
   return { ...entry, bytes: byteLength(files.find(({ name }) => name === entry.name)?.text ?? '') };
 }
-
 /** By the order that their front lines give; those without one after the others, by name. */
-function inOrder(notebooks: readonly CompiledNotebook[]): CompiledNotebook[] {
-  const place = ({ name, order }: CompiledNotebook): number =>
-    name === START ? -1 : (order ?? Number.MAX_SAFE_INTEGER);
-  return [...notebooks].sort((a, b) => place(a) - place(b) || (a.name < b.name ? -1 : 1));
+function inOrder<T extends { readonly name: string; readonly order: number | null }>(
+  pages: readonly T[],
+): T[] {
+  const place = ({ name, order }: T): number => (name === START ? -1 : (order ?? Number.MAX_SAFE_INTEGER));
+  return [...pages].sort((a, b) => place(a) - place(b) || (a.name < b.name ? -1 : 1));
 }
 
 function downloadEntry({ name, label, text }: SavedFile): SiteEntry {

@@ -6,7 +6,8 @@ import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { compile, type TopLevelSpec } from 'vega-lite';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { rawRates } from '../../lib/analysis/raw.ts';
-import { explorePage } from '../../lib/browser/build/explore-page.ts';
+import { exploreScript } from '../../lib/browser/build/explore-script.ts';
+import { explorePage } from '../../lib/browser/explore-page.ts';
 import { readSeason } from '../../lib/season/read-season.ts';
 import type { Cross } from '../../lib/season/season.ts';
 import { hasChromium, openBrowser, root, siteAddress, siteText } from './finished-pages.ts';
@@ -14,8 +15,14 @@ import { expectAccessible, expectNoSideways } from './own-season-page.ts';
 
 const bytes = new Uint8Array(readFileSync(join(root, 'data-demo', 'crosses.csv')));
 const season = readSeason([{ name: 'crosses.csv', bytes }]);
-const page = (of: typeof season) =>
-  explorePage(join(root, 'dist'), (specification) => compile(specification as TopLevelSpec).spec, of);
+const script = exploreScript(
+  join(root, 'dist'),
+  (specification) => compile(specification as TopLevelSpec).spec,
+);
+const pageText = (of: typeof season): string => {
+  const { text } = explorePage(script, of);
+  return typeof text === 'string' ? text : text([]);
+};
 
 /** The library's rates of the rows that fit. */
 const ratesOf = (fits: (cross: Cross) => boolean) =>
@@ -194,7 +201,7 @@ describe.runIf(hasChromium())('the page to explore', () => {
     const folder = mkdtempSync(join(tmpdir(), 'fruitodds-explore-'));
     try {
       const path = join(folder, 'a page.html');
-      writeFileSync(path, page(odd).text);
+      writeFileSync(path, pageText(odd));
       const options = { viewport: { width: 320, height: 700 } };
       const opened = await open(browser, pathToFileURL(path).href, options);
       expect(await sentence(opened.page)).toContain('6 of 6 flowers took');
@@ -223,6 +230,6 @@ describe('the file of the page to explore', () => {
   });
 
   it('is built to the same bytes twice', () => {
-    expect(page(season).text).toBe(page(season).text);
+    expect(pageText(season)).toBe(pageText(season));
   });
 });

@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import { expect, it } from 'vitest';
-import { scriptedPage } from '../../lib/browser/build/scripted-page.ts';
+import { scriptedPage } from '../../lib/browser/scripted-page.ts';
 import { html } from '../../lib/notebook/html.ts';
 
 const page = scriptedPage({

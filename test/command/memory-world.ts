@@ -30,7 +30,11 @@ export interface MemoryFiles {
   readonly siteObstacle?: World['siteObstacle'];
 }
 
-const START_ONLY: RenderedSite = { files: [{ name: 'index.html', text: '<!doctype html>' }], leftOut: [] };
+const START_ONLY: RenderedSite = {
+  files: [{ name: 'index.html', text: '<!doctype html>' }],
+  constant: [],
+  leftOut: [],
+};
 
 /** Runs the command in a world that is only memory. */
 export async function run(

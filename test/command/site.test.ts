@@ -7,7 +7,7 @@ const PAGE = '<!doctype html><title>Season</title>';
 const made = (options: readonly string[], more: Omit<MemoryFiles, 'files'> = {}) =>
   run(['site', 'crosses.csv', ...options], {
     files: { 'crosses.csv': CLEAN },
-    renderSite: async () => ({ files: [{ name: 'index.html', text: PAGE }], leftOut: [] }),
+    renderSite: async () => ({ files: [{ name: 'index.html', text: PAGE }], constant: [], leftOut: [] }),
     ...more,
   });
 
@@ -29,7 +29,7 @@ describe('site', () => {
       renderSite: async (season, analysis, parts) => {
         seen.push(parts);
         const text = `${season.crosses.length} at ${analysis.provenance.options.level}`;
-        return { files: [{ name: 'index.html', text }], leftOut: [] };
+        return { files: [{ name: 'index.html', text }], constant: [], leftOut: [] };
       },
     }).then(({ written }) => expect(written.get('my-season/index.html')).toBe('3 at 0.8'));
     expect(seen[0]).toMatchObject({
@@ -57,7 +57,7 @@ describe('site', () => {
   it('says which pages an optional package would add', async () => {
     const leftOut = [{ name: 'fresh-against-frozen', package: 'vega' }];
     const { status, err } = await made(['-o', 'x'], {
-      renderSite: async () => ({ files: [{ name: 'index.html', text: PAGE }], leftOut }),
+      renderSite: async () => ({ files: [{ name: 'index.html', text: PAGE }], constant: [], leftOut }),
     });
     expect(status).toBe(0);
     expect(err).toBe(

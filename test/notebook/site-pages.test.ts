@@ -40,7 +40,7 @@ function pages(changes: Partial<SiteParts> = {}) {
   const parts: SiteParts = {
     notebooks: [late, chart, start, review],
     downloads: [savedFile('results.json', 'Numbers', '[1]')],
-    otherPages: [{ name: 'own.html', title: 'Your own', description: 'Try', text: 'ä' }],
+    otherPages: [{ name: 'own.html', title: 'Your own', description: 'Try', order: null, text: 'ä' }],
     invented: false,
     ...changes,
   };
@@ -76,6 +76,16 @@ describe('sitePages', () => {
       const links = [...document.querySelectorAll('nav.pages a')].map((a) => a.getAttribute('href'));
       expect(links).toEqual(['index.html', 'review.html', 'chart.html', 'late.html', 'own.html']);
     }
+  });
+
+  it('puts a page that no notebook makes where its order says, and gives it the list', async () => {
+    const text = (listed: readonly { readonly name: string }[]) => listed.map(({ name }) => name).join(' ');
+    const files = await pages({
+      otherPages: [{ name: 'own.html', title: 'Your own', description: 'Try', order: 15, text }],
+    });
+    const names = ['index.html', 'review.html', 'own.html', 'chart.html', 'late.html'];
+    expect(files.map(({ name }) => name).slice(0, 5)).toEqual(names);
+    expect(files[2]!.text).toBe(names.join(' '));
   });
 
   it('gives the list of the site to the start page only', async () => {

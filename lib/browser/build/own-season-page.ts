@@ -1,21 +1,17 @@
 /** The page on which growers try a file of their own: one file, with its Worker inside. */
 
+import type { OtherPage } from '../../notebook/site-pages.ts';
 import { pageStyle } from '../../notebook/style.ts';
 import { OWN_SEASON } from '../../words/own-season.ts';
+import { scriptedPage } from '../scripted-page.ts';
 import { skeleton } from '../skeleton.ts';
 import { PROGRAMS_PARTED } from '../starter.ts';
 import { scriptedStyle } from '../style.ts';
 import { bundle, packed } from './bundle.ts';
-import { scriptedPage } from './scripted-page.ts';
 
 /** A page for the site, and how many of its bytes are the charts’ library, packed as it is in the file. */
 export interface BuiltPage {
-  readonly page: {
-    readonly name: string;
-    readonly title: string;
-    readonly description: string;
-    readonly text: string;
-  };
+  readonly page: OtherPage & { readonly text: string };
   readonly chartLibraryBytes: number;
 }
 
@@ -54,7 +50,7 @@ startPacked(${JSON.stringify(programs)}, ${JSON.stringify(OWN_SEASON.noWorker)})
   });
   const { title, description } = OWN_SEASON;
   return {
-    page: { name: 'your-own-season.html', title, description, text },
+    page: { name: 'your-own-season.html', title, description, order: 55, text },
     chartLibraryBytes: packed(charts.code).length,
   };
 }

@@ -1,8 +1,8 @@
 /** A page with its own script: a file that works from a double click, and that nothing may be added to. */
 
-import type { Html } from '../../notebook/html.ts';
-import { escapeHtml } from '../../notebook/html.ts';
-import { policyDigest } from '../../notebook/page.ts';
+import type { Html } from '../notebook/html.ts';
+import { escapeHtml } from '../notebook/html.ts';
+import { policyDigest } from '../notebook/page.ts';
 
 /** What a page with a script is made of. */
 export interface ScriptedPage {
@@ -17,7 +17,7 @@ export interface ScriptedPage {
 }
 
 /** What would end a script, or hide its end, as the escape that means the same inside a string or a pattern. */
-function escapedScript(script: string): string {
+export function escapedScript(script: string): string {
   return script.replaceAll(/<(?=!--|script|\/script)/gi, '\\x3C');
 }
 
