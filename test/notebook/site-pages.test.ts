@@ -84,8 +84,7 @@ describe('sitePages', () => {
       otherPages: [{ name: 'own.html', title: 'Your own', description: 'Try', order: 15, text }],
     });
     const names = ['index.html', 'review.html', 'own.html', 'chart.html', 'late.html'];
-    expect(files.map(({ name }) => name).slice(0, 5)).toEqual(names);
-    expect(files[2]!.text).toBe(names.join(' '));
+    expect(files.find(({ name }) => name === 'own.html')!.text).toBe(names.join(' '));
   });
 
   it('gives the list of the site to the start page only', async () => {
