@@ -177,10 +177,9 @@ export function breslowDay(tables: readonly Table[], { tarone = true }: BreslowD
   if (r === 0 || s === 0) return { ...nothing, because: 'zero-count' };
   let [statistic, distance, variance] = [0, 0, 0];
   for (const stratum of strata) {
-    const expected = expectedCount(stratum, r / s);
-    const own = 1 / expected.reduce((sum, count) => sum + 1 / count, 0);
-    statistic += (stratum.a - expected[0]!) ** 2 / own;
-    distance += stratum.a - expected[0]!;
+    const { distance: ownDistance, variance: own } = againstCommon(stratum, r / s);
+    statistic += ownDistance ** 2 / own;
+    distance += ownDistance;
     variance += own;
   }
   if (tarone) statistic -= distance ** 2 / variance;
@@ -188,11 +187,27 @@ export function breslowDay(tables: readonly Table[], { tarone = true }: BreslowD
   return { statistic, df, p: chiSquareCdf(statistic, df, { tail: 'upper' }), strataUsed };
 }
 
-/** The four counts that have a stratum's margins and the odds ratio psi: a root of a quadratic in a. */
-function expectedCount({ n1, n2, m1 }: Stratum, psi: number): number[] {
-  const b = n2 - m1 + psi * (n1 + m1);
-  const root = Math.sqrt(Math.max(0, b * b - 4 * (psi - 1) * psi * n1 * m1));
+/** How far a stands from its expectation at the odds ratio psi, and the variance there. */
+function againstCommon(
+  { a, b, c, d, n1, n2, m1, m2 }: Stratum,
+  psi: number,
+): { readonly distance: number; readonly variance: number } {
+  const cells = [
+    { distance: a, expected: expectedCount(n1, m1, n2, psi) },
+    { distance: -b, expected: -expectedCount(n1, m2, n2, 1 / psi) },
+    { distance: -c, expected: -expectedCount(n2, m1, n1, 1 / psi) },
+    { distance: d, expected: expectedCount(n2, m2, n1, psi) },
+  ];
+  const variance = 1 / cells.reduce((sum, { expected }) => sum + 1 / Math.abs(expected), 0);
+  // All four are equally far off: the smallest count says it with the most digits.
+  cells.sort((x, y) => Math.abs(x.expected) - Math.abs(y.expected));
+  return { distance: cells[0]!.distance - cells[0]!.expected, variance };
+}
+
+/** The count where a row of `row` and a column of `column` meet at the odds ratio psi: a root of a quadratic. */
+function expectedCount(row: number, column: number, otherRow: number, psi: number): number {
+  const b = otherRow - column + psi * (row + column);
+  const root = Math.sqrt(Math.max(0, b * b - 4 * (psi - 1) * psi * row * column));
   // The stable form of the smaller root, which also holds at psi = 1.
-  const a = (2 * psi * n1 * m1) / (b + root);
-  return [a, n1 - a, m1 - a, n2 - m1 + a];
+  return (2 * psi * row * column) / (b + root);
 }

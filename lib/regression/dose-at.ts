@@ -185,7 +185,9 @@ function doseEnd(profile: Profile, estimate: number, centre: number, step: numbe
  *
  * Answers when fruit set falls to p. The range is that of the profile likelihood, which knows that the dose can lie
  * anywhere where the slope may be 0: then an end, or both, is null. Fieller's and the delta method's come along for
- * comparison with handbooks. Not to be read past the doses that were tried.
+ * comparison with handbooks. Not to be read past the doses that were tried, and not to compare lots that began unlike:
+ * in the viability equation probit v = Ki − age / sigma (Ellis & Roberts 1980, Annals of Botany 45, 13–30) the age at a half is
+ * Ki · sigma, which rises with the start Ki; sigma is −1 / slope of a fit with the probit link.
  *
  * @param fit a fit of `logistic`; where it has not settled all is null, because `separated` or `not-settled`
  * @param p probability, strictly between 0 and 1

@@ -175,6 +175,15 @@ describe('rawRates', () => {
     expect(() => rawRates(season, { level: 95 })).toThrow(RangeError);
   });
 
+  it('pools fruits over flowers: a plant of many flowers counts for more than one of few', () => {
+    // 9 of 10 and 0 of 2 by hand: 9 / 12, where the mean of both rates is 0.45.
+    const named = (seedParent: string, fruits: number, flowers: number) =>
+      flowersOf(fruits, flowers).map((cross) => ({ ...cross, seedParent }));
+    const { overall, bySeedParent } = rawRates(seasonOf([...named('Ash', 9, 10), ...named('Elm', 0, 2)]));
+    expect(overall.estimate).toBe(9 / 12);
+    expect(bySeedParent.map(({ estimate }) => estimate)).toEqual([0.9, 0]);
+  });
+
   // Common practice, no source: two plants in flower allow two fresh crosses, n plants n(n − 1).
   it.each([2, 3, 7])(
     'has n(n − 1) pairs where each of %i plants was crossed with every other, both ways',

@@ -170,6 +170,19 @@ describe('breslowDay', () => {
     }
   });
 
+  it('keeps its digits in strata of a million flowers where next to all or none took', () => {
+    // mpmath 1.3.0, 50 digits: the expected counts by bisection of their definition.
+    const rare: Table[] = [[[3, 999997], [5, 999995]], [[2, 999998], [9, 999991]]]; // biome-ignore format: tables
+    const common: Table[] = [[[999999, 1], [999990, 10]], [[999998, 2], [999991, 9]]]; // biome-ignore format: tables
+    const mixed: Table[] = [[[500000, 500000], [400000, 600000]], rare[0]!, common[0]!]; // biome-ignore format: tables
+    const wanted = [0.891401787883462, 0.385965872889139, 6.06631948254377];
+    [rare, common, mixed].forEach((list, i) => {
+      expect(Math.abs(breslowDay(list).statistic! / wanted[i]! - 1)).toBeLessThan(1e-11);
+    });
+    expect(breslowDay(mixed, { tarone: false }).statistic).toBeCloseTo(6.06631949124912, 10);
+    expect(mantelHaenszel(mixed).oddsRatio.estimate).toBeCloseTo(1.500019999462518, 13);
+  });
+
   it('is 0 where all strata have the same odds ratio', () => {
     // Both odds ratios are 1, where the quadratic of the expected count has no square term, and then both 4.
     const same: Table[] = [[[2, 4], [3, 6]], [[10, 5], [8, 4]]]; // biome-ignore format: tables

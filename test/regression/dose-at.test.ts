@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { normalCdf, normalQuantile } from '../../lib/numerics/normal.ts';
 import { doseAt } from '../../lib/regression/dose-at.ts';
 import type { Link } from '../../lib/regression/fit.ts';
 import { logistic } from '../../lib/regression/logistic.ts';
@@ -73,6 +74,23 @@ describe('doseAt', () => {
     expect(doseAt(flat, 0.5, { column: 'ageDays' })).toMatchObject({ lower: null, upper: null });
     // By symmetry of the counts about 10 days.
     expect(doseAt(flat, 0.5, { column: 'ageDays' }).estimate).toBeCloseTo(10, 10);
+  });
+
+  it('is Ki · sigma of the viability equation at a half, so it moves with the start while sigma stays', () => {
+    // Ellis & Roberts (1980) Annals of Botany 45, 13–30: probit v = Ki − p / sigma; p50 = Ki · sigma. Counts of a
+    // thousand million grains, so that rounding is nothing.
+    const [grains, sigma, ages] = [1e9, 60, [0, 30, 60, 90, 120]];
+    for (const ki of [1.5, 0.8]) {
+      const alive = ages.map((age) => Math.round(grains * normalCdf(ki - age / sigma)));
+      const trials = ages.map(() => grains);
+      const fit = logistic({ successes: alive, trials, columns: { ageDays: ages } }, { link: 'probit' });
+      expect(doseAt(fit, 0.5, { column: 'ageDays' }).estimate).toBeCloseTo(ki * sigma, 4);
+      expect(-1 / fit.terms[1]!.estimate!).toBeCloseTo(sigma, 4);
+      // From half of the start the age is another: what `halfAge` of a season asks for.
+      const start = normalCdf(ki);
+      const half = sigma * (ki - normalQuantile(start / 2));
+      expect(doseAt(fit, start / 2, { column: 'ageDays' }).estimate).toBeCloseTo(half, 4);
+    }
   });
 
   it('is unknown without a slope, and under separation', () => {
