@@ -1,9 +1,10 @@
 /** What was found in a file, put together by what mends it: errors, then warnings, then what was only noticed. */
 
-import type { SeasonFile } from '../season/season.ts';
+import type { FileColumn, Problem, SeasonFile } from '../season/season.ts';
 import { placedWords } from './english-problems.ts';
-import { alsoInRows, problemGroups } from './problem-groups.ts';
+import { alsoInRows } from './problem-groups.ts';
 import { noticeLines } from './problem-notices.ts';
+import { groupsByFix } from './told/alike-problems.ts';
 
 /** Faults that the same act mends. */
 export interface ProblemGroup {
@@ -29,14 +30,9 @@ export interface FileFindings {
 
 type Found = Pick<SeasonFile, 'columns' | 'problems'>;
 
-/** The errors or the warnings of a file, those that the same act mends together. */
-function groupsOf({ problems, columns }: Found, severity: ProblemGroup['severity']): ProblemGroup[] {
-  const byFix = new Map<string, ProblemFault[]>();
-  for (const alike of problemGroups(problems.filter((problem) => problem.severity === severity))) {
-    const { message, fix } = placedWords(alike[0]!, columns);
-    byFix.set(fix, [...(byFix.get(fix) ?? []), { message, more: alsoInRows(alike) }]);
-  }
-  return [...byFix].map(([fix, faults]) => ({ severity, faults, fix }));
+/** A fault in words, with those like it. */
+function faultSaid(alike: readonly Problem[], columns: readonly FileColumn[]) {
+  return { ...placedWords(alike[0]!, columns), more: alsoInRows(alike) };
 }
 
 /**
@@ -48,7 +44,7 @@ function groupsOf({ problems, columns }: Found, severity: ProblemGroup['severity
  */
 export function fileFindings(file: Found): FileFindings {
   return {
-    groups: [...groupsOf(file, 'error'), ...groupsOf(file, 'warning')],
+    groups: [...groupsByFix(file, 'error', faultSaid), ...groupsByFix(file, 'warning', faultSaid)],
     notices: noticeLines(file.problems.filter(({ severity }) => severity === 'notice')),
   };
 }

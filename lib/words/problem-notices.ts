@@ -3,7 +3,8 @@
 import type { Problem } from '../season/season.ts';
 import { problemWords } from './english-problems.ts';
 import { alsoInRows } from './problem-groups.ts';
-import { cited } from './problem-sentence.ts';
+import { noticesTold, saidByColumn } from './told/alike-problems.ts';
+import { cited } from './told/places.ts';
 
 type Line = (alike: readonly Problem[]) => string;
 
@@ -12,12 +13,9 @@ const words = ({ value, details }: Problem): string => `${cited(value)} as ${det
 
 /** "in "Result", "yes" as fruit, "no" as none; in "Kept", "fridge" as refrigerated" */
 function byColumn(alike: readonly Problem[], said: (problem: Problem) => string): string {
-  const columns = new Map<string, string[]>();
-  for (const problem of alike) {
-    const column = problem.column ?? '';
-    columns.set(column, [...(columns.get(column) ?? []), said(problem)]);
-  }
-  return [...columns].map(([column, list]) => `in ${cited(column)}, ${list.join(', ')}`).join('; ');
+  return [...saidByColumn(alike, said)]
+    .map(([column, list]) => `in ${cited(column)}, ${list.join(', ')}`)
+    .join('; ');
 }
 
 /** Notices that are told in one line, however many there are. */
@@ -48,14 +46,11 @@ const LINES: ReadonlyMap<string, Line> = new Map<string, Line>([
   ],
 ]);
 
-/** So many notices of a kind are told one by one, such as columns of dates; of more the first, and how many. */
-const TOLD_ONE_BY_ONE = 4;
-
 /** A notice that stands for itself. */
 const plainLine: Line = (alike) => {
-  const few = alike.length <= TOLD_ONE_BY_ONE;
-  const said = (few ? alike : alike.slice(0, 1)).map(problemWords);
-  const others = few ? [] : [alsoInRows(alike)].filter((more) => more !== '');
+  const { told, counted } = noticesTold(alike);
+  const said = told.map(problemWords);
+  const others = [counted.length === 0 ? '' : alsoInRows(counted)].filter((more) => more !== '');
   return [...said.map(({ message }) => message), ...others, said[0]!.fix].join(' ');
 };
 

@@ -5,14 +5,7 @@ import type { Problem } from '../season/season.ts';
 /** The sentence that says what is wrong, and the one that says how to mend it. */
 export type ProblemSentence = (problem: Problem) => readonly [message: string, fix: string];
 
-const LONGEST_CITED = 60;
-
-/** A header or cell in quotation marks, on one line and cut where it is long. */
-export function cited(text: string | number | null | undefined): string {
-  const line = String(text ?? '').replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]+/gu, ' ');
-  const letters = [...line];
-  return `"${letters.length > LONGEST_CITED ? `${letters.slice(0, LONGEST_CITED - 1).join('')}…` : line}"`;
-}
+export { cited } from './told/places.ts';
 
 const DATE_ORDERS: Readonly<Record<string, string>> = {
   dmy: 'day-month-year',
