@@ -3,8 +3,8 @@
  * foretells a vial from all others.
  */
 
+import { expMinus } from '../numerics/exponential.ts';
 import { logMeanExp } from '../numerics/importance.ts';
-import { softplus } from '../regression/latent-likelihood.ts';
 import type { PosteriorDraw } from '../regression/posterior.ts';
 import type { FruitModel, FruitRow } from './fruit-model.ts';
 import { levelAt, pairPredictor, sdOf, storagePredictor } from './fruit-rate.ts';
@@ -85,12 +85,28 @@ function logProbability(rows: readonly FruitRow[], etas: readonly number[], sd: 
   return logMeanExp(terms) + Math.log(terms.length);
 }
 
+/** Products of 1 + exp(−|eta|) are this large at most before their logarithm is taken: one for many rows. */
+const LARGE_PRODUCT = 1e250;
+const MOST_FLOWERS = 64;
+
 function logBinomial(rows: readonly FruitRow[], etas: readonly number[], shift: number): number {
   let sum = 0;
-  rows.forEach(({ fruits, flowers }, i) => {
-    const eta = etas[i]!;
-    if (eta === Number.NEGATIVE_INFINITY) return;
-    sum += fruits * (eta + shift) - flowers * softplus(eta + shift);
-  });
-  return sum;
+  let product = 1;
+  for (let i = 0; i < rows.length; i += 1) {
+    if (etas[i] === Number.NEGATIVE_INFINITY) continue;
+    const { fruits, flowers } = rows[i]!;
+    const eta = etas[i]! + shift;
+    const e = expMinus(Math.abs(eta));
+    sum += eta > 0 ? (fruits - flowers) * eta : fruits * eta;
+    if (flowers > MOST_FLOWERS) {
+      sum -= flowers * Math.log1p(e);
+      continue;
+    }
+    product *= (1 + e) ** flowers;
+    if (product > LARGE_PRODUCT) {
+      sum -= Math.log(product);
+      product = 1;
+    }
+  }
+  return sum - Math.log(product);
 }

@@ -26,6 +26,8 @@ export interface RowWork {
   readonly scaled: Float64Array;
   /** By level of the exclusive factor: log-likelihood of its rows, then probability that it is not barren. */
   readonly level: Float64Array;
+  /** By level of the exclusive factor: product of 1 + exp(−|eta|) over the trials of its rows. */
+  readonly product: Float64Array;
   /** Gradient and step of the last Newton or chord step. */
   readonly slope: LatentPoint;
   readonly step: LatentPoint;
@@ -43,6 +45,7 @@ export function rowWork(model: LatentModel): RowWork {
     weight: new Float64Array(model.n),
     scaled: new Float64Array(model.coreSize),
     level: new Float64Array(model.barren.length),
+    product: new Float64Array(model.barren.length),
     slope: emptyPoint(model),
     step: emptyPoint(model),
   };
@@ -80,11 +83,6 @@ export function linearPredictor(
   }
 }
 
-/** Log of 1 + exp(x), without overflow. */
-export function softplus(x: number): number {
-  return x > 0 ? x + Math.log1p(Math.exp(-x)) : Math.log1p(Math.exp(x));
-}
-
 /** Inverse of the logit. */
 export function logistic01(x: number): number {
   if (x >= 0) return 1 / (1 + Math.exp(-x));
@@ -98,9 +96,16 @@ export function logistic01(x: number): number {
  * Where an exclusive factor is at work, rows of a barren level count with the probability that the level is of
  * the ordinary kind; the weight keeps only the part of the curvature that is never negative, so that the normal
  * matrix stays positive definite (the draws are reweighted by the exact likelihood afterwards).
+ *
+ * @param slopes whether score and weight are wanted too
  */
-export function logLikelihood(model: LatentModel, scales: LatentScales, work: RowWork): number {
-  if (model.exclusive >= 0 && scales.exclusive > 0) return mixedLogLikelihood(model, scales, work);
+export function logLikelihood(
+  model: LatentModel,
+  scales: LatentScales,
+  work: RowWork,
+  slopes = true,
+): number {
+  if (model.exclusive >= 0 && scales.exclusive > 0) return mixedLogLikelihood(model, scales, work, slopes);
   work.level.fill(1);
   return plainLogLikelihood(model, work);
 }
@@ -135,41 +140,65 @@ function plainLogLikelihood({ n, trials, successes }: LatentModel, work: RowWork
   return sum - Math.log(product);
 }
 
-/** Log-likelihood of one row; its score and weight go into `work`. */
-function rowTerms(model: LatentModel, work: RowWork, i: number): number {
-  const eta = work.eta[i]!;
-  const trials = model.trials[i]!;
-  const successes = model.successes[i]!;
-  const e = expMinus(Math.abs(eta));
-  const small = e / (1 + e);
-  const p = eta >= 0 ? 1 - small : small;
-  work.score[i] = successes - trials * p;
-  work.weight[i] = trials * small * (1 - small);
-  return successes * eta - trials * (Math.max(eta, 0) + Math.log1p(e));
-}
+/** Rows of more trials take a logarithm of their own, so that no power overflows. */
+const mostTrials = 64;
 
-function mixedLogLikelihood(model: LatentModel, scales: LatentScales, work: RowWork): number {
+/** Adds up the rows by level, their logarithms left in a product: a logarithm a level instead of one a row. */
+function addRows(model: LatentModel, work: RowWork, slopes: boolean): number {
   const { codes } = model.factors[model.exclusive]!;
-  const { level } = work;
+  const { eta, score, weight, level, product } = work;
   let sum = 0;
   level.fill(0);
+  product.fill(1);
   for (let i = 0; i < model.n; i += 1) {
-    const term = rowTerms(model, work, i);
+    const x = eta[i]!;
+    const m = model.trials[i]!;
+    const y = model.successes[i]!;
+    const e = expMinus(Math.abs(x));
+    if (slopes) {
+      const small = e / (1 + e);
+      score[i] = y - m * (x >= 0 ? 1 - small : small);
+      weight[i] = m * small * (1 - small);
+    }
+    let term = x > 0 ? y * x - m * x : y * x;
     const code = codes[i]!;
-    if (code >= 0) level[code]! += term;
-    else sum += term;
+    if (code < 0 || m > mostTrials) term -= m * Math.log1p(e);
+    if (code < 0) {
+      sum += term;
+      continue;
+    }
+    if (m <= mostTrials) {
+      const whole = product[code]! * (m === 1 ? 1 + e : (1 + e) ** m);
+      product[code] = whole > largeProduct ? 1 : whole;
+      if (whole > largeProduct) term -= Math.log(whole);
+    }
+    level[code]! += term;
   }
+  return sum;
+}
+
+function mixedLogLikelihood(
+  model: LatentModel,
+  scales: LatentScales,
+  work: RowWork,
+  slopes: boolean,
+): number {
+  const { codes } = model.factors[model.exclusive]!;
+  const { level, product } = work;
+  let sum = addRows(model, work, slopes);
   const pi = scales.exclusive;
   for (let a = 0; a < level.length; a += 1) {
+    const own = level[a]! - Math.log(product[a]!);
     if (model.barren[a]) {
-      const ordinary = (1 - pi) * Math.exp(level[a]!);
+      const ordinary = (1 - pi) * Math.exp(own);
       sum += Math.log(pi + ordinary);
       level[a] = ordinary / (pi + ordinary);
     } else {
-      sum += Math.log1p(-pi) + level[a]!;
+      sum += Math.log1p(-pi) + own;
       level[a] = 1;
     }
   }
+  if (!slopes) return sum;
   for (let i = 0; i < model.n; i += 1) {
     const code = codes[i]!;
     if (code < 0 || level[code] === 1) continue;

@@ -98,10 +98,18 @@ function barrenLevels({ exclusive, eliminated }: LatentModel, { level }: RowWork
     : new Float64Array(0);
 }
 
-/** Log-likelihood minus half the squared length of the point; leaves score and weights in `work`. */
-export function density(model: LatentModel, scales: LatentScales, point: LatentPoint, work: RowWork): number {
+/**
+ * Log-likelihood minus half the squared length of the point; leaves score and weights in `work` unless `slopes` is false.
+ */
+export function density(
+  model: LatentModel,
+  scales: LatentScales,
+  point: LatentPoint,
+  work: RowWork,
+  slopes = true,
+): number {
   linearPredictor(model, scales, point, work);
-  return logLikelihood(model, scales, work) - (squared(point.core) + squared(point.block)) / 2;
+  return logLikelihood(model, scales, work, slopes) - (squared(point.core) + squared(point.block)) / 2;
 }
 
 function squared(x: Float64Array): number {

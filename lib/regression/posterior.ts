@@ -159,7 +159,7 @@ function propose(
       else mirror(noise);
       const k = scalesOf.push(scales) - 1;
       const logProposal = drawNormal(latent, mode, noise, bounds, point);
-      logWeights[k] = prior + density(latent, scales, point, finder.work) - logProposal;
+      logWeights[k] = prior + density(latent, scales, point, finder.work, false) - logProposal;
       cores.set(point.core, k * latent.coreSize);
       blocks.set(point.block, k * latent.blockSize);
       for (let a = 0; a < levels; a += 1) barren[k * levels + a] = 1 - finder.work.level[a]!;

@@ -165,12 +165,19 @@ export const COLUMNS: Readonly<Record<KnownKind, readonly Column[]>> = {
 /** The kinds of file in the order in which a tie is decided. */
 export const KINDS: readonly KnownKind[] = ['crosses', 'vials', 'flowers'];
 
+const ASCII = /^[\t -~]*$/;
+
 /**
  * A header as it is compared: lower case, without accents, spaces, dashes, underscores and brackets.
  *
  * @example foldHeader('Pollination Date') // 'pollinationdate'
  */
 export function foldHeader(header: string): string {
+  if (ASCII.test(header)) {
+    // Most headers are: the tables of Unicode need not be loaded for them.
+    const plain = header.trim().toLowerCase();
+    return plain.replace(/[^a-z0-9]/g, '') || plain;
+  }
   const lower = header.trim().normalize('NFKD').toLowerCase();
   // A header of signs only is compared as it stands.
   return lower.replace(/[^\p{L}\p{N}♀♂]/gu, '') || lower;
