@@ -58,7 +58,9 @@ async function workOut(
 ): Promise<void> {
   tell({ kind: 'stage', stage: 'counting' });
   const first = firstReading(notebook, season, firstAnalysis(season, options));
-  tell({ kind: 'first', parts: (await drawnReport(first.notebook, first.given)).parts });
+  const { parts } = await drawnReport(first.notebook, first.given);
+  // A list of three headings would only stand before the answer.
+  tell({ kind: 'first', parts: parts.filter((part) => part.startsWith('<section')) });
   const analysis = analyse(season, options, (stage) => tell({ kind: 'stage', stage }));
   tell({ kind: 'stage', stage: 'drawing' });
   const report = await drawnReport(notebook, { season, analysis });

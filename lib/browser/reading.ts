@@ -2,6 +2,7 @@ import { byCodePoint } from '../analysis/flowers.ts';
 import { plantsApart, sharedNames } from '../analysis/plants-apart.ts';
 import { type Refusal, uncountable } from '../analysis/refusal.ts';
 import { plantsOf } from '../decisions/next-season.ts';
+import { COLUMNS, KINDS } from '../season/columns.ts';
 import { understandHeader } from '../season/header.ts';
 import { questions } from '../season/problems.ts';
 import type { Problem, Season, SeasonFile } from '../season/season.ts';
@@ -44,6 +45,9 @@ export interface Reading {
   readonly names: readonly string[];
   /** The same with plants of several growers told apart. */
   readonly plants: readonly string[];
+  /** Headers that were not understood, and the columns that they could mean. */
+  readonly unused: readonly string[];
+  readonly columns: readonly string[];
   /** Names that look like one plant: the commoner one first. */
   readonly alike: readonly (readonly [kept: string, other: string])[];
   /** Whether a file of expected flowers was among them. */
@@ -66,6 +70,7 @@ export function readingOf(season: Season, map: ReadonlyMap<string, string>): Rea
     sameNames: sharedNames(season.crosses),
     names: sortedPlants(season),
     plants: sortedPlants(plantsApart(season).season),
+    ...columnsLeft(season),
     alike: alikeNames(season),
     flowersGiven: season.files.some(({ kind }) => kind === 'flowers'),
   };
@@ -73,6 +78,18 @@ export function readingOf(season: Season, map: ReadonlyMap<string, string>): Rea
 
 function sortedPlants(season: Season): string[] {
   return [...plantsOf(season)].sort(byCodePoint);
+}
+
+function columnsLeft({ files }: Season): Pick<Reading, 'unused' | 'columns'> {
+  const headers = files.flatMap(({ columns }) => columns);
+  const taken = new Set(headers.map(({ column }) => column));
+  const open = headers.filter(({ header, column }) => column === null && header !== '');
+  const kinds = KINDS.filter((kind) => files.some((file) => file.kind === kind));
+  const names = kinds.flatMap((kind) => COLUMNS[kind].map(({ name }) => name));
+  return {
+    unused: [...new Set(open.map(({ header }) => header))],
+    columns: [...new Set(names)].filter((name) => !taken.has(name)),
+  };
 }
 
 function alikeNames({ files }: Season): [kept: string, other: string][] {

@@ -29,7 +29,7 @@ export function savedSettings({ answers, settings }: Said): string {
   const texts: readonly (readonly [string, readonly string[]])[] = [
     ['date-order', answers.dateOrder === null ? [] : [answers.dateOrder]],
     ['date-system', settings.dateSystem === null ? [] : [String(settings.dateSystem)]],
-    ['map', [...answers.map].map(([header, column]) => `${header}=${column}`)],
+    ['map', [...answers.map, ...settings.map].map(([header, column]) => `${header}=${column}`)],
     ['same', same.map((names) => names.join('='))],
     ['same-plants', answers.samePlants ? [''] : []],
     ['endpoint', [endpoint]],

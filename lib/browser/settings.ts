@@ -44,6 +44,8 @@ export interface Settings {
   readonly dateSystem: DateSystem | null;
   /** Lists of names of one plant, the one that is kept first. */
   readonly same: readonly (readonly string[])[];
+  /** From headers that were not understood to our columns. */
+  readonly map: readonly (readonly [header: string, column: string])[];
   readonly must: readonly Wish[];
   readonly atMost: readonly Wish[];
   /** The file that settings were taken from. */
@@ -52,7 +54,7 @@ export interface Settings {
 
 export const NO_SETTINGS: Settings = {
   ...{ worth: '', useOn: '', endpoint: 'initial', expected: new Map(), level: '', asOf: '' },
-  ...{ ageScale: null, dateSystem: null, same: [], must: [], atMost: [], file: null },
+  ...{ ageScale: null, dateSystem: null, same: [], map: [], must: [], atMost: [], file: null },
 };
 
 /** Of 100, as a proportion: by moving the decimal point, so that it is the number a command line would hold. */

@@ -44,7 +44,7 @@ function listFields(
   const blank = list === 'atMost' ? words.anySeedParent : words.choosePlant;
   const number = html`<label class="field" for="own-${list}-number">${flowers ?? ''}</label>
 <input id="own-${list}-number" inputmode="numeric" size="4">`;
-  return html`<fieldset><legend>${legend}</legend>${list === 'same' ? '' : html`<p>${words.wishHint}</p>`}${saidItems(list, said)}
+  return html`<fieldset><legend>${legend}</legend>${flowers === null ? '' : html`<p>${words.wishHint}</p>`}${saidItems(list, said)}
 ${select(`own-${list}-first`, first, words.choosePlant, names.first)}
 ${select(`own-${list}-second`, second, blank, names.second)}
 ${flowers === null ? '' : number}
@@ -54,16 +54,19 @@ ${flowers === null ? '' : number}
 const wishSaid = (list: 'must' | 'atMost', wishes: readonly Wish[]): string[] =>
   wishes.map(({ names, flowers }) => words[list].said(names, flowers));
 
-/** The three lists that a grower may fill. */
+/** The lists that a grower may fill; that of columns only where one was not understood. */
 export function listsMarkup(
-  { names, plants }: Pick<Reading, 'names' | 'plants'>,
-  { same, must, atMost }: Settings,
+  { names, plants, unused, columns }: Pick<Reading, 'names' | 'plants' | 'unused' | 'columns'>,
+  { same, map, must, atMost }: Settings,
   samePlants: boolean,
 ): Html {
   const told = samePlants ? names : plants;
   const both = { first: told, second: told };
   const pairs = same.flatMap(([kept = '', ...others]) => [words.same.said(kept, others.join(', '))]);
-  return html`${listFields('same', pairs, { first: names, second: names })}
+  const read = map.map(([header, column]) => words.map.said(header, column));
+  const headers =
+    unused.length + read.length === 0 ? '' : listFields('map', read, { first: unused, second: columns });
+  return html`${headers}${listFields('same', pairs, { first: names, second: names })}
 ${listFields('must', wishSaid('must', must), both)}
 ${listFields('atMost', wishSaid('atMost', atMost), both)}`;
 }
@@ -71,6 +74,10 @@ ${listFields('atMost', wishSaid('atMost', atMost), both)}`;
 /** The settings with what was chosen put on one of the lists; null where the choice is not complete. */
 export function withListed(settings: Settings, list: ListName, chosen: Chosen): Settings | null {
   const { first, second } = chosen;
+  if (list === 'map') {
+    if (first === '' || second === '') return null;
+    return { ...settings, map: [...settings.map, [first, second]] };
+  }
   if (list === 'same') {
     if (first === '' || second === '' || first === second) return null;
     return { ...settings, same: [...settings.same, [first, second]] };

@@ -23,12 +23,12 @@ export function analyseOptions(
 }
 
 function readOptions(
-  { endpoint, asOf, dateSystem, same, file }: Settings,
-  { map, dateOrder }: Answers,
+  { endpoint, asOf, dateSystem, same, map, file }: Settings,
+  { map: answered, dateOrder }: Answers,
 ): PlainReadOptions {
   return {
     endpoint,
-    map: [...map],
+    map: [...answered, ...map],
     same,
     ...(asOf === '' ? {} : { asOf }),
     ...(dateOrder === null ? {} : { dateOrder }),

@@ -55,8 +55,7 @@ const FIXES: Readonly<Record<string, string>> = {
   'not-text': `Choose the sheet itself. ${EXPORT_SPREADSHEET}`,
   'kind-unknown': 'Say below what the file is, or check that its first row holds the headers.',
   'column-missing': 'Say below which of your columns it is, or add the column to the sheet.',
-  'column-unknown':
-    'If it holds something that is needed, give it one of the headers in the list of columns.',
+  'column-unknown': 'If it holds something that counts, say what under “More settings”.',
   'column-guessed': 'If that is wrong, rename the column in the sheet.',
   'vial-unknown': 'Choose your file of vials too, or fill in pollen_collected.',
   'future-date': 'Correct the date, or give a later day under “More settings”.',

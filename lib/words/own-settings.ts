@@ -4,7 +4,7 @@ import { type FailureCode, type FailureDetails, failureWords } from './english-f
 import { cited } from './problem-sentence.ts';
 
 /** The lists that a grower may fill in the settings. */
-export type ListName = 'same' | 'must' | 'atMost';
+export type ListName = 'map' | 'same' | 'must' | 'atMost';
 
 /** What the page says at its settings; markup stands with the page. */
 export const OWN_SETTINGS = {
@@ -23,6 +23,14 @@ export const OWN_SETTINGS = {
   dateUnsaid: 'Counted as the file says, else from 1900',
   date1900: 'Counted from 1900',
   date1904: 'Counted from 1904, as older sheets made on a Mac do',
+  map: {
+    legend: 'A column of yours that was not understood',
+    first: 'Your column',
+    second: 'What it holds',
+    flowers: null,
+    add: 'Read it so',
+    said: (header: string, column: string): string => `${cited(header)} is ${column}`,
+  },
   same: {
     legend: 'Two names of one plant',
     first: 'Name to keep',
@@ -52,6 +60,7 @@ export const OWN_SETTINGS = {
   choosePlant: 'choose',
   takeOut: (what: string): string => `Take out: ${what}`,
   incomplete: {
+    map: 'Choose your column and what it holds first.',
     same: 'Choose two different names first.',
     must: 'Choose both parents and a whole number of flowers from 1 up.',
     atMost: 'Choose the pollen parent and a whole number of flowers.',

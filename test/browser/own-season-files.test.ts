@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import writeExcelFile from 'write-excel-file/node';
 import { readSeason } from '../../lib/season/read-season.ts';
 import { hasChromium, openBrowser, siteAddress } from './finished-pages.ts';
 import {
@@ -13,6 +14,7 @@ import {
   openOwnSeason,
   read,
   savedBy,
+  tree,
 } from './own-season-page.ts';
 
 const HEAD = 'cross_id,pollination_date,seed_parent,pollen_parent,storage,pollen_age_days,outcome';
@@ -252,6 +254,95 @@ describe.runIf(hasChromium())('files on the page', () => {
         ({ crossId, seedParent, storage, outcome }) => [crossId, seedParent, storage, outcome],
       );
     expect(crosses(cleaned)).toEqual(crosses(SMALL));
+    await close();
+  });
+
+  it('may be a workbook, read sheet by sheet as the command reads it', async () => {
+    const { page, complaints, close } = await openOwnSeason(browser);
+    const cells = (line: string) => line.split(',').map((cell) => cell.replace(/^"|"$/g, ''));
+    // Written by write-excel-file, a writer from outside the project.
+    const rows = SMALL.split('\n').map((line) => cells(line).map((value) => ({ value })));
+    const book = file('season.xlsx', await writeExcelFile(rows).toBuffer());
+    await choose(page, book);
+    await read(page);
+    await page.locator('#own-work').click();
+    await done(page);
+    const saved = await savedBy(page, () => page.locator('#own-save-report').click());
+    expect(tree(saved)).toBe(tree(commandReport([book]).text));
+    expect(complaints).toEqual([]);
+    await close();
+  });
+
+  it('may be dropped, several at once, or pasted as a spreadsheet copies them, with tabs', async () => {
+    const { page, complaints, close } = await openOwnSeason(browser);
+    const vials = readFileSync(demoFile('vials.csv'), 'utf8');
+    const give = (kind: 'drop' | 'paste', files: readonly (readonly [string, string])[]) =>
+      page.evaluate(
+        ([event, list]) => {
+          const data = new DataTransfer();
+          for (const [name, text] of list) data.items.add(new File([text], name));
+          const init = { bubbles: true, cancelable: true };
+          document.body.dispatchEvent(
+            event === 'drop'
+              ? new DragEvent('drop', { ...init, dataTransfer: data })
+              : new ClipboardEvent('paste', { ...init, clipboardData: data }),
+          );
+        },
+        [kind, files] as const,
+      );
+    await give('drop', [
+      ['crosses.csv', SMALL],
+      ['vials.csv', vials],
+    ]);
+    await read(page);
+    expect(await page.locator('#own-chosen li').count()).toBe(2);
+    await give('paste', [['vials.csv', vials]]);
+    await page.waitForFunction(() =>
+      document.getElementById('own-status')?.textContent?.includes('is the same'),
+    );
+    for (const name of ['crosses.csv', 'vials.csv']) await page.locator(`[data-remove="${name}"]`).click();
+    await page.locator('details:has(#own-pasted) > summary').click();
+    await page.locator('#own-paste').click();
+    expect(await status(page)).toContain('Nothing was pasted yet');
+    await page.fill('#own-pasted', SMALL.replaceAll('"', '').replaceAll(',', '\t'));
+    await page.locator('#own-paste').click();
+    await read(page);
+    expect(await page.locator('#own-read-files').textContent()).toContain('12 rows, 12 used, 0 left out');
+    expect(complaints).toEqual([]);
+    await close();
+  });
+
+  it('that the browser may not read are told of, and the others are read', async () => {
+    const { page, close } = await openOwnSeason(browser);
+    await page.evaluate((text) => {
+      const locked = new File(['x'], 'locked.csv');
+      locked.arrayBuffer = () => Promise.reject(new DOMException('locked', 'NotReadableError'));
+      const files = [locked, new File([text], 'crosses.csv')];
+      const drop = new DragEvent('drop', { bubbles: true, cancelable: true });
+      Object.defineProperty(drop, 'dataTransfer', { value: { files } });
+      document.body.dispatchEvent(drop);
+    }, SMALL);
+    await read(page);
+    expect(await page.locator('#own-chosen .error').textContent()).toMatch(/^locked\.csv can’t be read: /);
+    await page.locator('#own-work').click();
+    await done(page);
+    await close();
+  });
+
+  it('may have a column that was not understood, which can be named', async () => {
+    const { page, close } = await openOwnSeason(browser);
+    const season = file('mine.csv', SMALL.replace('pollen_age_days', 'Qux'));
+    await choose(page, season);
+    await read(page);
+    await page.locator('#own-change > summary').click();
+    await page.locator('#own-more > summary').click();
+    await page.selectOption('#own-map-first', 'Qux');
+    await page.selectOption('#own-map-second', 'pollen_age_days');
+    await page.locator('[data-add=map]').click();
+    await page.locator('#own-settings button[type=submit]').click();
+    await done(page);
+    const saved = await savedBy(page, () => page.locator('#own-save-report').click());
+    expect(tree(saved)).toBe(tree(commandReport([season], ['--map', 'Qux=pollen_age_days']).text));
     await close();
   });
 

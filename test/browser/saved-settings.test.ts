@@ -13,6 +13,7 @@ const settings = {
   ...NO_SETTINGS,
   ...{ worth: '33.3', useOn: '2026-06-01', endpoint: 'final' as const, level: '90', asOf: '2025-12-01' },
   ...{ ageScale: 'days' as const, dateSystem: 1904 as const, same: [['A', 'a']] },
+  map: [['days', 'pollen_age_days'] as const],
   must: [{ names: 'A × B', flowers: 2 }],
   atMost: [{ names: 'C=c', flowers: 5 }],
 };
@@ -26,7 +27,7 @@ describe('saved settings', () => {
     expect([...readSettings('settings.json', text)]).toEqual([
       ['date-order', ['dmy']],
       ['date-system', ['1904']],
-      ['map', ['Zorn = x=outcome']],
+      ['map', ['Zorn = x=outcome', 'days=pollen_age_days']],
       ['same', ['A=a']],
       ['same-plants', ['']],
       ['endpoint', ['final']],
@@ -45,9 +46,10 @@ describe('saved settings', () => {
 
   it('are read back as they were, the day of one season apart', () => {
     const back = settingsFrom('s.json', savedSettings({ answers, settings }), nothing);
-    expect(back.answers).toEqual(answers);
+    const all = [...answers.map, ...settings.map];
+    expect(back.answers).toEqual({ ...answers, map: new Map(all) });
     const file = { file: 's.json', sha256: expect.stringMatching(/^[0-9a-f]{64}$/) };
-    expect(back.settings).toEqual({ ...settings, asOf: '', file });
+    expect(back.settings).toEqual({ ...settings, map: [], asOf: '', file });
   });
 
   it('leave as it is what they do not name', () => {
