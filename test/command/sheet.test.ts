@@ -37,6 +37,35 @@ describe('the command sheet', () => {
     expect(season.crosses.every(({ storage, ageDays }) => storage === 'fresh' || ageDays! > 0)).toBe(true);
   });
 
+  it('gives a file that, filled in, is next season’s crosses: both seasons go into one analysis', async () => {
+    const { written } = await made('next.csv');
+    const [header, ...rows] = written.get('next.csv')!.trimEnd().split('\r\n');
+    const at = header!.split(',').indexOf('outcome');
+    // Every flower pollinated on its planned day, or on one of July where no day was planned; every third fails.
+    const filled = rows.map((row, i) => {
+      const cells = row.split(',');
+      cells[1] = cells.at(-1)!.replace('planned for ', '') || '2026-07-20';
+      cells[at] = i % 3 === 0 ? 'none' : 'fruit';
+      return cells.join(',');
+    });
+    const files = { ...FILES, 'next.csv': [header, ...filled].join('\r\n') };
+    const line = ['analyse', 'crosses.csv', 'next.csv', '--vials', 'vials.csv', '--json'];
+    const { status, out } = await run(line, { files });
+    expect(status).toBeLessThan(2);
+    const result = JSON.parse(out);
+    expect(schemaFaults('analyse', result)).toEqual([]);
+    const { bySeason, changes } = result.seasons;
+    const last = bySeason.at(-1);
+    expect([last.season, last.flowers, last.fruits]).toEqual(['2026', 96, 64]);
+    expect(changes.at(-1)).toMatchObject({ to: '2026', later: { fruits: 64, flowers: 96 } });
+    // Each vial's own record has grown by the flowers that the sheet gave it.
+    const before = JSON.parse((await run([...line.filter((word) => word !== 'next.csv')], { files })).out);
+    const used = (of: typeof result) =>
+      of.vials.reduce((sum: number, vial: { flowers: number }) => sum + vial.flowers, 0);
+    const column = header!.split(',').indexOf('vial');
+    expect(used(result) - used(before)).toBe(filled.filter((row) => row.split(',')[column] !== '').length);
+  });
+
   it('renders a page of the mix that was chosen, in between where none was', async () => {
     const mixes: string[] = [];
     const renderSheet: MemoryFiles['renderSheet'] = async (_, __, mix) => {
