@@ -40,7 +40,7 @@ caption{text-align:left;color:var(--quiet);padding-bottom:.4rem}
 th,td{padding:.35rem .75rem .35rem 0;text-align:left;vertical-align:top;border-bottom:1px solid var(--rule)}
 th{font-weight:600}
 tbody th{font-weight:inherit}
-.number{white-space:nowrap}
+.number,.code{white-space:nowrap}
 th:last-child,td:last-child{padding-right:0}
 thead th{vertical-align:bottom;border-bottom-color:var(--ink)}
 .number{text-align:right}
@@ -103,6 +103,7 @@ figure .chart{width:auto;max-width:100%;max-height:120mm}
 caption{break-after:avoid;padding-bottom:2pt}
 table.sheet{font-size:10pt}
 .sheet th,.sheet td{padding-top:2.5pt;padding-bottom:2.5pt}
+.sheet tbody{break-inside:avoid}
 p{orphans:3;widows:3}
 }
 `;

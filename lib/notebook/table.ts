@@ -48,7 +48,9 @@ ${body}</tbody>
 
 function tableCell(cell: string, index: number, columns: FigureTable['columns']): Html {
   const { title, numeric } = columns[index]!;
-  if (index === 0) return html`<th scope="row" role="rowheader" class="${kind(numeric)}">${cell}</th>`;
+  if (index === 0) {
+    return html`<th scope="row" role="rowheader" class="${isCode(cell) ? 'code' : kind(numeric)}">${cell}</th>`;
+  }
   return html`<td role="cell" class="${kind(numeric)}" data-title="${title}">${cell}</td>`;
 }
 
@@ -57,6 +59,11 @@ function layout({ columns, rows }: FigureTable): string {
   if (columns.length > columnsThatFit) return 'cards';
   const long = rows.some((row) => row.some((cell) => cell.length > lettersThatFit));
   return columns.length === columnsThatFit && long ? 'plain cards told' : 'plain';
+}
+
+/** A name such as F-02 stays on one line; a long one may break. */
+function isCode(cell: string): boolean {
+  return /^\S{1,10}$/.test(cell) && cell.includes('-');
 }
 
 function kind(numeric: boolean | undefined): string {

@@ -93,17 +93,18 @@ export function rowsAnswer({ rows }: Pick<Analysis, 'rows'>): string {
 }
 
 /**
- * What the lost tags could hide: "12 tags were lost. Had all 12 flowers failed, 150 of 270 took; had all taken, …".
+ * What the lost tags could hide: "12 tags were lost. As observed 150 of 258 took. Had all 12 flowers failed, 150 of 270; …".
  *
- * @example lostTagsSaid(analysis) // '9 tags were lost. If those 9 flowers had failed, 75 of 171 would have taken; if those 9…'
+ * @example lostTagsSaid(analysis) // '9 tags were lost. As observed, without them, 75 of 162 took. If those 9 flowers had failed, 75 of 171 would have…'
  */
 export function lostTagsSaid({ raw }: Pick<Analysis, 'raw'>): string {
   const { lost, lowest, highest } = raw.lostTags.overall;
+  const { fruits, flowers } = raw.overall;
   if (lost === 0) return 'No tag was lost.';
   const hidden = lost === 1 ? 'that flower' : `those ${wholeNumber(lost)} flowers`;
   return (
-    `${counted(lost, 'tag')} ${lost === 1 ? 'was' : 'were'} lost. If ${hidden} had failed, ` +
-    `${counts(lowest.fruits, lowest.flowers)} would have taken; if ${hidden} had taken, ` +
+    `${counted(lost, 'tag')} ${lost === 1 ? 'was' : 'were'} lost. As observed, without ${lost === 1 ? 'it' : 'them'}, ` +
+    `${counts(fruits, flowers)} took. If ${hidden} had failed, ${counts(lowest.fruits, lowest.flowers)} would have taken; if ${hidden} had taken, ` +
     `${counts(highest.fruits, highest.flowers)}. The answers lie between the two.`
   );
 }

@@ -32,6 +32,20 @@ describe('dataTable', () => {
     ]);
   });
 
+  it('keeps a short name with a hyphen on one line, and lets a long one break', () => {
+    const rows = [
+      ['F-02', '1'],
+      ['Salt-Moon × Copper-Tide', '2'],
+      ['fresh', '3'],
+    ];
+    const document = parsed(dataTable({ ...table, rows }).markup);
+    expect([...document.querySelectorAll('tbody th')].map((th) => th.getAttribute('class'))).toEqual([
+      'code',
+      'word',
+      'word',
+    ]);
+  });
+
   it('escapes what stands in cells', () => {
     const document = parsed(dataTable(table).markup);
     expect(

@@ -178,7 +178,7 @@ describe('the answers on rows, tags and vials', () => {
 
   it('says what the lost tags could hide', () => {
     expect(review.lostTagsSaid(analysis)).toMatch(
-      /^\d+ tags were lost\. If those \d+ flowers had failed, \d+ of \d+/,
+      /^\d+ tags were lost\. As observed, without them, \d+ of \d+ took\. If those \d+ flowers had failed, \d+ of \d+/,
     );
   });
 });
