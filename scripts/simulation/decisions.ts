@@ -1,6 +1,8 @@
 /** Many growers' scores become the table of targets: mean regret, divergence, area and cover, each with its standard error. */
 
 import type { GrowerScore } from './grower-score.ts';
+import type { PlanGives } from './plan-score.ts';
+import { PLANS } from './plan-score.ts';
 import { RULES } from './rules.ts';
 
 /** The score of one grower of one kind; null where the model did not settle. */
@@ -32,20 +34,20 @@ export interface DecisionScores {
   readonly divergenceRatio: Share;
   /** Regret of one who knows the world over that of the best rule. */
   readonly regretInformedRatio: Share;
-  /** Of the plan, and of one without a model, over that of one who knows the world and the files. */
-  readonly area: readonly Share[];
-  readonly areaTried: readonly Share[];
-  readonly fruits: readonly Share[];
-  readonly varieties: readonly Share[];
-  /** Of the plan, and of one who knows the world and the files, over that of one who knows all. */
-  readonly areaOfAll: readonly Share[];
-  readonly areaTriedOfAll: readonly Share[];
+  /** What the plan gives over what each of the others does. */
+  readonly plan: readonly PlanShare[];
   readonly covered: Share;
   readonly verdicts: GrowerScore['verdicts'];
 }
 
-/** Whose plan, in the lists of a score. */
-const [ALL_KNOWING, PLAN, NO_MODEL, INFORMED] = [0, 1, 2, 3] as const;
+/** What the command's plan gives, over what another's gives. */
+export interface PlanShare {
+  readonly other: (typeof PLANS)[number];
+  readonly area: Share;
+  readonly areaTried: Share;
+  readonly fruits: Share;
+  readonly varieties: Share;
+}
 
 /** Sum of one over sum of the other, with its standard error. */
 export function ratio(top: readonly number[], bottom: readonly number[]): Share {
@@ -65,6 +67,25 @@ function againstBest(lists: readonly (readonly number[])[]): Share {
   );
 }
 
+const OURS = 'the plan';
+
+/** Each grower's plan weighs alike, however many flowers it is for. */
+function planShare(scores: readonly GrowerScore[], other: PlanShare['other']): PlanShare {
+  const [own, whose] = [PLANS.indexOf(OURS), PLANS.indexOf(other)];
+  const share = (pick: (gives: PlanGives) => number) =>
+    ratio(
+      scores.map(({ plans }) => pick(plans[own]!) / pick(plans[whose]!)),
+      scores.map(() => 1),
+    );
+  return {
+    other,
+    area: share(({ area }) => area),
+    areaTried: share(({ areaTried }) => areaTried),
+    fruits: share(({ fruits }) => fruits),
+    varieties: share(({ varieties }) => varieties),
+  };
+}
+
 /** One entry a kind of growers, in the order of their first. */
 export function decisionScores(scored: readonly ScoredGrower[]): DecisionScores[] {
   return [...new Set(scored.map(({ world }) => world))].map((world) => {
@@ -76,18 +97,6 @@ export function decisionScores(scored: readonly ScoredGrower[]): DecisionScores[
         ratio(
           lists.map((list) => list[at]!),
           vials,
-        ),
-      );
-    // Each grower's plan weighs alike, however many flowers it is for.
-    const reached = (
-      pick: (score: GrowerScore) => readonly number[],
-      whose: readonly number[] = [PLAN, NO_MODEL],
-      of: number = INFORMED,
-    ) =>
-      whose.map((at) =>
-        ratio(
-          scores.map((score) => pick(score)[at]! / pick(score)[of]!),
-          scores.map(() => 1),
         ),
       );
     const total = (count: (score: GrowerScore) => number) =>
@@ -115,12 +124,7 @@ export function decisionScores(scored: readonly ScoredGrower[]): DecisionScores[
       regretTrueWorthRatio: againstBest(lists.regretTrueWorth),
       divergence: means(lists.divergence),
       divergenceRatio: againstBest(lists.divergence),
-      area: reached(({ area }) => area),
-      areaTried: reached(({ areaTried }) => areaTried),
-      fruits: reached(({ fruits }) => fruits),
-      varieties: reached(({ varieties }) => varieties),
-      areaOfAll: reached(({ area }) => area, [PLAN, INFORMED], ALL_KNOWING),
-      areaTriedOfAll: reached(({ areaTried }) => areaTried, [PLAN, INFORMED], ALL_KNOWING),
+      plan: PLANS.filter((other) => other !== OURS).map((other) => planShare(scores, other)),
       covered: ratio(
         scores.map(({ covered }) => covered),
         vials,
@@ -158,14 +162,12 @@ export function decisionTable(worlds: readonly DecisionScores[]): string {
     row('divergence ÷ better rate (target: at most 0.70)', (world) => world.divergenceRatio, 2),
     ...rates.map((name, at) => row(`divergence: ${name}`, (world) => world.divergence[at]!, 4)),
     row('the same of one who knows the world', (world) => world.regretInformedRatio, 2),
-    row('area, % of who knows the world (target: 95)', (world) => world.area[0]!, 1, 100),
-    row('… of a plan without a model', (world) => world.area[1]!, 1, 100),
-    row('… among tried pairs alone', (world) => world.areaTried[0]!, 1, 100),
-    row('most fruits, % of the same', (world) => world.fruits[0]!, 1, 100),
-    row('most varieties, % of the same', (world) => world.varieties[0]!, 1, 100),
-    row('area, % of who knows all', (world) => world.areaOfAll[0]!, 1, 100),
-    row('… among tried pairs alone', (world) => world.areaTriedOfAll[0]!, 1, 100),
-    row('area of who knows the world, % of who knows all', (world) => world.areaOfAll[1]!, 1, 100),
+    ...PLANS.filter((other) => other !== OURS).flatMap((other, at) => [
+      row(`area of the plan, % of who ${other}`, (world) => world.plan[at]!.area, 1, 100),
+      row('… among tried pairs alone', (world) => world.plan[at]!.areaTried, 1, 100),
+      row('… most fruits', (world) => world.plan[at]!.fruits, 1, 100),
+      row('… most varieties', (world) => world.plan[at]!.varieties, 1, 100),
+    ]),
     row('95 % ranges that held the truth, % (target: 93 to 97)', (world) => world.covered, 1, 100),
     line(['growers without a model', ...worlds.map(({ unsettled }) => String(unsettled))]),
   ].join('\n');

@@ -16,6 +16,7 @@ import type { Season, Vial } from '../../lib/season/season.ts';
 import type { SimulatedGrower } from './grower-season.ts';
 import { oracle } from './grower-truth.ts';
 import { informed } from './informed.ts';
+import type { PlanGives } from './plan-score.ts';
 import { planScore } from './plan-score.ts';
 import type { Regret, TrueRates } from './regret.ts';
 import { divergence, regretOfUse, regretOfVerdict, TESTS } from './regret.ts';
@@ -40,15 +41,8 @@ export interface GrowerScore {
   readonly verdicts: Readonly<Record<VialVerdict, number>>;
   /** Regret of the verdicts of one who knows the world, over both days, against the worth that is printed. */
   readonly regretInformed: number;
-  /**
-   * Area under the frontier, the most fruits and the most varieties, at the true rates: of one who knows all, of the plan, of a plan
-   * without a model, and of one who knows the world and the files.
-   */
-  readonly area: readonly number[];
-  /** The areas over tried pairs alone. */
-  readonly areaTried: readonly number[];
-  readonly fruits: readonly number[];
-  readonly varieties: readonly number[];
+  /** What the plans give, in the order of `PLANS`. */
+  readonly plans: readonly PlanGives[];
 }
 
 /** What the command would say. */
@@ -202,6 +196,9 @@ export function growerScore(grower: SimulatedGrower): GrowerScore | null {
       'test-first': count('test-first'),
       discard: count('discard'),
     },
-    ...planScore(grower, given, bestKnown),
+    plans: planScore(grower, given, {
+      bestKnown,
+      truePriors: informed(season, truth, lots, { choices: false }),
+    }),
   };
 }

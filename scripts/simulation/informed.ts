@@ -66,7 +66,7 @@ function choiceOf(
   };
 }
 
-function named(season: Season, truth: GrowerTruth, lots: readonly Lot[]): Named {
+function named(season: Season, truth: GrowerTruth, lots: readonly Lot[], choices: boolean): Named {
   const { nature } = truth;
   const [effects, pairCodes, couples, fathers] = [1, 2, 3, 4].map(() => new Positions()) as [
     Positions,
@@ -109,7 +109,7 @@ function named(season: Season, truth: GrowerTruth, lots: readonly Lot[]): Named 
         ...(lot ? [effect('vial', lot.vial)] : []),
       ],
       pollen: lot ? certain(truth, lot.storage, cross.ageDays!) : 0,
-      choice: choiceOf(truth, lots, { day, father: pollenParent, vial }),
+      choice: choices ? choiceOf(truth, lots, { day, father: pollenParent, vial }) : null,
     };
   });
   const { intercept, incompatible, noGoodPollen } = nature;
@@ -168,10 +168,19 @@ function barrenOf(
   });
 }
 
-/** Draws of what the files and the world tell together. */
-export function informed(season: Season, truth: GrowerTruth, lots: readonly Lot[]): Predictor {
+/**
+ * Draws of what the files and the world tell together.
+ *
+ * @param choices whether it also knows how growers choose: what pollen a pair was given tells how hard the grower found it
+ */
+export function informed(
+  season: Season,
+  truth: GrowerTruth,
+  lots: readonly Lot[],
+  { choices = true }: { readonly choices?: boolean } = {},
+): Predictor {
   const { nature } = truth;
-  const known = named(season, truth, lots);
+  const known = named(season, truth, lots, choices);
   const draws = informedDraws(known.problem, DRAWS, randomStream(SEED));
   const kept = new Map<string, Float64Array>();
   const pair = (mother: string, father: string): Float64Array => {
