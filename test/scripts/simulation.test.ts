@@ -155,5 +155,5 @@ describe('a simulated grower', () => {
     expect(area.get('knows all')).toBeLessThan(Math.min(0.95, area.get('knows the world')!));
     expect(score!.regretInformedRatio.value).toBeLessThan(score!.regretRatio.value + 0.1);
     expect(score!.covered.value).toBeGreaterThan(0.88);
-  });
+  }, 180_000);
 });
