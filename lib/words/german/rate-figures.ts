@@ -163,14 +163,14 @@ export const ageWords = {
   axis: 'Alter des Pollens in Tagen',
   fresh: ({ fruits, flowers }: Proportion) => `frisch ${counts(fruits, flowers)}`,
   counted: storageLabel,
-  estimated: 'geschätzt, mit Spanne',
+  estimated: 'geschätzt; dünn: ebenso möglich',
   oldest: (oldestDays: number) => `nichts bekannt nach ${afterDays(oldestDays)}`,
   finding: (storage: string, young: AgePoint, old: AgePoint): string =>
     `${capitalised(pollenOf(storage))} setzt nach der Schätzung ${youngSaid(young.ageDays)} bei ${inTen(young.estimate)} Blüten an und bei ` +
     `${inTen(old.estimate)} im höchsten erprobten Alter: ${days(old.ageDays)}.`,
   description: (storage: string): string =>
-    `Eine Kurve des geschätzten Fruchtansatzes nach Alter (${pollenOf(storage)}), mit einem Band für die Spanne, über den gezählten Raten ` +
-    'nach Alter, jede als Punkt mit Spanne. Sie bricht beim höchsten erprobten Alter ab.',
+    `Eine Kurve des geschätzten Fruchtansatzes nach Alter (${pollenOf(storage)}), mit einem Band für die Spanne und dünnen Linien für ` +
+    'andere, ebenso mögliche Kurven, über den gezählten Raten nach Alter, jede als Punkt mit Spanne. Sie bricht beim höchsten erprobten Alter ab.',
   cells: (band: AgeBand): readonly string[] => [
     storageLabel(band.storage),
     ageBandLabel(band),
