@@ -118,6 +118,15 @@ describe('check', () => {
     ]);
     const asked = await checked(crosses);
     expect([asked.status, asked.error!.code]).toEqual([2, 'question-open']);
+    // Both readings, and both answers, in the error and beside the column.
+    const [{ problems }] = asked.files as [FileJson];
+    const [question] = problems.filter(({ code }) => code === 'date-order-unclear');
+    for (const { message, fix } of [asked.error!, question!]) {
+      expect(message).toMatch(
+        /\d{4}-\d\d-\d\d read as day-month-year, but \d{4}-\d\d-\d\d as month-day-year/,
+      );
+      expect(fix).toContain('--date-order dmy or --date-order mdy');
+    }
     const answered = await checked(crosses, '--date-order', 'dmy');
     expect([answered.status, answered.files![0]!.used]).toEqual([0, 2]);
   });

@@ -9,6 +9,40 @@ describe('the command with settings', () => {
   );
   const answers = ['--date-order', 'dmy', '--map', 'Wer=seed_parent'];
 
+  it('serves the next year, whose columns stand otherwise, and tells which header is gone', async () => {
+    const saved = JSON.stringify({
+      ...{ version: 1, 'date-order': 'dmy', map: ['Wer=seed_parent', 'Womit=storage'] },
+      same: ['Salt Moon=Saltmoon'],
+    });
+    const row = (tag: string, date: string) => `fruit;${date};B;${tag};fresh;Saltmoon;dry`;
+    const header = 'outcome;pollination_date;pollen_parent;cross_id;Womit;Wer';
+    const read = (head: string) =>
+      run(['check', 'next.csv', '--settings', 'mine.json', '--json'], {
+        files: {
+          'mine.json': saved,
+          'next.csv': [head, row('N1', '03/04/2026'), row('N2', '05/04/2026')].join('\n'),
+        },
+      });
+    const moved = await read(`${header};weather`);
+    expect(moved.status).toBe(0);
+    const [file] = JSON.parse(moved.out).files;
+    expect([file.rows, file.used]).toEqual([2, 2]);
+    expect(file.problems.map(({ code }: { code: string }) => code)).toEqual(['column-unknown']);
+    // The header of the mother has another name this year: the file says so, and asks for it.
+    const renamed = await read(`${header.replace('Wer', 'Mutti')};weather`);
+    expect(renamed.status).toBe(2);
+    const found = JSON.parse(renamed.out).files[0].problems.map(
+      ({ code, value }: { code: string; value: string | null }) => [code, value],
+    );
+    expect(found).toEqual([
+      ['column-missing', null],
+      ['column-unknown', null],
+      ['column-unknown', null],
+      ['map-header-missing', 'Wer'],
+      ['same-name-missing', 'Saltmoon'],
+    ]);
+  });
+
   it('asks once, saves the answer, and takes it next time', async () => {
     const files = { 'a.csv': asked };
     expect((await run(['check', 'a.csv'], { files })).status).toBe(2);

@@ -1,6 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { Ajv } from 'ajv';
+import { parse } from 'csv-parse/sync';
 import { describe, expect, it } from 'vitest';
+import { readSeason } from '../../lib/season/read-season.ts';
 import { writeSeason } from '../../lib/season/write-season.ts';
 import { seasonOf } from '../season-of.ts';
 
@@ -47,6 +49,42 @@ describe('the data package', () => {
       expect(resource.schema.fields.map((field: { name: string }) => field.name)).toEqual(header);
       expect(resource.schema.fields[0].description).toBe(`about ${header[0]}`);
       expect(resource.bytes).toBe(Buffer.byteLength(files[i]!.text));
+    }
+  });
+
+  it('is kept to by every cell of the demo season: types, needed cells, words, keys', () => {
+    const demo = ['crosses.csv', 'vials.csv', 'flowers.csv'].map((name) => ({
+      name,
+      bytes: readFileSync(new URL(`../../data-demo/${name}`, import.meta.url)),
+    }));
+    const files = writeSeason(readSeason(demo));
+    const { resources } = JSON.parse(files.at(-1)!.text);
+    expect(resources).toHaveLength(3);
+    // Lexical forms of the types: Table Schema, version 1 (Frictionless Data).
+    const forms: Readonly<Record<string, RegExp>> = {
+      ...{ string: /^/, date: /^\d{4}-\d\d-\d\d$/, integer: /^-?\d+$/, number: /^-?\d+(?:\.\d+)?$/ },
+      boolean: /^(?:yes|no)$/,
+    };
+    for (const [i, { schema, dialect, path }] of resources.entries()) {
+      const rows: Record<string, string>[] = parse(files[i]!.text, {
+        bom: true,
+        columns: true,
+        delimiter: dialect.delimiter,
+      });
+      expect(files[i]!.name).toBe(path);
+      for (const { name, type, constraints = {} } of schema.fields) {
+        const cells = rows.map((row) => row[name]!);
+        const filled = cells.filter((cell) => cell !== '');
+        if (constraints.required) expect(filled).toHaveLength(cells.length);
+        if (name === schema.primaryKey) expect(new Set(cells).size).toBe(cells.length);
+        const wrong = filled.filter(
+          (cell) =>
+            !forms[type]!.test(cell) ||
+            (constraints.enum && !constraints.enum.includes(cell)) ||
+            (constraints.minimum !== undefined && Number(cell) < constraints.minimum),
+        );
+        expect([name, wrong]).toEqual([name, []]);
+      }
     }
   });
 });

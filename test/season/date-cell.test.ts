@@ -9,6 +9,30 @@ import {
   threeNumbers,
 } from '../../lib/season/date-cell.ts';
 
+describe('days', () => {
+  it('are the same in every time zone', () => {
+    const before = process.env.TZ;
+    const read = (zone: string) => {
+      process.env.TZ = zone;
+      return [
+        ...['2025-06-14T00:30:00Z', '2025-06-14 23:59', '14.06.2025 00:00', '45822.99'].map((text) =>
+          readDate(text, text.startsWith('4') ? 1900 : 'dmy'),
+        ),
+        serialDate(45822, 1900),
+      ];
+    };
+    try {
+      const far = read('Pacific/Kiritimati');
+      expect(new Date(2025, 5, 14).toISOString()).toBe('2025-06-13T10:00:00.000Z');
+      expect(far).toEqual([...Array(4).fill({ value: '2025-06-14' }), '2025-06-14']);
+      expect(read('America/Los_Angeles')).toEqual(far);
+    } finally {
+      if (before === undefined) delete process.env.TZ;
+      else process.env.TZ = before;
+    }
+  });
+});
+
 describe('readDate', () => {
   it.each([
     ['2025-06-14', null],
