@@ -21,6 +21,8 @@ import type { DateOrder } from './season.ts';
 export interface DateOptions {
   readonly dateOrder?: DateOrder;
   readonly dateSystem?: DateSystem;
+  /** What a workbook says of itself. */
+  readonly ownSystem?: DateSystem;
 }
 
 /** The distinct texts of a column, each where it stands first. */
@@ -117,12 +119,12 @@ function firstSerial(cells: readonly DateCell[]): DateCell | undefined {
 /** The system of a column of a spreadsheet's own numbers for days, told with the first of them; null where it is none. */
 function serialSystem(
   { cells, placed }: DateColumn,
-  said: DateSystem | undefined,
+  { dateSystem: said, ownSystem = 1900 }: DateOptions,
   report: Report,
 ): DateSystem | null {
   const serial = firstSerial(cells);
   if (serial === undefined) return null;
-  const system = said ?? 1900;
+  const system = said ?? ownSystem;
   const date = serialDate(Number.parseInt(serial.text, 10), system);
   const details = { row: serial.row, date, system };
   if (said === undefined)
@@ -154,14 +156,14 @@ function orderOf(
 export function dateFormsOf(
   rows: readonly Row[],
   header: Header,
-  { dateOrder, dateSystem }: DateOptions,
+  options: DateOptions,
   report: Report,
 ): Map<string, DateForm> {
   const forms = new Map<string, DateForm>();
   const columns = dateColumnsOf(rows, header);
   for (const column of columns) {
     reportTwoDigitYears(column.cells, column.placed, report);
-    const form = serialSystem(column, dateSystem, report) ?? orderOf(column, columns, dateOrder, report);
+    const form = serialSystem(column, options, report) ?? orderOf(column, columns, options.dateOrder, report);
     if (form !== null) forms.set(column.name, form);
   }
   return forms;

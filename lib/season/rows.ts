@@ -1,5 +1,6 @@
 /** A file as rows of cells: what reading its bytes comes to. */
 
+import type { DateSystem } from './date-cell.ts';
 import type { DecodedText } from './encoding.ts';
 import type { OtherFormat } from './other-format.ts';
 
@@ -41,6 +42,8 @@ export interface Rows {
   readonly sheet: string | null;
   /** Whether every line stood in quotation marks as a whole. */
   readonly linesQuoted?: boolean;
+  /** From which day a workbook counts its numbers for days; absent in other files. */
+  readonly dateSystem?: DateSystem;
   /** How many rows of the sheet are hidden; 0 in other files. */
   readonly hiddenRows?: number;
   /** Where cells are joined over several rows, as the sheet writes it; none in other files. */

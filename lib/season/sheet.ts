@@ -148,6 +148,8 @@ function laidOut(source: SeasonSource, options: SheetOptions, rows: Rows, alone:
     void problems.push(problemAt(place, severity, code, parts));
   const below = rows.fault === null ? rows.rows.slice(1) : [];
   const header = rows.fault === null ? headerOf(top.cells, below, options.map, said) : NO_HEADER;
+  const { dateSystem: ownSystem } = rows;
+  const dateOptions = { ...options, ...(ownSystem === undefined ? {} : { ownSystem }) };
   let dateForms = new Map<string, DateForm>();
   if (rows.fault !== null) report('error', rows.fault, faultDetails(source.bytes, rows.fault, rows.format));
   else {
@@ -155,7 +157,7 @@ function laidOut(source: SeasonSource, options: SheetOptions, rows: Rows, alone:
     reportLooks(rows, report);
     reportEncoding(rows, header, report);
     reportHeader(header, top.cells, below, report);
-    if (header.kind !== 'unknown') dateForms = dateFormsOf(below, header, options, report);
+    if (header.kind !== 'unknown') dateForms = dateFormsOf(below, header, dateOptions, report);
     if (below.length === 0 && header.kind !== 'unknown')
       report(header.kind === 'crosses' ? 'error' : 'warning', 'no-rows');
   }

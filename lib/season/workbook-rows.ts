@@ -54,6 +54,7 @@ export function workbookRows(bytes: Uint8Array, map: HeaderMap): Rows[] {
   const passedOver = filled.filter((sheet) => !read.includes(sheet)).map(({ name }) => name);
   return read.map(({ name, rows, headerAt, hiddenRows, merged }, index) => ({
     ...NOTHING,
+    dateSystem: book.dateSystem,
     hiddenRows,
     merged,
     rows: rows.slice(headerAt),

@@ -1,5 +1,6 @@
 /** An .xlsx workbook (ECMA-376) → its sheets, as rows of text. */
 
+import type { DateSystem } from './date-cell.ts';
 import { decodeText } from './encoding.ts';
 import { type NumberShown, numberStyles } from './number-formats.ts';
 import { type SheetCells, sheetCells, unescaped } from './sheet-cells.ts';
@@ -14,7 +15,7 @@ export interface WorkbookSheet extends SheetCells {
 
 /** The sheets of a workbook, or why it could not be read. */
 export type Workbook =
-  | { readonly sheets: readonly WorkbookSheet[] }
+  | { readonly sheets: readonly WorkbookSheet[]; readonly dateSystem: DateSystem }
   | { readonly fault: 'workbook-broken' | 'workbook-too-large' | 'workbook-locked' | 'spreadsheet-file' };
 
 const PARTS = /^(?:_rels\/\.rels|.*\.xml|.*\.xml\.rels)$/;
@@ -109,10 +110,10 @@ function contentsOf(xml: string): Contents {
   return { sheets, date1904 };
 }
 
-function sheetsOf(parts: Parts): WorkbookSheet[] | null {
+function bookOf(parts: Parts): Workbook {
   const book = parts.relations('').byType.get('officeDocument') ?? 'xl/workbook.xml';
   const xml = parts.text(book);
-  if (xml === undefined || !/<(?:\w+:)?workbook[\s>]/.test(xml)) return null;
+  if (xml === undefined || !/<(?:\w+:)?workbook[\s>]/.test(xml)) return { fault: 'spreadsheet-file' };
   const { sheets, date1904 } = contentsOf(xml);
   const { byId, byType } = parts.relations(book);
   const styles = parts.text(byType.get('styles') ?? '');
@@ -122,11 +123,12 @@ function sheetsOf(parts: Parts): WorkbookSheet[] | null {
     texts: shared === undefined ? [] : sharedTexts(shared),
     dateSystem: date1904 ? (1904 as const) : (1900 as const),
   };
-  return sheets.map(({ name, id, hidden }) => {
+  const read = sheets.map(({ name, id, hidden }) => {
     const sheet = parts.text(byId.get(id) ?? '');
     if (sheet === undefined) throw new ZipFault('broken');
     return { name, hidden, ...sheetCells(sheet, context) };
   });
+  return { sheets: read, dateSystem: context.dateSystem };
 }
 
 /** The name that a locked workbook's older container gives to what it hides, in UTF-16. */
@@ -151,9 +153,7 @@ function isArchive(bytes: Uint8Array): boolean {
 export function readWorkbook(bytes: Uint8Array): Workbook {
   if (!isArchive(bytes)) return { fault: holds(bytes, LOCKED) ? 'workbook-locked' : 'spreadsheet-file' };
   try {
-    const parts = new Parts(unzipped(bytes, (name) => PARTS.test(name) && !ELSEWHERE.test(name)));
-    const sheets = sheetsOf(parts);
-    return sheets === null ? { fault: 'spreadsheet-file' } : { sheets };
+    return bookOf(new Parts(unzipped(bytes, (name) => PARTS.test(name) && !ELSEWHERE.test(name))));
   } catch (error) {
     return {
       fault:

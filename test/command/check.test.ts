@@ -8,7 +8,10 @@ async function checked(crosses: string, ...options: string[]) {
   const { status, out } = await run(['check', 'crosses.csv', '--json', ...options], {
     files: { 'crosses.csv': crosses },
   });
-  return { status, ...(JSON.parse(out) as { files?: FileJson[]; error?: { code: string; fix: string } }) };
+  return {
+    status,
+    ...(JSON.parse(out) as { files?: FileJson[]; error?: { code: string; message: string; fix: string } }),
+  };
 }
 
 const codes = (files: readonly FileJson[] | undefined) =>

@@ -79,6 +79,16 @@ describe('workbookRows', () => {
     expect(readSeason([{ name: 'book.xlsx', bytes: alone }]).crosses).toHaveLength(1);
   });
 
+  it('reads days without a style by the system of the workbook itself', () => {
+    const flower = inlineRow(2, 'T1', '44347', 'A', 'B', 'fresh', 'fruit');
+    const sheets = [{ name: 'A', rows: inlineRow(1, ...CROSSES) + flower }];
+    const bytes = madeWorkbook({ sheets, workbookPr: '<workbookPr date1904="1"/>' });
+    const [cross] = readSeason([{ name: 'b.xlsx', bytes }]).crosses;
+    expect(cross.pollinationDate).toBe('2025-06-01');
+    const said = readSeason([{ name: 'b.xlsx', bytes }], { dateSystem: 1900 }).crosses[0];
+    expect(said.pollinationDate).toBe('2021-05-31');
+  });
+
   it("takes a spreadsheet's own errors for faults of their cells", () => {
     const rows =
       inlineRow(1, ...CROSSES) +

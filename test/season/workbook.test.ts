@@ -39,6 +39,7 @@ describe('readWorkbook', () => {
   it('reads several sheets by their names', () => {
     const sheets = ['One', 'Two &amp; Three'].map((name) => ({ name, rows: inlineRow(1, name) }));
     expect(readWorkbook(madeWorkbook({ sheets }))).toEqual({
+      dateSystem: 1900,
       sheets: ['One', 'Two & Three'].map((name) => ({
         ...{ name, hidden: false, hiddenRows: 0, merged: [] },
         rows: [{ row: 1, cells: [name] }],
