@@ -76,7 +76,19 @@ const LANGUAGE_FOLDERS = { de: 'words/german/', es: 'words/spanish/', fr: 'words
  * What pages and results say whatever the season: a name that is such a word is no proof of a leak. Each language
  * besides English stands apart, since its words are in its own pages only.
  */
-function ownTextModule(textOfSources, notebooks, translations) {
+function ownTextModule(wordsIn, notebooks, translations) {
+  const ownText = [wordsIn('en'), ...notebooks.flatMap(({ lines }) => lines)].join('\n');
+  const ownTextIn = Object.keys(LANGUAGE_FOLDERS).map((language) => {
+    const own = translations.filter((translation) => translation.language === language);
+    return [language, [wordsIn(language), ...own.flatMap(({ own: { lines } }) => lines)].join('\n')];
+  });
+  return `export const ownText = ${JSON.stringify(ownText)};
+export const ownTextIn = ${JSON.stringify(Object.fromEntries(ownTextIn))};
+`;
+}
+
+/** The words of the library's sources in each language. */
+function wordsOfLibrary(textOfSources) {
   const files = readdirSync(join(root, 'lib'), { recursive: true })
     .filter((name) => /\.(ts|json)$/.test(name))
     .sort()
@@ -86,56 +98,91 @@ function ownTextModule(textOfSources, notebooks, translations) {
     }));
   const folders = Object.entries(LANGUAGE_FOLDERS);
   const english = files.filter(({ name }) => !folders.some(([, folder]) => name.startsWith(folder)));
-  const ownText = [textOfSources(english), ...notebooks.flatMap(({ lines }) => lines)].join('\n');
-  const ownTextIn = folders.map(([language, folder]) => {
-    const own = translations.filter((translation) => translation.language === language);
-    const words = textOfSources(files.filter(({ name }) => name.startsWith(folder)));
-    return [language, [words, ...own.flatMap(({ own: { lines } }) => lines)].join('\n')];
-  });
-  return `export const ownText = ${JSON.stringify(ownText)};
-export const ownTextIn = ${JSON.stringify(Object.fromEntries(ownTextIn))};
-`;
+  return new Map([
+    ['en', textOfSources(english)],
+    ...folders.map(([language, folder]) => [
+      language,
+      textOfSources(files.filter(({ name }) => name.startsWith(folder))),
+    ]),
+  ]);
 }
 
-/** Checks and compiles reports/*.md to dist/reports, and lists them; throws with one line a fault. */
-export async function compileNotebooks() {
+/** What an answer was to the same words before; `answer` is asked only where they are new. */
+function remembered(answer) {
+  const known = new Map();
+  return (key, words, ...given) => {
+    const before = known.get(key);
+    if (before?.words === words) return before.value;
+    const value = answer(...given);
+    known.set(key, { words, value });
+    return value;
+  };
+}
+
+/** The compiled parts of the library that compile notebooks. */
+async function notebookBuilders() {
   const build = (name) => import(pathToFileURL(dist('lib', 'notebook', 'build', name)).href);
-  const [
-    cells,
-    { checkNotebooks },
-    { compileNotebook },
-    { pairedNotebooks },
-    { textOfSources },
-    { NotebookError },
-  ] = await Promise.all([
-    build('cells.js'),
-    build('check.js'),
-    build('compile.js'),
-    build('translation.js'),
-    build('text-of-sources.js'),
+  const names = ['cells', 'check', 'compile', 'translation', 'text-of-sources'];
+  const modules = await Promise.all([
+    ...names.map((name) => build(`${name}.js`)),
     import(pathToFileURL(dist('lib', 'notebook', 'fault.js')).href),
   ]);
-  const read = readdirSync(join(root, 'reports'))
-    .filter((name) => name.endsWith('.md'))
-    .sort()
-    .map((name) => cells.readNotebook(`reports/${name}`, readFileSync(join(root, 'reports', name), 'utf8')));
-  const paired = pairedNotebooks(read);
-  const notebooks = paired.originals.filter(({ packages }) => packages.every(isInstalled));
-  const translations = paired.translations.filter(({ original }) => notebooks.includes(original));
-  const faults = checkNotebooks(notebooks, root);
-  if (faults.length > 0) throw new NotebookError(faults);
-  const compiled = new Map([
-    ...notebooks.map((notebook) => [`${notebook.name}.js`, compileNotebook(notebook)]),
-    ...translations.map(({ original, own }) => [`${own.name}.js`, compileNotebook(original, own)]),
-  ]);
-  const names = [...notebooks, ...translations.map(({ own }) => own)].map(({ name }) => name);
-  compiled.set('_own-text.js', ownTextModule(textOfSources, notebooks, translations));
-  compiled.set('_list.js', `export const names = ${JSON.stringify(names)};\n`);
+  return Object.assign({}, ...modules);
+}
+
+/**
+ * What checks and compiles reports/*.md to dist/reports, and lists them. It may be asked again and again while the library
+ * stays as it is: only what was changed is checked and compiled anew. It throws with one line a fault.
+ */
+export async function notebookCompiler() {
+  const build = await notebookBuilders();
+  const check = build.notebookChecker(root);
+  const readOne = remembered(build.readNotebook);
+  const compileOne = remembered(build.compileNotebook);
+  const words = wordsOfLibrary(build.textOfSources);
+  const written = new Map();
+  const read = (name) => {
+    const text = readFileSync(join(root, 'reports', name), 'utf8');
+    return readOne(name, text, `reports/${name}`, text);
+  };
+  return () => {
+    const files = readdirSync(join(root, 'reports')).filter((name) => name.endsWith('.md'));
+    const paired = build.pairedNotebooks(files.sort().map(read));
+    const notebooks = paired.originals.filter(({ packages }) => packages.every(isInstalled));
+    const translations = paired.translations.filter(({ original }) => notebooks.includes(original));
+    const faults = check(notebooks);
+    if (faults.length > 0) throw new build.NotebookError(faults);
+    const compiled = (own, ...parts) =>
+      compileOne(own.name, parts.map(({ lines }) => lines.join('\n')).join('\0'), ...parts);
+    const modules = new Map([
+      ...notebooks.map((notebook) => [`${notebook.name}.js`, compiled(notebook, notebook)]),
+      ...translations.map(({ original, own }) => [`${own.name}.js`, compiled(own, original, own)]),
+    ]);
+    const names = [...notebooks, ...translations.map(({ own }) => own)].map(({ name }) => name);
+    modules.set(
+      '_own-text.js',
+      ownTextModule((language) => words.get(language), notebooks, translations),
+    );
+    modules.set('_list.js', `export const names = ${JSON.stringify(names)};\n`);
+    writeModules(modules, written);
+  };
+}
+
+/** Writes compiled modules that are not as they were written last, and removes those that are no more. */
+function writeModules(modules, written) {
   mkdirSync(dist('reports'), { recursive: true });
   for (const name of readdirSync(dist('reports'))) {
-    if (!compiled.has(name) && !PARTS.includes(name)) rmSync(dist('reports', name));
+    if (!modules.has(name) && !PARTS.includes(name)) rmSync(dist('reports', name));
   }
-  for (const [name, code] of compiled) writeFileSync(dist('reports', name), code);
+  for (const [name, code] of modules) {
+    if (written.get(name) !== code) writeFileSync(dist('reports', name), code);
+    written.set(name, code);
+  }
+}
+
+/** Checks and compiles reports/*.md to dist/reports once. */
+export async function compileNotebooks() {
+  (await notebookCompiler())();
 }
 
 const PARTS = ['_own-season.js', '_explore.js'];
@@ -150,13 +197,15 @@ export async function compilePages() {
     build('own-season-page.js'),
     build('explore-script.js'),
   ]);
-  const { page } = ownSeasonPage(dist());
+  writeFileSync(
+    dist('reports', PARTS[0]),
+    `export const page = ${JSON.stringify(ownSeasonPage(dist()).page)};\n`,
+  );
   let script = null;
   if (['vega', 'vega-lite', 'vega-interpreter'].every(isInstalled)) {
     const { compile } = await import('vega-lite');
     script = exploreScript(dist(), (specification) => compile(specification).spec);
   }
-  writeFileSync(dist('reports', PARTS[0]), `export const page = ${JSON.stringify(page)};\n`);
   writeFileSync(dist('reports', PARTS[1]), `export const script = ${JSON.stringify(script)};\n`);
 }
 

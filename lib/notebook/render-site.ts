@@ -16,6 +16,7 @@ import { sitePages } from './site-pages.ts';
  *
  * @param parts what the site is made of besides the package's own notebooks
  * @param languages of the site: that of its pages, then those in which they can be had besides
+ * @param load how a compiled notebook of the package is loaded
  * @returns the files, and the pages left out because a package that they need is not installed
  * @throws NotebookError naming the notebook's file, line and column where a cell fails
  */
@@ -24,9 +25,10 @@ export async function renderSite(
   analysis: Analysis,
   parts: Omit<SiteParts, 'notebooks' | 'words'>,
   languages: readonly [Language, ...Language[]] = ['en'],
+  load?: (address: string) => Promise<unknown>,
 ): Promise<{ files: SiteFile[]; leftOut: FoundNotebooks['leftOut'] }> {
   const [{ notebooks, leftOut }, paper, words] = await Promise.all([
-    compiledNotebooks(languages),
+    compiledNotebooks(languages, load),
     openPaper(),
     Promise.all(languages.map(wordsIn)),
   ]);

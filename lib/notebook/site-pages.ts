@@ -1,11 +1,12 @@
 /** Compiled notebooks become the pages of a site: each run on the same season, the start page last. */
 
+import type { Analysis } from '../analyse.ts';
 import { englishFrame, type PageWords, renderPage } from './page.ts';
-import type { CompiledNotebook, Given } from './run.ts';
+import type { CompiledNotebook, FilledNotebook, Given } from './run.ts';
 import { runNotebook } from './run.ts';
 import type { SavedFile } from './saved-file.ts';
 import type { SiteFile } from './site.ts';
-import type { SiteEntry } from './site-contents.ts';
+import type { SiteEntry, SitePlace } from './site-contents.ts';
 import {
   type LanguagePages,
   listedIn,
@@ -25,6 +26,19 @@ export interface OtherPage extends Omit<SiteEntry, 'bytes'> {
   readonly text: string | ((pages: readonly SiteEntry[]) => string);
 }
 
+/** Pages by their notebook and the place they stand in. */
+export type KeptPages = Map<CompiledNotebook, Map<string, KeptPage>>;
+
+interface KeptPage {
+  readonly analysis: Analysis;
+  readonly page: MadePage;
+}
+
+interface MadePage {
+  readonly filled: FilledNotebook;
+  readonly text: string;
+}
+
 /** What a site is made of besides its season. */
 export interface SiteParts {
   readonly notebooks: readonly CompiledNotebook[];
@@ -36,6 +50,8 @@ export interface SiteParts {
   readonly invented: boolean;
   /** Frames of pages in the site's languages, that of its pages first; English where left out. */
   readonly words?: readonly PageWords[];
+  /** Pages made before, taken again while notebook, analysis and place are the same; added to. */
+  readonly kept?: KeptPages;
 }
 
 /**
@@ -89,9 +105,12 @@ async function makePages(one: LanguagePages, making: Making, made: MadePages): P
   const { downloads, otherPages, invented } = parts;
   const listed = listedWith(one, all, otherPages);
   const render = async ({ notebook, address, words, ...page }: PlannedPage, more: Partial<Given> = {}) => {
-    const filled = await runNotebook(notebook, { ...given, ...more }, one.suffix);
-    const twins = twinsOf({ notebook, address, words, ...page }, all);
-    return { filled, text: renderPage(filled, document, { address, pages: listed, twins }, words) };
+    const place = { address, pages: listed, twins: twinsOf({ notebook, address, words, ...page }, all) };
+    const make = async () => {
+      const filled = await runNotebook(notebook, { ...given, ...more }, one.suffix);
+      return { filled, text: renderPage(filled, document, place, words) };
+    };
+    return more.site === undefined ? keptOr(make, parts, { notebook, place, given }) : make();
   };
   const saved: SavedFile[] = [];
   for (const page of one.pages.filter(({ notebook }) => notebook.name !== START)) {
@@ -124,6 +143,25 @@ function listedWith(
     ...{ name, order },
   }));
   return inOrder([...own, ...others]).map(({ entry }) => entry);
+}
+
+/** A page that was made before from the same, else a new one, which is kept. The start page is always new. */
+async function keptOr(
+  make: () => Promise<MadePage>,
+  { kept }: SiteParts,
+  {
+    notebook,
+    place,
+    given,
+  }: { readonly notebook: CompiledNotebook; readonly place: SitePlace; readonly given: Given },
+): Promise<MadePage> {
+  const key = JSON.stringify(place);
+  const before = kept?.get(notebook)?.get(key);
+  if (before?.analysis === given.analysis) return before.page;
+  const page = await make();
+  const pages = kept?.get(notebook) ?? new Map<string, KeptPage>();
+  kept?.set(notebook, pages.set(key, { analysis: given.analysis, page }));
+  return page;
 }
 
 function sized(entry: SiteEntry, files: readonly SiteFile[]): SiteEntry {

@@ -37,20 +37,48 @@ interface CheckedFile {
  * @param root folder of the package whose `fruitodds` the cells import
  */
 export function checkNotebooks(notebooks: readonly Notebook[], root: string): Fault[] {
-  const files = new Map(
-    notebooks.map((notebook) => [resolve(root, `${notebook.file}.mts`), checkedFile(notebook)]),
-  );
-  const program = ts.createProgram([...files.keys()], options, virtualHost(files, root));
-  return [...files].flatMap(([path, file]) => {
-    const shape = shapeFaults(file.flat);
-    const source = program.getSourceFile(path)!;
-    const types = [...program.getSyntacticDiagnostics(source), ...program.getSemanticDiagnostics(source)]
-      .filter((diagnostic) => !isSecondOfTwo(file, source, diagnostic))
-      .map((diagnostic) => typeFault(file, source, diagnostic, program.getTypeChecker()));
-    return [...shape, ...types, ...orderFaults(file.flat, source, program.getTypeChecker())].sort(
-      (one, other) => one.line - other.line || one.column - other.column,
+  return notebookChecker(root)(notebooks);
+}
+
+/**
+ * The same, to be asked again and again: sources of types are read once, and a notebook whose cells and slots are as
+ * they were keeps its faults, since no notebook sees another.
+ *
+ * @param root folder of the package; its library must stay as it is
+ */
+export function notebookChecker(root: string): (notebooks: readonly Notebook[]) => Fault[] {
+  const sources = new Map<string, ts.SourceFile | undefined>();
+  const known = new Map<string, { readonly key: string; readonly faults: readonly Fault[] }>();
+  let before: ts.Program | undefined;
+  return (notebooks) => {
+    const files = new Map(
+      notebooks.map((notebook) => [resolve(root, `${notebook.file}.mts`), checkedFile(notebook)]),
     );
-  });
+    const changed = [...files].filter(([path, file]) => known.get(path)?.key !== keyOf(file));
+    if (changed.length > 0) {
+      const program = ts.createProgram([...files.keys()], options, virtualHost(files, root, sources), before);
+      before = program;
+      for (const [path, file] of changed)
+        known.set(path, { key: keyOf(file), faults: faultsOf(file, path, program) });
+    }
+    return [...files.keys()].flatMap((path) => known.get(path)!.faults);
+  };
+}
+
+/** What a notebook's faults and their places depend on. */
+function keyOf({ flat, text }: CheckedFile): string {
+  return JSON.stringify([text, flat.notebook.lines, flat.notebook.packages]);
+}
+
+function faultsOf(file: CheckedFile, path: string, program: ts.Program): Fault[] {
+  const shape = shapeFaults(file.flat);
+  const source = program.getSourceFile(path)!;
+  const types = [...program.getSyntacticDiagnostics(source), ...program.getSemanticDiagnostics(source)]
+    .filter((diagnostic) => !isSecondOfTwo(file, source, diagnostic))
+    .map((diagnostic) => typeFault(file, source, diagnostic, program.getTypeChecker()));
+  return [...shape, ...types, ...orderFaults(file.flat, source, program.getTypeChecker())].sort(
+    (one, other) => one.line - other.line || one.column - other.column,
+  );
 }
 
 function checkedFile(notebook: Notebook): CheckedFile {
@@ -65,7 +93,12 @@ function checkedFile(notebook: Notebook): CheckedFile {
   return { flat, text: `${flat.source.text}\n${tail.join('\n')}\n`, slots };
 }
 
-function virtualHost(files: ReadonlyMap<string, CheckedFile>, root: string): ts.CompilerHost {
+/** @param sources of types, read once: the same object tells the compiler that a file has not changed */
+function virtualHost(
+  files: ReadonlyMap<string, CheckedFile>,
+  root: string,
+  sources: Map<string, ts.SourceFile | undefined>,
+): ts.CompilerHost {
   const host = ts.createCompilerHost(options, true);
   const path = (name: string): string => resolve(root, name);
   return {
@@ -77,8 +110,14 @@ function virtualHost(files: ReadonlyMap<string, CheckedFile>, root: string): ts.
       [...files.keys()].some((file) => dirname(file) === path(name)) || ts.sys.directoryExists(name),
     getSourceFile: (name, languageVersion, ...rest) => {
       const text = files.get(path(name))?.text;
-      if (text === undefined) return host.getSourceFile(name, languageVersion, ...rest);
-      return ts.createSourceFile(name, text, languageVersion, true);
+      if (text === undefined) {
+        if (!sources.has(name)) sources.set(name, host.getSourceFile(name, languageVersion, ...rest));
+        return sources.get(name);
+      }
+      const before = sources.get(name);
+      if (before?.text === text) return before;
+      sources.set(name, ts.createSourceFile(name, text, languageVersion, true));
+      return sources.get(name);
     },
   };
 }
