@@ -1,7 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { readNotebook } from '../../lib/notebook/build/cells.ts';
-import { checkNotebooks } from '../../lib/notebook/build/check.ts';
+import { checkNotebooks, notebookChecker } from '../../lib/notebook/build/check.ts';
 import { faultLine } from '../../lib/notebook/fault.ts';
 
 // Cells are checked against the package as others see it: `npm test` compiles it first.
@@ -159,5 +159,29 @@ describe('checkNotebooks', () => {
     expect(found.filter((line) => line.startsWith(file)).map((line) => line.slice(file.length))).toEqual(
       faults,
     );
+  });
+});
+
+describe('notebookChecker', () => {
+  it('asked again finds what a new one finds: faults come, go and stay, of each notebook', () => {
+    const notebook = (name: string, cell: string, slot = 'a') =>
+      readNotebook(
+        `reports/${name}.md`,
+        `---\ntitle: T\ndescription: D\n---\n\`\`\`ts\n${cell}\n\`\`\`\n\n{{ ${slot} }}\n`,
+      );
+    const [fine, wrong] = ['const a = 1;', "const a: number = 'x';"];
+    const check = notebookChecker(root);
+    const rounds = [
+      [notebook('one', fine), notebook('two', wrong)],
+      [notebook('one', wrong), notebook('two', wrong)],
+      [notebook('one', fine, 'missing'), notebook('two', fine)],
+      [notebook('one', fine), notebook('two', fine), notebook('three', wrong)],
+    ];
+    const counts = rounds.map((round) => {
+      const faults = check(round).map(faultLine);
+      expect(faults).toEqual(checkNotebooks(round, root).map(faultLine));
+      return faults.length;
+    });
+    expect(counts).toEqual([1, 2, 1, 1]);
   });
 });

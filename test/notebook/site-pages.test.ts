@@ -2,7 +2,7 @@ import { parseHTML } from 'linkedom';
 import { describe, expect, it } from 'vitest';
 import type { CompiledNotebook, Given } from '../../lib/notebook/run.ts';
 import { savedFile } from '../../lib/notebook/saved-file.ts';
-import { type SiteParts, sitePages } from '../../lib/notebook/site-pages.ts';
+import { type KeptPages, type SiteParts, sitePages } from '../../lib/notebook/site-pages.ts';
 import { smallSeason } from './small-season.ts';
 
 const paper = parseHTML('<body></body>').document;
@@ -96,5 +96,25 @@ describe('sitePages', () => {
     expect(
       (await pages({ notebooks: [review], otherPages: [], downloads: [] })).map(({ name }) => name),
     ).toEqual(['review.html']);
+  });
+
+  it('takes pages made before again while season and place are the same, the start page never', async () => {
+    const made: string[] = [];
+    const counting = (name: string) =>
+      notebook(name, 10, () => {
+        made.push(name);
+        return 'x';
+      });
+    const [one, two, first] = [counting('one'), counting('two'), counting('index')];
+    const kept: KeptPages = new Map();
+    const again = (given = smallSeason, notebooks = [one, two, first]) =>
+      sitePages({ notebooks, downloads: [], otherPages: [], invented: false, kept }, given, paper);
+    const files = await again();
+    expect(await again()).toEqual(files);
+    expect(made.splice(0)).toEqual(['one', 'two', 'index', 'index']);
+    await again({ ...smallSeason, analysis: { ...smallSeason.analysis } });
+    expect(made.splice(0)).toEqual(['one', 'two', 'index']);
+    await again(smallSeason, [one, first]);
+    expect(made).toEqual(['one', 'index']);
   });
 });
