@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { logistic } from '../../lib/regression/logistic.ts';
 import { clusterRobust } from '../../lib/regression/robust.ts';
 import { waldIntervals } from '../../lib/regression/terms.ts';
-import { byTerm, expectReference, type Json } from './reference-cases.ts';
+import { byTerm, expectReference, type Json, numbers, readTable, texts } from './reference-cases.ts';
 import { diagnosticCase, diagnosticFit } from './reference-diagnostics.ts';
 
 describe('clusterRobust', () => {
@@ -29,6 +29,57 @@ describe('clusterRobust', () => {
     const { covariance } = clusterRobust(fit, { cluster: 'mother', adjustment: 'none' });
     const rows = [0, 1, 2, 3].map((j) => covariance.slice(4 * j, 4 * j + 4));
     expectReference(reference, 'cluster_robust', rows, wanted.vcov_cr0);
+  });
+
+  it('is, by morning, the sandwich of numerical derivatives of each morning’s log-likelihood', () => {
+    // Flowers of three invented seasons (test/reference/seven-effects.csv); Liang & Zeger (1986), without a correction.
+    const table = readTable('seven-effects.csv');
+    const [fruit, stored, mornings] = [
+      numbers(table, 'fruit'),
+      numbers(table, 'stored'),
+      texts(table, 'morning'),
+    ];
+    const season = logistic({
+      successes: fruit,
+      trials: fruit.map(() => 1),
+      columns: { stored },
+      groups: { morning: mornings },
+    });
+    const logLikOf = (morning: string | null, beta: readonly number[]): number =>
+      fruit.reduce((sum, y, i) => {
+        if (morning !== null && mornings[i] !== morning) return sum;
+        const eta = beta[0]! + beta[1]! * stored[i]!;
+        return sum + y * eta - Math.log(1 + Math.exp(eta));
+      }, 0);
+    const at = [...season.coefficients];
+    const moved = (change: readonly number[]) => at.map((value, j) => value + change[j]!);
+    const [h, unit] = [1e-4, [[1e-4, 0], [0, 1e-4]]]; // biome-ignore format: a table
+    const scores = [...new Set(mornings)].map((morning) =>
+      unit.map(
+        (step) => (logLikOf(morning, moved(step)) - logLikOf(morning, moved(step.map((x) => -x)))) / (2 * h),
+      ),
+    );
+    const curvature = unit.map((one) =>
+      unit.map((other) => {
+        const value = (a: number, b: number) =>
+          logLikOf(null, moved(one.map((x, j) => a * x + b * other[j]!)));
+        return -(value(1, 1) - value(1, -1) - value(-1, 1) + value(-1, -1)) / (4 * h * h);
+      }),
+    );
+    const [[a, b], [, d]] = curvature as [[number, number], [number, number]];
+    const inverse = [[d, -b], [-b, a]].map((row) => row.map((x) => x / (a * d - b * b))); // biome-ignore format: a table
+    const wanted = [0, 1].map((j) =>
+      Math.sqrt(
+        scores.reduce((sum, [s0, s1]) => sum + (inverse[j]![0]! * s0! + inverse[j]![1]! * s1!) ** 2, 0),
+      ),
+    );
+    const robust = clusterRobust(season, { cluster: 'morning', adjustment: 'none' });
+    expect(robust.clusters).toBe(new Set(mornings).size);
+    robust.terms.forEach(({ se }, j) => {
+      expect(Math.abs(se / wanted[j]! - 1)).toBeLessThan(1e-5);
+    });
+    // Mornings differ there: taking flowers as independent claims too much of the intercept.
+    expect(robust.terms[0]!.se).toBeGreaterThan(1.05 * season.terms[0]!.se);
   });
 
   it('gives Wald intervals about the same estimates', () => {
