@@ -169,7 +169,7 @@ export const ageWords = {
     `${inTen(old.estimate)} at ${days(old.ageDays)}, the oldest tried.`,
   description: (storage: string): string =>
     `A curve of the estimated fruit set of ${pollenOf(storage)} by age, with a band for its range and thin lines for other curves ` +
-    'that are as likely, over the counted rates by age, each a dot with its range. It breaks off at the oldest age tried.',
+    'that fit as well, over the counted rates by age, each a dot with its range. It breaks off at the oldest age tried.',
   cells: (band: AgeBand): readonly string[] => [
     storageLabel(band.storage),
     ageBandLabel(band),
