@@ -49,6 +49,44 @@ export function withColumns<T extends { readonly sources: readonly ColumnSource[
   }) as T & { readonly columns: readonly Float64Array[] };
 }
 
+/** Columns with their names, in order. */
+export interface NamedSources {
+  readonly names: readonly string[];
+  readonly sources: readonly ColumnSource[];
+}
+
+const untouched = new WeakMap<object, NamedSources>();
+
+/**
+ * A specification whose `columns` are written out at the first look at them, a Map by name. Until then a fit of it takes
+ * the sources as they are.
+ */
+export function specOfSources<T extends object>(
+  rest: T,
+  named: NamedSources,
+): T & { readonly columns: ReadonlyMap<string, Float64Array> } {
+  const spec = { ...rest };
+  let columns: ReadonlyMap<string, Float64Array> | null = null;
+  untouched.set(spec, named);
+  return Object.defineProperty(spec, 'columns', {
+    enumerable: true,
+    get: () => {
+      // Whoever has the columns may change them.
+      untouched.delete(spec);
+      if (columns === null) {
+        const written = columnsOf(named.sources);
+        columns = new Map(named.names.map((name, j) => [name, written[j]!]));
+      }
+      return columns;
+    },
+  }) as T & { readonly columns: ReadonlyMap<string, Float64Array> };
+}
+
+/** The sources of such a specification; undefined for any other, or once its columns have been looked at. */
+export function untouchedSources(spec: object): NamedSources | undefined {
+  return untouched.get(spec);
+}
+
 /** Names of the indicator columns and their codes, from n labels. */
 export interface LabelledColumns {
   readonly names: readonly string[];

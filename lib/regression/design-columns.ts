@@ -1,16 +1,16 @@
 /** Designs from typed columns: numbers, factors, interactions and splines become a design of full rank. */
 
 import { checkChoice } from '../numerics/arguments.ts';
+import { columnsOf, type NamedSources, specOfSources, untouchedSources } from './column-source.ts';
 import { type DesignSpec, designOf, type GroupLabels } from './design.ts';
 import {
-  type ColumnList,
   checkTerms,
-  columnsOfTerm,
   type DesignTerm,
   mapOf,
   type Named,
   partsOf,
   type SimpleTerm,
+  sourcesOfTerm,
   type TermSource,
   type Variable,
   variableOf,
@@ -18,6 +18,7 @@ import {
 import { joinRows } from './joined-rows.ts';
 import { fullKnots } from './natural-spline.ts';
 import { orthogonalBasis } from './orthogonal-basis.ts';
+import { sparseBasis } from './sparse-basis.ts';
 
 /** A response of n rows with typed variables and the terms made from them. */
 export interface TypedDesignSpec extends Omit<DesignSpec, 'columns'> {
@@ -46,6 +47,11 @@ export interface TypedDesign {
 const isMissing = (value: number | string | null | undefined): boolean =>
   value === null || value === undefined;
 
+function anyMissing(values: Variable, n: number): boolean {
+  for (let i = 0; i < n; i += 1) if (isMissing(values[i])) return true;
+  return false;
+}
+
 /** The first missing variable or group of each row that has one, in row order. */
 function missingRows(
   source: Omit<TermSource, 'levels'>,
@@ -55,6 +61,7 @@ function missingRows(
   const used = new Set(terms.flatMap(partsOf).map(({ variable }) => variable));
   const sources = [...used].map((name) => [name, variableOf(source, name)] as const);
   const all: readonly (readonly [string, Variable])[] = [...sources, ...groups];
+  if (!all.some(([, values]) => anyMissing(values, source.n))) return [];
   return Array.from({ length: source.n }, (_, i) => i).flatMap((i) => {
     const missing = all.find(([, values]) => isMissing(values[i]));
     return missing === undefined ? [] : [{ row: i + 1, variable: missing[0] }];
@@ -72,7 +79,9 @@ function splitLevels(
   name: string,
   stated: readonly string[] | undefined,
 ): { readonly used: readonly string[]; readonly empty: readonly string[] } {
-  const present = new Set(Array.from(variableOf(source, name), String));
+  const values = variableOf(source, name);
+  const present = new Set<string>();
+  for (let i = 0; i < values.length; i += 1) present.add(String(values[i]));
   const wanted = stated ?? [...present].sort();
   const used = wanted.filter((level) => present.has(level));
   if (new Set(wanted).size < wanted.length) {
@@ -98,21 +107,28 @@ function withBoundaries(source: Omit<TermSource, 'levels'>, term: DesignTerm): D
   return { ...term, of: term.of.map((part) => withBoundary(source, part)) };
 }
 
-function allColumns(source: TermSource, terms: readonly DesignTerm[], intercept: boolean): ColumnList {
+function allSources(source: TermSource, terms: readonly DesignTerm[], intercept: boolean): NamedSources {
   const firstFactor = intercept ? -1 : terms.findIndex(({ kind }) => kind === 'factor');
-  const columns = terms.flatMap((term, k) => columnsOfTerm(source, term, k === firstFactor));
-  const names = columns.map(([name]) => name);
+  const parts = terms.map((term, k) => sourcesOfTerm(source, term, k === firstFactor));
+  const names = parts.flatMap((part) => part.names);
   const twice = names.find((name, k) => name === '(Intercept)' || names.indexOf(name) < k);
   if (twice !== undefined) {
     throw new RangeError(`${source.caller}: columns must have names of their own, got ${twice} twice`);
   }
-  return columns;
+  return { names, sources: parts.flatMap((part) => part.sources) };
 }
 
 /** A design without the columns that depend on those before them, and these by name. */
-function fullRank(caller: string, spec: DesignSpec): Pick<TypedDesign, 'design' | 'collinear'> {
+function fullRank(
+  caller: string,
+  response: Omit<DesignSpec, 'columns'>,
+  named: NamedSources,
+): Pick<TypedDesign, 'design' | 'collinear'> {
+  const spec = specOfSources(response, named);
   const design = designOf(spec, caller);
   const joined = joinRows(design);
+  // A sparse basis is one of independent columns.
+  if (sparseBasis(joined.sources, joined.trials) !== null) return { design: spec, collinear: [] };
   const kept = [...design.names.keys()];
   const collinear: { column: string; on: readonly string[] }[] = [];
   for (;;) {
@@ -124,9 +140,10 @@ function fullRank(caller: string, spec: DesignSpec): Pick<TypedDesign, 'design' 
     const on = basis.on.map((k) => design.names[kept[k]!]!);
     collinear.push({ column: design.names[kept.splice(basis.column, 1)[0]!]!, on });
   }
+  if (collinear.length === 0) return { design: spec, collinear };
   const dropped = new Set(collinear.map(({ column }) => column));
-  const columns = [...mapOf(spec.columns)].filter(([name]) => !dropped.has(name));
-  return { design: { ...spec, columns: new Map(columns) }, collinear };
+  const columns = [...spec.columns].filter(([name]) => !dropped.has(name));
+  return { design: { ...response, columns: new Map(columns) }, collinear };
 }
 
 /** The rows that are kept, of an array of n entries. */
@@ -200,10 +217,10 @@ export function designColumns(
   );
   const levels = new Map([...split].map(([name, { used }]) => [name, used]));
   const terms = spec.terms.map((term) => withBoundaries(rows, term));
-  const columns = allColumns({ ...rows, levels }, terms, spec.intercept !== false);
+  const named = allSources({ ...rows, levels }, terms, spec.intercept !== false);
   const { variables: _, terms: __, levels: ___, ...response } = complete;
   return {
-    ...fullRank(caller, { ...response, columns: new Map(columns) }),
+    ...fullRank(caller, response, named),
     terms,
     levels,
     emptyLevels: [...split].flatMap(([variable, { empty }]) => empty.map((level) => ({ variable, level }))),
@@ -231,7 +248,8 @@ export function columnsAgain(
   const sources = mapOf(variables);
   const n = sources.values().next().value?.length ?? 0;
   const source = { caller: 'columnsAgain', n, variables: sources, levels: made.levels };
-  const kept = mapOf(made.design.columns);
-  const columns = allColumns(source, made.terms, made.design.intercept !== false);
-  return new Map(columns.filter(([name]) => kept.has(name)));
+  const kept = new Set(untouchedSources(made.design)?.names ?? mapOf(made.design.columns).keys());
+  const { names, sources: all } = allSources(source, made.terms, made.design.intercept !== false);
+  const columns = columnsOf(all);
+  return new Map(names.map((name, j) => [name, columns[j]!] as const).filter(([name]) => kept.has(name)));
 }

@@ -1,5 +1,6 @@
 /** Terms of a model: how typed variables become named columns of numbers. */
 
+import { columnsOf, type IndicatorSource, type NamedSources } from './column-source.ts';
 import { fullKnots, naturalSpline, type SplineKnots } from './natural-spline.ts';
 
 /** A variable as measured: finite numbers, or labels; null where it is missing. */
@@ -115,24 +116,31 @@ function logsOf(source: TermSource, name: string): Float64Array {
   });
 }
 
-function indicators(source: TermSource, name: string, from: number): ColumnList {
+/** Codes of a factor's levels: those from `from` on have an indicator each, those before stand for the reference. */
+function indicatorSource(source: TermSource, name: string, from: number): IndicatorSource {
   const values = variableOf(source, name);
   const levels = source.levels.get(name) ?? [];
-  const known = new Set(levels);
+  const codeOf = new Map(levels.map((level, k) => [level, k + 1 - from]));
+  const codes = new Int32Array(source.n);
   for (let i = 0; i < source.n; i += 1) {
-    if (!known.has(String(values[i]))) {
+    const code = codeOf.get(String(values[i]));
+    if (code === undefined) {
       throw new RangeError(
         `${source.caller}: factor ${name} must have one of its levels (${levels.join(', ')}), got ` +
           `${String(values[i])} in row ${i + 1}`,
       );
     }
+    codes[i] = code;
   }
-  return levels
-    .slice(from)
-    .map((level) => [
-      `${name}${level}`,
-      Float64Array.from({ length: source.n }, (_, i) => (String(values[i]) === level ? 1 : 0)),
-    ]);
+  return { codes, width: levels.length - from };
+}
+
+const levelNames = (source: TermSource, name: string, from: number): string[] =>
+  (source.levels.get(name) ?? []).slice(from).map((level) => `${name}${level}`);
+
+function indicators(source: TermSource, name: string, from: number): ColumnList {
+  const columns = columnsOf([indicatorSource(source, name, from)]);
+  return levelNames(source, name, from).map((level, k) => [level, columns[k]!]);
 }
 
 function simpleColumns(source: TermSource, term: SimpleTerm, allLevels: boolean): ColumnList {
@@ -166,4 +174,17 @@ export function columnsOfTerm(source: TermSource, term: DesignTerm, allLevels = 
   }
   if (term.kind !== 'interaction') return simpleColumns(source, term, allLevels);
   return term.of.map((part) => simpleColumns(source, part, false)).reduce(products);
+}
+
+/** The same columns as sources: a factor stays codes, however many its levels. */
+export function sourcesOfTerm(source: TermSource, term: DesignTerm, allLevels = false): NamedSources {
+  if (term.kind === 'factor') {
+    const from = allLevels ? 0 : 1;
+    return {
+      names: levelNames(source, term.variable, from),
+      sources: [indicatorSource(source, term.variable, from)],
+    };
+  }
+  const columns = columnsOfTerm(source, term, allLevels);
+  return { names: columns.map(([name]) => name), sources: columns.map(([, values]) => ({ values })) };
 }

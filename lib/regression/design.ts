@@ -1,6 +1,6 @@
 /** A binomial response with its columns and grouping factors: the input of every fit. */
 
-import { type ColumnSource, labelledColumns, withColumns } from './column-source.ts';
+import { type ColumnSource, labelledColumns, untouchedSources, withColumns } from './column-source.ts';
 
 /** Labels of a grouping factor, one a row; null for a row of no level, which only `mixedLogistic` has a meaning for. */
 export type GroupLabels = ArrayLike<string | number | null>;
@@ -96,6 +96,10 @@ export function namedColumns(
   if (!everyLevel) {
     names.push('(Intercept)');
     sources.push({ values: new Float64Array(n).fill(1) });
+  }
+  const known = untouchedSources(spec);
+  if (known !== undefined) {
+    return { names: [...names, ...known.names], sources: [...sources, ...known.sources] };
   }
   for (const [name, values] of entriesOf<ColumnValues>(spec.columns)) {
     if (isLabelled(values) && values.length === n) {

@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { columnsOf, labelledColumns, widthOf, withColumns } from '../../lib/regression/column-source.ts';
+import {
+  columnsOf,
+  labelledColumns,
+  specOfSources,
+  untouchedSources,
+  widthOf,
+  withColumns,
+} from '../../lib/regression/column-source.ts';
 
 describe('labelledColumns', () => {
   // R 4.2.2: model.matrix(~ m, data.frame(m = c("b", "a", "c", "b")))
@@ -43,5 +50,30 @@ describe('withColumns', () => {
       [0, 1, 0],
     ]);
     expect(rows.columns).toBe(rows.columns);
+  });
+});
+
+describe('specOfSources', () => {
+  const named = {
+    names: ['a', 'plantJade', 'plantOnyx'],
+    sources: [{ values: Float64Array.of(1, 2, 3) }, { codes: Int32Array.of(0, 2, 1), width: 2 }],
+  };
+
+  it('writes the columns out at the first look, once', () => {
+    const spec = specOfSources({ successes: [1, 0, 1] }, named);
+    expect(untouchedSources(spec)).toBe(named);
+    expect([...spec.columns]).toEqual([
+      ['a', Float64Array.of(1, 2, 3)],
+      ['plantJade', Float64Array.of(0, 0, 1)],
+      ['plantOnyx', Float64Array.of(0, 1, 0)],
+    ]);
+    expect(spec.columns).toBe(spec.columns);
+  });
+
+  it('leaves its sources to nobody once the columns were seen, for they may have been changed', () => {
+    const spec = specOfSources({ successes: [1, 0, 1] }, named);
+    spec.columns.get('a')![0] = 7;
+    expect(untouchedSources(spec)).toBeUndefined();
+    expect(untouchedSources({ ...spec })).toBeUndefined();
   });
 });
