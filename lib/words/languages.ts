@@ -22,7 +22,10 @@ export type Words = InAnyLanguage<Omit<typeof english, NoWords<typeof english> |
   readonly languageWords: LanguageWords;
 };
 
-const LOADED: ReadonlyMap<Language, () => Promise<Words>> = new Map([['en', () => import('./index.ts')]]);
+const LOADED: ReadonlyMap<Language, () => Promise<Words>> = new Map<Language, () => Promise<Words>>([
+  ['en', () => import('./index.ts')],
+  ['fr', () => import('./french/index.ts')],
+]);
 
 /** The codes of all languages that there are words in, English first. */
 export const LANGUAGES: readonly Language[] = [...LOADED.keys()];

@@ -1,0 +1,175 @@
+/** The catalogue's entries about a row or a cell as it is written. */
+import type { RowProblemCode } from '../../season/problems.ts';
+import type { EntryParts } from '../catalogue-entry.ts';
+import { ALL_USED, IF_NEEDED, LEFT_OUT, USED } from './catalogue-entry.ts';
+
+const ISO = 'L’écrire AAAA-MM-JJ.';
+const NUMBER = 'Le corriger, ou laisser la case vide.';
+const IF_RIGHT = 'Rien, si c’est juste.';
+
+export const CELL_ENTRIES = {
+  'total-row': [
+    'error',
+    'La ligne est un total sous la liste, ou entre ses parties.',
+    LEFT_OUT,
+    'La supprimer, ou tenir les totaux sur une feuille à part.',
+    'Sum, Summe, Suma, Total',
+  ],
+  'row-nearly-blank': [
+    'error',
+    'La ligne a une étiquette ou une remarque, mais rien de ce qu’une fiche demande.',
+    LEFT_OUT,
+    'Remplir la ligne, ou la supprimer.',
+    'une étiquette écrite d’avance',
+  ],
+  'row-ragged': [
+    'error',
+    'La ligne a plus ou moins de cases qu’il n’y a d’en-têtes.',
+    LEFT_OUT,
+    'Chercher un séparateur en trop ou en moins ; mettre entre guillemets une case qui en contient un.',
+    'Lantern Creek, pâle',
+  ],
+  'header-repeated': [
+    'error',
+    'La ligne répète les en-têtes.',
+    LEFT_OUT,
+    'La supprimer.',
+    'deux listes l’une sous l’autre',
+  ],
+  'quote-not-closed': [
+    'error',
+    'Un guillemet est ouvert et jamais fermé.',
+    `${LEFT_OUT} Les lignes suivantes sont lues comme s’il n’avait pas de sens.`,
+    'L’enlever, ou le fermer.',
+    '"ouverte tard',
+  ],
+  'control-character': [
+    'error',
+    'La ligne contient un caractère qu’aucun texte n’a.',
+    LEFT_OUT,
+    'Retaper la ligne.',
+    'un octet 0',
+  ],
+  'cell-blank': [
+    'error',
+    'Une case nécessaire est vide.',
+    LEFT_OUT,
+    'La remplir. Un résultat inconnu s’écrit unknown ou pending.',
+    'pas de seed_parent',
+  ],
+  'cell-error': [
+    'error or warning',
+    'La case contient une erreur du tableur au lieu d’une valeur.',
+    IF_NEEDED,
+    'Réparer la formule dans le tableur, ou taper la valeur.',
+    '#REF!',
+  ],
+  'date-does-not-exist': ['error or warning', 'Le calendrier n’a pas ce jour.', IF_NEEDED, ISO, '2025-02-30'],
+  'date-not-understood': ['error or warning', 'La case n’est pas une date.', IF_NEEDED, ISO, 'mardi dernier'],
+  'date-serial': [
+    'error or warning',
+    'La case ressemble au numéro de jour d’un tableur, seul parmi des dates.',
+    IF_NEEDED,
+    'Mettre la colonne au format date avant d’enregistrer en CSV.',
+    '45809',
+  ],
+  'date-implausible': [
+    'error or warning',
+    'L’année n’est pas entre 1950 et 2100.',
+    IF_NEEDED,
+    'Vérifier l’année.',
+    '0205-06-01',
+  ],
+  'date-partial': [
+    'error or warning',
+    'La case dit un mois ou une année, mais pas de jour.',
+    IF_NEEDED,
+    ISO,
+    'juin 2025',
+  ],
+  'number-not-understood': [
+    'error or warning',
+    'La case n’est pas un nombre, ou pas du genre de la colonne.',
+    IF_NEEDED,
+    'N’écrire que des chiffres, sans marque entre les milliers.',
+    'beaucoup',
+  ],
+  'number-negative': ['error or warning', 'Le nombre est sous zéro.', IF_NEEDED, NUMBER, '-3 graines'],
+  'number-absurd': [
+    'error or warning',
+    'Le nombre est plus grand qu’il ne peut être.',
+    IF_NEEDED,
+    NUMBER,
+    '1200000 graines',
+  ],
+  'number-converted': [
+    'notice',
+    'Le nombre était écrit dans une autre unité que celle de la colonne.',
+    USED,
+    IF_RIGHT,
+    '0.2 kg lu comme 200 g',
+  ],
+  'word-not-understood': [
+    'error or warning',
+    'Le mot n’est aucun de ceux qui peuvent se trouver dans la colonne.',
+    IF_NEEDED,
+    'Écrire un de ses mots, comme fruit ou none pour un résultat.',
+    'peut-être',
+  ],
+  'word-guessed': [
+    'notice',
+    'Un mot à vous est lu comme un des nôtres.',
+    USED,
+    IF_RIGHT,
+    'frigo lu comme refrigerated',
+  ],
+  'number-is-date': [
+    'error or warning',
+    'Une colonne de nombres, comme les graines semées, contient une date.',
+    IF_NEEDED,
+    'Si toute la colonne contient des dates, lui donner un autre en-tête ; sinon écrire le nombre.',
+    '2025-10-01 sous sown',
+  ],
+  'storage-own': [
+    'notice',
+    'Une méthode de stockage n’est aucune des nôtres.',
+    `${USED} La méthode est gardée comme une méthode à part.`,
+    'Rien, si c’est juste ; sinon écrire fresh, room, refrigerated ou frozen.',
+    'gel de silice',
+  ],
+  'storage-slip': [
+    'warning',
+    'Une méthode de stockage ressemble à une faute de frappe pour une méthode connue.',
+    `${USED} La méthode est gardée comme elle est écrite.`,
+    'Écrire le mot connu si c’est lui qui est voulu.',
+    'frozne',
+  ],
+  'name-spellings': [
+    'warning',
+    'Deux noms ne diffèrent que par majuscules, espaces, tirets, signes ou accents.',
+    `${ALL_USED} Les noms restent séparés.`,
+    'Écrire les deux pareil s’ils n’en font qu’un, ou le dire : --same "A=B".',
+    'Nocturna et nocturna',
+  ],
+  'name-slip': [
+    'notice',
+    'Un nom rare pourrait être une faute de frappe pour un nom fréquent.',
+    `${ALL_USED} Les noms restent séparés.`,
+    'S’ils sont une seule plante, le corriger, ou le dire : --same "A=B".',
+    'Lantern Creek et Lantern Crek',
+  ],
+  'name-garbled': [
+    'warning',
+    'Un nom contient des lettres perdues ou brouillées quand le fichier a été enregistré.',
+    `${USED} Le nom est gardé tel quel.`,
+    'Enregistrer de nouveau la feuille d’origine, en CSV (UTF-8) ou .xlsx ; ou retaper le nom.',
+    'KÃ¶nigin',
+  ],
+  'name-tidied': [
+    'notice',
+    'Un nom contenait des espaces doubles ou inhabituelles, ou des lettres sous une autre forme.',
+    USED,
+    IF_RIGHT,
+    'Ivo  II lu comme Ivo II',
+  ],
+} satisfies Partial<Readonly<Record<RowProblemCode, EntryParts>>>;

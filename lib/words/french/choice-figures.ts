@@ -1,0 +1,95 @@
+/** What the figures of pairs and vials say: sentences, names, labels, cells. */
+import type { PooledPair } from '../../analysis/pairs.ts';
+import type { Worth } from '../../analysis/worth.ts';
+import type { VialAdvice, VialVerdict } from '../../decisions/vials.ts';
+import type { Estimate } from '../../proportions/interval.ts';
+import {
+  CANNOT_TELL,
+  capitalised,
+  counted,
+  counts,
+  inTen,
+  joined,
+  likely,
+  rate,
+  wholeNumber,
+} from './numbers.ts';
+import { pollenOf, storageLabel } from './storage.ts';
+import { VERDICT_LABELS } from './vial-verdicts.ts';
+
+/** Seed parent first: "A × B" is not "B × A". */
+export function pairName({
+  seedParent,
+  pollenParent,
+}: Pick<PooledPair, 'seedParent' | 'pollenParent'>): string {
+  return `${seedParent} × ${pollenParent}`;
+}
+
+export const pairsWords = {
+  label: 'Nouaison de chaque couple, la mère d’abord',
+  columns: ['couple (mère × père)', 'a noué', 'estimation partagée', 'pour', 'incompatible'],
+  ranked: 'Le plus sûr d’abord',
+  incompatible: (named: number) => `Sans doute incompatibles (${wholeNumber(named * 10)}+ sur 10)`,
+  few: (fewest: number) => `Moins de ${fewest} fleurs : sans rang`,
+  counted: 'compté',
+  pooled: 'partagé avec ses parents',
+  shown: (drawn: number, all: number) =>
+    `${wholeNumber(drawn)} sur ${counted(all, 'couple')} dessinés ; tous sont dans le tableau`,
+  finding: (safest: PooledPair | undefined): string =>
+    safest === undefined
+      ? 'Les fleurs ne disent pas encore quel couple est le plus sûr.'
+      : `Le plus sûr : ${pairName(safest)}, ${counts(safest.fruits, safest.flowers)} ; ` +
+        `pour ${basisSaid(safest.basis)} ${rate(safest)}.`,
+  description:
+    'Chaque couple avec son taux compté, quel que soit le pollen, en petit point relié à son estimation partagée, un grand point ' +
+    'avec sa fourchette. Les couples sont rangés par la borne prudente de la fourchette ; ceux qui ont peu de fleurs, et ceux qui ' +
+    'sont peut-être incompatibles (croix), se trouvent en bas.',
+  cells: (pair: PooledPair): readonly string[] => [
+    pairName(pair),
+    counts(pair.fruits, pair.flowers),
+    rate(pair),
+    basisSaid(pair.basis),
+    pair.incompatible === null ? CANNOT_TELL : likely(pair.incompatible),
+  ],
+};
+
+function basisSaid({ storage, ageDays }: PooledPair['basis']): string {
+  return storage === 'fresh'
+    ? pollenOf(storage)
+    : `${pollenOf(storage)}, ${counted(Math.round(ageDays), 'jour')}`;
+}
+
+export const vialsWords = {
+  label: 'Chaque tube face à ce qui vaut une fleur',
+  columns: ['tube', 'pollen de', 'verdict', 'ses propres fleurs', 'attendu', 'vaut une fleur'],
+  heading: (verdict: VialVerdict, vials: number) =>
+    `${capitalised(VERDICT_LABELS[verdict])} : ${wholeNumber(vials)}`,
+  name: ({ vial, pollenParent }: VialAdvice) => `${vial} · ${pollenParent}`,
+  expected: ({ estimate }: Estimate) => (estimate === null ? CANNOT_TELL : inTen(estimate)),
+  shown: (drawn: number, all: number) =>
+    `${wholeNumber(drawn)} sur ${counted(all, 'tube')} dessinés ; tous sont dans le tableau`,
+  worth: (value: number) => `vaut une fleur : ${inTen(value)}`,
+  finding: (tally: readonly (readonly [VialVerdict, number])[], { value }: Worth): string => {
+    const verdicts = joined(
+      tally
+        .filter(([, vials]) => vials > 0)
+        .map(([verdict, vials]) => `${VERDICT_LABELS[verdict]} ${wholeNumber(vials)}`),
+    );
+    const threshold =
+      value === null
+        ? ' Vous seul pouvez dire quelle nouaison vaut une fleur.'
+        : ` La ligne : ce qui vaut une fleur, ${inTen(value)}.`;
+    return `${capitalised(verdicts)}.${threshold}`;
+  },
+  description:
+    'La nouaison attendue de chaque tube le jour d’utilisation, en point creux avec sa fourchette, groupée par verdict, face à une ' +
+    'ligne à ce qui vaut une fleur.',
+  cells: (vial: VialAdvice): readonly string[] => [
+    vial.vial,
+    `${vial.pollenParent}, ${storageLabel(vial.storage)}`,
+    VERDICT_LABELS[vial.verdict],
+    vial.flowers === 0 ? 'aucune fleur' : counts(vial.fruits, vial.flowers),
+    rate(vial),
+    vial.probabilityWorth === null ? CANNOT_TELL : likely(vial.probabilityWorth),
+  ],
+};

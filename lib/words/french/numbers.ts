@@ -1,0 +1,63 @@
+/** How French says a number: counts first, whole numbers, natural frequencies, a range with every rate. */
+import type { Proportion } from '../../proportions/interval.ts';
+import { numbersIn } from '../told/number-grammar.ts';
+
+/** What is said where the numbers do not say anything yet. */
+export const CANNOT_TELL = 'on ne peut pas encore le dire';
+
+const french = numbersIn({
+  decimalMark: ',',
+  counts: (fruits, flowers) => `${fruits} sur ${flowers}`,
+  percent: (count) => `${count}\u202F%`,
+  inBase: (count, base) => `${count} pour ${base}`,
+  under: (count) => `moins de ${count}`,
+  over: (count) => `plus de ${count}`,
+  about: (count) => `environ ${count}`,
+  span: (lower, upper) => `${lower} à ${upper}`,
+  couldBe: (range) => `peut-être ${range}`,
+  asHighAs: (end) => `cela peut encore aller jusqu’à ${end}`,
+  asLowAs: (end) => `cela peut encore descendre jusqu’à ${end}`,
+  noFlowers: 'aucune fleur',
+  cannotTell: CANNOT_TELL,
+  aboutTheSame: 'à peu près autant',
+  noDifferent: 'autant',
+  change: (amount, way) => `${amount} de ${way === 'fewer' ? 'moins' : 'plus'}`,
+  inEvery: (change, base) => `${change} pour ${base} fleurs`,
+  likelihood: ['très peu probable', 'peu probable', 'ni probable ni improbable', 'probable', 'très probable'],
+});
+
+/** What every language says from a number alone. */
+export const {
+  wholeNumber,
+  decimal,
+  counts,
+  percent,
+  inTen,
+  rate,
+  limit,
+  difference,
+  likelihoodWord,
+  likely,
+} = french;
+
+/** "1 fleur", "5 fleurs"; below two French counts in the singular. */
+export function counted(count: number, noun: string, plural = `${noun}s`): string {
+  return `${wholeNumber(count)} ${Math.abs(count) < 2 ? noun : plural}`;
+}
+
+/** "a", "a et b", "a, b et c". */
+export function joined(parts: readonly string[], word = 'et'): string {
+  if (parts.length < 2) return parts.join('');
+  return `${parts.slice(0, -1).join(', ')} ${word} ${parts[parts.length - 1]}`;
+}
+
+/** The same text with a capital first letter, for the start of a sentence. */
+export function capitalised(text: string): string {
+  const [first = '', ...rest] = Array.from(text);
+  return first.toUpperCase() + rest.join('');
+}
+
+/** Counts, rate and range of a raw proportion. */
+export function rateWithRange(proportion: Proportion): string {
+  return french.rateWithRange(proportion);
+}

@@ -1,0 +1,70 @@
+/** What is said of old vials. */
+import type { VialAdvice } from '../../decisions/vials.ts';
+import { byRecord, lastVials, oldestFirst, vialAges } from '../told/vials.ts';
+import { days } from './durations.ts';
+import { CANNOT_TELL, counted, counts, joined, likely, rate, wholeNumber } from './numbers.ts';
+import { storageLabel } from './storage.ts';
+import { recordSaid, VERDICT_LABELS } from './vial-verdicts.ts';
+
+/** How many will be old on the day of use, and how many have a record. */
+export function oldVialsAnswer(vials: readonly VialAdvice[], useOn: string | null): string {
+  const ages = vialAges(vials);
+  if (useOn === null || ages === null) return 'Aucun tube n’a pu être jugé : il n’y a pas d’âge à dire.';
+  const { oldest, old, tried } = ages;
+  return (
+    `${counts(old, vials.length)} tubes auront plus d’un an le ${useOn} ; le plus vieux est ${oldest.vial} (${oldest.pollenParent}), ` +
+    `${days(oldest.ageDays)}. ${counts(tried, vials.length)} ont des fleurs à eux pour en juger ; les autres sont jugés par ` +
+    'leur père, leur âge et la façon dont ils ont été gardés.'
+  );
+}
+
+export const STORY_COLUMNS = [
+  'tube',
+  'père, stockage, âge alors',
+  'ses propres fleurs',
+  'attendu alors',
+  'vaut une fleur alors',
+  'un an plus tard',
+  'verdict',
+] as const;
+
+function chance(probability: number | null): string {
+  return probability === null ? CANNOT_TELL : likely(probability);
+}
+
+/** Every vial, the oldest first. */
+export function storyRows(vials: readonly VialAdvice[]): readonly (readonly string[])[] {
+  return oldestFirst(vials).map((vial) => [
+    vial.vial,
+    `${vial.pollenParent}, ${storageLabel(vial.storage)}, ${vial.ageDays < 0 ? 'pas encore récolté' : days(vial.ageDays)}`,
+    recordSaid(vial),
+    rate(vial),
+    chance(vial.probabilityWorth),
+    chance(vial.probabilityWorthYearLater),
+    VERDICT_LABELS[vial.verdict],
+  ]);
+}
+
+/** Vials after which a father is gone. */
+export function lastVialsSaid(vials: readonly VialAdvice[]): string {
+  const last = lastVials(vials);
+  if (last.length === 0) return 'Chaque père a encore un autre tube.';
+  const named = last.map(
+    ({ vial, pollenParent, verdict }) => `${vial} (${pollenParent}, ${VERDICT_LABELS[verdict]})`,
+  );
+  return (
+    `${counted(last.length, 'tube')} ${last.length === 1 ? 'est le dernier de son père' : 'sont chacun le dernier de leur père'} : ` +
+    `${joined(named)}. Récolter du nouveau pollen d’un père avant que son dernier tube ne parte.`
+  );
+}
+
+/** Verdicts of vials with a record and without. */
+export function verdictsByRecord(vials: readonly VialAdvice[]): readonly (readonly string[])[] {
+  const names = ['avec des fleurs à eux', 'sans'];
+  return byRecord(vials).map((own, at) => [
+    names[at]!,
+    ...Object.keys(VERDICT_LABELS).map((verdict) =>
+      wholeNumber(own.filter((vial) => vial.verdict === verdict).length),
+    ),
+  ]);
+}

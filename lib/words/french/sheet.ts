@@ -1,0 +1,66 @@
+/** The crossing sheet: one line a flower, morning by morning. */
+import type { SheetFlower } from '../../decisions/crossing-sheet.ts';
+import type { Mix } from '../../decisions/mix.ts';
+import { pairName } from './choice-figures.ts';
+import { counted, joined } from './numbers.ts';
+import { mixGives, mixLabel } from './plan.ts';
+import { storageLabel } from './storage.ts';
+
+const MONTHS = [
+  ...['janvier', 'février', 'mars', 'avril', 'mai', 'juin', 'juillet', 'août', 'septembre', 'octobre'],
+  ...['novembre', 'décembre'],
+] as const;
+
+/** "12 juin 2027", "1er juin 2027". */
+export function morningSaid(morning: string | null): string {
+  if (morning === null) return 'N’importe quel matin';
+  const [year, month, day] = morning.split('-').map(Number);
+  return `${day === 1 ? '1er' : day} ${MONTHS[month! - 1]} ${year}`;
+}
+
+/** Which pollen to take: fresh, or a vial to thaw. */
+export function pollenToTake({ storage, vial }: Pick<SheetFlower, 'storage' | 'vial'>): string {
+  if (vial === null) return 'frais';
+  return storage === 'frozen' ? `décongeler ${vial}` : `${vial}, ${storageLabel(storage)}`;
+}
+
+/** How many flowers and mornings, and what they could give. */
+export function sheetAnswer(flowers: readonly SheetFlower[], mix: Mix): string {
+  const mornings = new Set(flowers.map(({ morning }) => morning).filter((morning) => morning !== null)).size;
+  const when = mornings === 0 ? '' : ` en ${counted(mornings, 'matin')}`;
+  return `${counted(flowers.length, 'fleur')}${when}, selon le partage « ${mixLabel(mix.name)} » : ${mixGives(mix)} à attendre.`;
+}
+
+/** Vials to take out, with the number of flowers each serves. */
+export function vialsToTake(flowers: readonly SheetFlower[]): string {
+  const vials = new Map<string, SheetFlower[]>();
+  for (const flower of flowers) {
+    if (flower.vial !== null) vials.set(flower.vial, [...(vials.get(flower.vial) ?? []), flower]);
+  }
+  if (vials.size === 0) return 'Le pollen frais suffit à toutes les fleurs : aucun tube n’est nécessaire.';
+  const named = [...vials].map(
+    ([vial, own]) => `${vial} (${own[0]!.pollenParent}) pour ${counted(own.length, 'fleur')}`,
+  );
+  return `Tubes nécessaires : ${joined(named)}.`;
+}
+
+/** Flowers by morning, in the order of the sheet. */
+export function byMorning(
+  flowers: readonly SheetFlower[],
+): readonly { readonly morning: string; readonly flowers: readonly SheetFlower[] }[] {
+  const mornings = [...new Set(flowers.map(({ morning }) => morning))];
+  return mornings.map((morning) => ({
+    morning: morningSaid(morning),
+    flowers: flowers.filter((flower) => flower.morning === morning),
+  }));
+}
+
+/** The note of a line in the file. */
+export function sheetNote({ morning }: SheetFlower): string {
+  return morning === null ? '' : `prévu pour le ${morning}`;
+}
+
+/** What stands on the tag. */
+export function tagText(flower: SheetFlower): string {
+  return `${pairName(flower)}, ${flower.vial ?? 'frais'}`;
+}
