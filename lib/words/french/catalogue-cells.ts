@@ -15,6 +15,13 @@ export const CELL_ENTRIES = {
     'La supprimer, ou tenir les totaux sur une feuille à part.',
     'Sum, Summe, Suma, Total',
   ],
+  'row-short': [
+    'notice',
+    'La ligne finit avant la dernière colonne ; rien de nécessaire ne manque.',
+    `${USED} Ce qui manque à la fin compte comme vide.`,
+    'Rien, à moins qu’un séparateur ne manque dans la ligne.',
+    'des cases vides qu’un programme a omises',
+  ],
   'row-nearly-blank': [
     'error',
     'La ligne a une étiquette ou une remarque, mais rien de ce qu’une fiche demande.',

@@ -210,6 +210,27 @@ export const FILE_ENTRIES: Readonly<Record<FileProblemCode, EntryParts>> = {
     'Rien, si ce n’est qu’un titre.',
     'Ma saison 2025',
   ],
+  'lines-quoted': [
+    'notice',
+    'Chaque ligne est tout entière entre guillemets.',
+    `${ALL_USED} Elles sont lues comme s’il n’y en avait pas.`,
+    'Rien, si c’est juste.',
+    '"T-001,2026-06-20,Lantern Creek"',
+  ],
+  'table-sideways': [
+    'error',
+    'Les en-têtes sont dans la première colonne, et chaque fleur dans une colonne à elle.',
+    NO_ROW,
+    'Tourner le tableau : le copier, et le coller transposé.',
+    'cross_id, T-001, T-002',
+  ],
+  'parents-in-one': [
+    'error',
+    'Une colonne contient les deux parents.',
+    NO_ROW,
+    'La partager en deux colonnes, la mère et le père.',
+    'Lantern Creek × Salt Moon',
+  ],
   'map-header-missing': [
     'warning',
     'Aucun fichier n’a l’en-tête que nomme --map.',

@@ -59,6 +59,8 @@ const sameOption = (kept: string | number, other: string | number): string => `-
 const times = (uses: string | number): string => `${uses} fois`;
 const isWeight = ({ details }: Problem): boolean => details.name === 'fruit_weight_g';
 
+const POLLEN: ReadonlySet<string> = new Set(['pollen_parent', 'storage']);
+
 const ISO = 'L’écrire AAAA-MM-JJ, par exemple 2025-06-14.';
 const CORRECT = 'Le corriger, ou laisser la case vide.';
 const IF_RIGHT = 'Rien à faire si c’est juste.';
@@ -67,6 +69,10 @@ export const CELL_PROBLEMS: Readonly<Record<CellCode, ProblemSentence>> = {
   'total-row': ({ value }) => [
     `la ligne est un total (${cited(value)}), pas une fiche.`,
     'Supprimer la ligne, ou tenir les totaux sur une feuille à part ; rien d’autre ne manque.',
+  ],
+  'row-short': ({ details }) => [
+    `la ligne finit avant la colonne ${cited(details.meant)} ; ce qui manque à la fin compte comme vide, dans d’autres lignes aussi.`,
+    'Rien à faire, à moins qu’un séparateur ne manque dans la ligne.',
   ],
   'row-nearly-blank': ({ value }) => [
     `la ligne contient ${cited(value)}, mais rien de ce qui est nécessaire.`,
@@ -86,7 +92,9 @@ export const CELL_PROBLEMS: Readonly<Record<CellCode, ProblemSentence>> = {
     `${named(problem)} : la case est vide.`,
     problem.details.name === 'outcome'
       ? 'Écrire fruit, dropped, none, unknown (étiquette perdue) ou pending (trop tôt pour le dire).'
-      : 'La remplir.',
+      : problem.details.kind === 'crosses' && POLLEN.has(String(problem.details.name))
+        ? 'La remplir ; pour une fleur qui n’a pas reçu de pollen écrire unpollinated dans la colonne control.'
+        : 'La remplir.',
   ],
   'cell-error': (problem) => [
     `${named(problem)} : la case contient une erreur du tableur, ${cited(problem.value)}.`,

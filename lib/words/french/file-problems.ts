@@ -185,6 +185,18 @@ export const FILE_PROBLEMS: Readonly<Record<FileProblemCode, ProblemSentence>> =
     `Les en-têtes sont à la ligne ${row} ; ${details.titles === 1 ? 'une ligne au-dessus est sautée' : `${details.titles} lignes au-dessus sont sautées`}.`,
     'Rien à faire s’il n’y a qu’un titre.',
   ],
+  'lines-quoted': () => [
+    'Chaque ligne du fichier est tout entière entre guillemets ; les lignes sont lues comme s’il n’y en avait pas.',
+    NOTHING,
+  ],
+  'table-sideways': () => [
+    'Les en-têtes du fichier sont dans sa première colonne, pas dans une ligne.',
+    'Tourner le tableau dans le tableur (le copier, puis le coller transposé), et l’enregistrer de nouveau.',
+  ],
+  'parents-in-one': (problem) => [
+    `${column(problem)} contient les deux parents dans une case, comme dans ${cited(problem.value)}.`,
+    'La partager en deux colonnes, seed_parent (la mère) et pollen_parent (le père).',
+  ],
   'map-header-missing': ({ details, value }) => [
     `Aucun fichier n’a de colonne ${cited(value)}, qui devait être lue comme ${details.column}.`,
     'Vérifier comment l’en-tête est écrit dans le fichier.',
