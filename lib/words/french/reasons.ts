@@ -81,6 +81,8 @@ const LEFT_OUT: Readonly<Record<string, string>> = {
   'row-ragged': 'La ligne a plus ou moins de cases que les en-têtes.',
   'row-nearly-blank': 'La ligne n’a presque rien : il manque ce qui est nécessaire.',
   'total-row': 'La ligne est un total.',
+  'table-sideways': 'Les en-têtes du fichier sont dans sa première colonne.',
+  'parents-in-one': 'Une colonne du fichier contient les deux parents.',
   'header-repeated': 'La ligne répète les en-têtes.',
   'quote-not-closed': 'Un guillemet n’est pas fermé.',
   'control-character': 'La ligne contient un caractère qu’aucun texte n’a.',
