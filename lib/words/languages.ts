@@ -25,6 +25,7 @@ export type Words = InAnyLanguage<Omit<typeof english, NoWords<typeof english> |
 const LOADED: ReadonlyMap<Language, () => Promise<Words>> = new Map<Language, () => Promise<Words>>([
   ['en', () => import('./index.ts')],
   ['fr', () => import('./french/index.ts')],
+  ['es', () => import('./spanish/index.ts')],
 ]);
 
 /** The codes of all languages that there are words in, English first. */

@@ -1,0 +1,201 @@
+/** The catalogue of what can be wrong with one cell or the shape of its row. */
+
+import type { EntryParts } from '../catalogue-entry.ts';
+import type { CellCode } from '../english-cell-problems.ts';
+import { ALL_USED, IF_NEEDED, LEFT_OUT, USED } from './catalogue-entry.ts';
+
+const ISO = 'Escríbala como AAAA-MM-DD.';
+const NUMBER = 'Corríjalo o deje la celda en blanco.';
+const IF_RIGHT = 'Nada, si es correcto.';
+
+export const CELL_ENTRIES: Readonly<Record<CellCode, EntryParts>> = {
+  'total-row': [
+    'error',
+    'La fila es un total debajo de la lista, o entre sus partes.',
+    LEFT_OUT,
+    'Bórrela, o lleve los totales en una hoja aparte.',
+    'Sum, Summe, Suma, Total',
+  ],
+  'row-nearly-blank': [
+    'error',
+    'La fila contiene una etiqueta o una observación, pero nada de lo que un registro necesita.',
+    LEFT_OUT,
+    'Complete la fila o bórrela.',
+    'una etiqueta escrita de antemano',
+  ],
+  'row-ragged': [
+    'error',
+    'La fila tiene más o menos celdas que encabezados hay.',
+    LEFT_OUT,
+    'Busque un separador que falte o que sobre; ponga entre comillas la celda que contenga uno.',
+    'Lantern Creek, pálida',
+  ],
+  'row-short': [
+    'notice',
+    'La fila termina antes de la última columna; no falta nada necesario.',
+    `${USED} Lo que falta al final cuenta como en blanco.`,
+    'Nada, salvo que falte un separador dentro de la fila.',
+    'celdas en blanco que un programa omitió',
+  ],
+  'header-repeated': [
+    'error',
+    'La fila repite los encabezados.',
+    LEFT_OUT,
+    'Bórrela.',
+    'dos listas una debajo de otra',
+  ],
+  'quote-not-closed': [
+    'error',
+    'Unas comillas se abren y no se cierran.',
+    `${LEFT_OUT} Las filas siguientes se leen como si las comillas no tuvieran significado.`,
+    'Quítelas o ciérrelas.',
+    '"se abrió tarde',
+  ],
+  'control-character': [
+    'error',
+    'La fila contiene un carácter que no tiene ningún texto.',
+    LEFT_OUT,
+    'Vuelva a escribir la fila.',
+    'un byte 0',
+  ],
+  'cell-blank': [
+    'error',
+    'Una celda necesaria está en blanco.',
+    LEFT_OUT,
+    'Complétela. Un resultado que no se conoce se escribe unknown o pending.',
+    'sin seed_parent',
+  ],
+  'cell-error': [
+    'error or warning',
+    'La celda contiene un error propio de la hoja de cálculo en vez de un valor.',
+    IF_NEEDED,
+    'Corrija la fórmula en la hoja de cálculo, o escriba el valor.',
+    '#REF!',
+  ],
+  'date-does-not-exist': [
+    'error or warning',
+    'El calendario no tiene ese día.',
+    IF_NEEDED,
+    ISO,
+    '2025-02-30',
+  ],
+  'date-not-understood': [
+    'error or warning',
+    'La celda no es una fecha.',
+    IF_NEEDED,
+    ISO,
+    'el martes pasado',
+  ],
+  'date-serial': [
+    'error or warning',
+    'La celda parece el número de día propio de una hoja de cálculo, suelto entre fechas.',
+    IF_NEEDED,
+    'Dé a la columna formato de fecha antes de guardarla como CSV.',
+    '45809',
+  ],
+  'date-implausible': [
+    'error or warning',
+    'El año no está entre 1950 y 2100.',
+    IF_NEEDED,
+    'Revise el año.',
+    '0205-06-01',
+  ],
+  'date-partial': [
+    'error or warning',
+    'La celda indica un mes o un año, pero no un día.',
+    IF_NEEDED,
+    ISO,
+    'junio de 2025',
+  ],
+  'number-not-understood': [
+    'error or warning',
+    'La celda no es un número, o no es de la clase que lleva la columna.',
+    IF_NEEDED,
+    'Escriba solo cifras, sin signo entre los millares.',
+    'muchas',
+  ],
+  'number-negative': [
+    'error or warning',
+    'El número está por debajo de cero.',
+    IF_NEEDED,
+    NUMBER,
+    '-3 semillas',
+  ],
+  'number-absurd': [
+    'error or warning',
+    'El número es más de lo que puede ser.',
+    IF_NEEDED,
+    NUMBER,
+    '1200000 semillas',
+  ],
+  'number-converted': [
+    'notice',
+    'El número estaba escrito en otra unidad que la de la columna.',
+    USED,
+    IF_RIGHT,
+    '0.2 kg leído como 200 g',
+  ],
+  'word-not-understood': [
+    'error or warning',
+    'La palabra no es de las que pueden estar en la columna.',
+    IF_NEEDED,
+    'Escriba una de sus palabras, por ejemplo fruit o none como resultado.',
+    'quizás',
+  ],
+  'word-guessed': [
+    'notice',
+    'Una palabra suya se lee como una de las nuestras.',
+    USED,
+    IF_RIGHT,
+    'nevera leído como refrigerated',
+  ],
+  'number-is-date': [
+    'error or warning',
+    'Una columna de números, como la de semillas sembradas, contiene una fecha.',
+    IF_NEEDED,
+    'Si toda la columna contiene fechas, póngale otro encabezado; si no, escriba el número.',
+    '2025-10-01 debajo de sown',
+  ],
+  'storage-own': [
+    'notice',
+    'Un método de almacenamiento no es de los nuestros.',
+    `${USED} El método se conserva como uno propio.`,
+    'Nada, si es correcto; si no, escriba fresh, room, refrigerated o frozen.',
+    'gel de sílice',
+  ],
+  'storage-slip': [
+    'warning',
+    'Un método de almacenamiento parece un descuido por uno conocido.',
+    `${USED} El método se conserva como está escrito.`,
+    'Escriba la palabra conocida si era esa.',
+    'frozne',
+  ],
+  'name-spellings': [
+    'warning',
+    'Dos nombres difieren solo en mayúsculas, espacios, guiones, signos o acentos.',
+    `${ALL_USED} Los nombres se mantienen separados.`,
+    'Escriba ambos igual si son uno, o indíquelo: --same "A=B".',
+    'Nocturna y nocturna',
+  ],
+  'name-slip': [
+    'notice',
+    'Un nombre raro puede ser un descuido por uno frecuente.',
+    `${ALL_USED} Los nombres se mantienen separados.`,
+    'Si son la misma planta, corríjalo o indíquelo: --same "A=B".',
+    'Lantern Creek y Lantern Crek',
+  ],
+  'name-garbled': [
+    'warning',
+    'Un nombre contiene letras que se perdieron o se estropearon al guardar el archivo.',
+    `${USED} El nombre se conserva como está.`,
+    'Vuelva a guardar la hoja original, como CSV (UTF-8) o .xlsx; o vuelva a escribir el nombre.',
+    'KÃ¶nigin',
+  ],
+  'name-tidied': [
+    'notice',
+    'Un nombre contenía espacios dobles o raros, o letras en otra forma.',
+    USED,
+    IF_RIGHT,
+    'Ivo  II leído como Ivo II',
+  ],
+};
