@@ -23,7 +23,7 @@ export const pairsWords = {
   incompatible: (named: number) => `Quizá incompatibles (${wholeNumber(named * 10)}+ de cada 10)`,
   few: (fewest: number) => `Menos de ${fewest} flores: sin ordenar`,
   counted: 'contado',
-  pooled: 'estimado junto con sus padres',
+  pooled: 'estimado con sus padres',
   shown: (drawn: number, all: number) => `${wholeNumber(drawn)} de ${pairsIn(all)}; todas, en la tabla`,
   finding: (safest: PooledPair | undefined): string =>
     safest === undefined

@@ -33,7 +33,7 @@ export const {
   aboutTheSame: 'más o menos las mismas',
   noDifferent: 'ninguna',
   change: (amount, way) =>
-    `${amount} ${amount.startsWith('menos') ? 'de ' : ''}${way === 'fewer' ? 'menos' : 'más'}`,
+    way === 'more' ? `${amount} más` : `${amount} ${amount.startsWith('menos') ? 'de menos' : 'menos'}`,
   inEvery: (change, base) => `${change} de cada ${base}`,
   likelihood: ['muy improbable', 'improbable', 'tan probable como improbable', 'probable', 'muy probable'],
 });

@@ -74,10 +74,10 @@ export const storageWords = {
   took: ({ fruits, flowers }: Proportion) =>
     `${counts(fruits, flowers)} ${fruits === 1 ? 'cuajó' : 'cuajaron'}`,
   rateLabel: ({ storage, estimate }: StorageRate): string =>
-    `${storageLabel(storage)}: ${estimate === null ? CANNOT_TELL : inTen(estimate)}`,
+    `${shortLabel(storage)}: ${estimate === null ? CANNOT_TELL : inTen(estimate)}`,
   /** None or all of them: no rate, only how far it could still be. */
   extremeLabel: ({ storage, fruits, lower, upper }: StorageRate): string =>
-    `${storageLabel(storage)}: ${fruits === 0 ? `hasta ${limit(upper ?? 1)}` : `${limit(lower ?? 0)} o más`}`,
+    `${shortLabel(storage)}: ${fruits === 0 ? `hasta ${limit(upper ?? 1)}` : `${limit(lower ?? 0)} o más`}`,
   marks: (perMark: number): string =>
     perMark === 1 ? 'Marcas grandes: cuajó; puntos: no cuajó.' : `${markIs(perMark)}; pequeña, no.`,
   finding: (rates: readonly StorageRate[], perMark: number): string => {
@@ -93,6 +93,11 @@ export const storageWords = {
     rateWithRange(one),
   ],
 };
+
+/** A method's name, short enough to stand in a drawing with its rate. */
+function shortLabel(storage: string): string {
+  return storage === 'room' ? 'temp. ambiente' : storageLabel(storage);
+}
 
 /** Why there is no like-for-like number. */
 function whyNotAdjusted({ informativePairs }: FreshVersusStored): string {

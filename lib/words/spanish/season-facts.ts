@@ -32,9 +32,11 @@ function daysToLook(looks: readonly Look[]): string {
   if (looks.length > MOST_DAYS) {
     return `conviene mirarlas del ${daySaid(looks[0]!.lookOn)} al ${daySaid(looks.at(-1)!.lookOn)}, cada una a sus dos semanas`;
   }
-  const days = looks.map(({ lookOn, flowers }) =>
-    looks.length === 1 ? `el ${daySaid(lookOn)}` : `${wholeNumber(flowers)} el ${daySaid(lookOn)}`,
-  );
+  if (looks.length === 1) {
+    const [{ lookOn, flowers }] = looks as readonly [Look];
+    return `conviene ${flowers === 1 ? 'mirarla' : 'mirarlas'} el ${daySaid(lookOn)}`;
+  }
+  const days = looks.map(({ lookOn, flowers }) => `${wholeNumber(flowers)} el ${daySaid(lookOn)}`);
   return `conviene mirar ${joined(days)}`;
 }
 
