@@ -96,6 +96,11 @@ const LEFT_OUT: Readonly<Record<string, string>> = {
   'column-unclear': 'Dos columnas del archivo podrían significar lo mismo.',
   'date-order-unclear': 'Las fechas del archivo se pueden leer de dos maneras.',
   'date-order-mixed': 'Las fechas del archivo están escritas en dos órdenes.',
+  'table-sideways': 'Los encabezados del archivo están en una columna.',
+  'parents-in-one': 'Una columna contiene a los dos padres.',
+  'total-row': 'La fila es un total, no un registro.',
+  'row-nearly-blank': 'La fila no contiene nada de lo que hace falta.',
+  'other-format': 'El archivo no es una tabla.',
   'kind-unknown': 'Las columnas del archivo no son de las que conocemos.',
   'kind-differs': 'El archivo se dio como de otro tipo que el que dicen sus columnas.',
 };
