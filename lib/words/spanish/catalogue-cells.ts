@@ -16,6 +16,13 @@ export const CELL_ENTRIES: Readonly<Record<CellCode, EntryParts>> = {
     'Bórrela, o lleve los totales en una hoja aparte.',
     'Sum, Summe, Suma, Total',
   ],
+  'row-short': [
+    'notice',
+    'La fila termina antes de la última columna; no falta nada necesario.',
+    `${USED} Lo que falta al final cuenta como en blanco.`,
+    'Nada, salvo que falte un separador dentro de la fila.',
+    'celdas en blanco que un programa omitió',
+  ],
   'row-nearly-blank': [
     'error',
     'La fila contiene una etiqueta o una observación, pero nada de lo que un registro necesita.',
@@ -29,13 +36,6 @@ export const CELL_ENTRIES: Readonly<Record<CellCode, EntryParts>> = {
     LEFT_OUT,
     'Busque un separador que falte o que sobre; ponga entre comillas la celda que contenga uno.',
     'Lantern Creek, pálida',
-  ],
-  'row-short': [
-    'notice',
-    'La fila termina antes de la última columna; no falta nada necesario.',
-    `${USED} Lo que falta al final cuenta como en blanco.`,
-    'Nada, salvo que falte un separador dentro de la fila.',
-    'celdas en blanco que un programa omitió',
   ],
   'header-repeated': [
     'error',
