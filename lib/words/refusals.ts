@@ -8,8 +8,13 @@ import { joined } from './numbers.ts';
 
 /** The details that `failureWords` needs for a refusal of this season. */
 export function refusalDetails({ code, fault, others = [] }: Refusal, season: Season): FailureDetails {
-  const words = (fault === null ? [] : [fault, ...others]).map(problemWords);
   const listed = season.files.filter(({ kind }) => code !== 'no-usable-row' || kindConcerned(season, kind));
+  // Of several files each question says which it is about.
+  const several = listed.length > 1;
+  const words = (fault === null ? [] : [fault, ...others]).map((problem) => {
+    const { message, fix } = problemWords(problem);
+    return { message: several ? `${problem.file}: ${message}` : message, fix };
+  });
   return {
     files: joined(listed.map(({ file }) => file)),
     cause: words.map(({ message }) => message).join(' ') || null,

@@ -19,6 +19,19 @@ describe('readingOf', () => {
     expect(files[0]).toMatchObject({ kind: 'crosses', groups: [], missing: [], unclear: [] });
   });
 
+  it('shows every name of a file whose letters are read by a guess', () => {
+    const names = ['Königin', 'Zoë', 'Señora', 'Königin'];
+    const rows = names.map((name, i) => `T${i},2025-06-01,${name},Ivo,fresh,fruit`);
+    const bytes = Uint8Array.from([...[HEAD, ...rows].join('\n')].map((letter) => letter.charCodeAt(0)));
+    const [file] = readingOf(readSeason([{ name: 'a.csv', bytes }]), new Map()).files;
+    expect(file!.groups[0]!.message).toContain('"Königin", "Zoë", "Señora".');
+  });
+
+  it('asks nothing about a header that is told by what stands below it', () => {
+    const text = 'Etikett;Datum;Mutter;Vater;Pollen;Ergebnis\nT1;2025-06-01;Selma;Ivo;frisch;ja';
+    expect(reading(text).files[0]).toMatchObject({ missing: [], unclear: [], used: 1 });
+  });
+
   it('asks for the order of dates that can be read in two ways', () => {
     const { dateQuestion, refusal } = reading(`${HEAD}\nT1,03/04/2025,A,B,fresh,fruit`);
     expect(dateQuestion?.code).toBe('date-order-unclear');

@@ -16,7 +16,7 @@ function said(...texts: readonly string[]): string {
 }
 
 it('names every file where none gives a row', () => {
-  expect(said('', ' ')).toBe('No row of 1.csv and 2.csv can be used. The file is empty.');
+  expect(said('', ' ')).toBe('No row of 1.csv and 2.csv can be used. 1.csv: The file is empty.');
 });
 
 it('names the crosses files alone where others could be read', () => {
@@ -30,5 +30,9 @@ it('counts the rows whose outcome is open', () => {
 });
 
 it('puts the open question into the sentence', () => {
-  expect(said(`${HEAD}\nT1,03/04/2025,A,B,fresh,fruit`)).toContain('"03/04/2025" in row 2');
+  const asked = `${HEAD}\nT1,03/04/2025,A,B,fresh,fruit`;
+  expect(said(asked)).toContain('"03/04/2025" in row 2');
+  expect(said(asked)).not.toContain('1.csv');
+  // Of several files it says which.
+  expect(said(VIALS, asked)).toContain('2.csv: The column "pollination_date"');
 });
