@@ -70,6 +70,7 @@ const testedBy: ReadonlyMap<string, string> = new Map([
   ['browser/form-values.ts', 'browser/own-season.test.ts'],
   ['browser/page.ts', 'browser/own-season.test.ts'],
   ['browser/places.ts', 'browser/own-season.test.ts'],
+  ['browser/saving.ts', 'browser/own-season.test.ts'],
   ['browser/settings-file.ts', 'browser/own-season-options.test.ts'],
   ['browser/sharing.ts', 'browser/own-season-options.test.ts'],
   ['browser/showing.ts', 'browser/own-season.test.ts'],

@@ -10,6 +10,7 @@ import { alikeIn, answersIn, chosenIn, settingsIn } from './form-values.ts';
 import type { Reply } from './messages.ts';
 import { placeParts, placesOf } from './places.ts';
 import { savedSettings } from './saved-settings.ts';
+import { type Saving, saving } from './saving.ts';
 import { alikeKey, flowersFile, NO_ANSWERS, NO_SETTINGS, settingsFaults } from './settings.ts';
 import { isSettingsFile, useSettingsFile } from './settings-file.ts';
 import { type CopySharing, copySharing, forgetCopy } from './sharing.ts';
@@ -20,7 +21,7 @@ import { taskOf } from './task.ts';
 type Done = Extract<Reply, { readonly kind: 'done' }>;
 
 /** What the page's buttons and fields call. */
-export interface OwnSeason extends CopySharing {
+export interface OwnSeason extends CopySharing, Saving {
   readonly addFiles: (files: readonly FileLike[]) => Promise<void>;
   readonly removeFile: (name: string) => void;
   readonly answer: () => void;
@@ -29,15 +30,9 @@ export interface OwnSeason extends CopySharing {
   readonly settingsChanged: () => void;
   readonly addListed: (list: ListName) => void;
   readonly dropListed: (list: ListName, at: number) => void;
-  readonly saveReport: () => void;
-  readonly saveSettings: () => void;
-  readonly saveFlowers: () => void;
-  readonly saveCleaned: (kind: 'crosses' | 'vials') => void;
   /** Whether leaving would lose something: files were read and the report is not saved. */
   readonly unsaved: () => boolean;
 }
-
-const CSV = 'text/csv;charset=utf-8';
 
 function readable({ files }: Known): boolean {
   return files.some(({ bytes }) => bytes !== null);
@@ -201,26 +196,6 @@ function lists(flow: Flow): Pick<OwnSeason, 'addListed' | 'dropListed' | 'settin
       known.settings = withoutListed(known.settings, list, at);
       shown(list);
     },
-  };
-}
-
-function saving(flow: Flow): Pick<OwnSeason, 'saveReport' | 'saveSettings' | 'saveFlowers' | 'saveCleaned'> {
-  const { desk, known, places } = flow;
-  const save = (name: string, text: string | null | undefined, type: string): void => {
-    if (text === null || text === undefined) return;
-    desk.save(name, text, type);
-    places.say('own-status', OWN_SEASON.saved(name));
-  };
-  return {
-    saveReport: () => {
-      save(OWN_SEASON.reportName, known.report?.text, 'text/html;charset=utf-8');
-      known.saved = true;
-    },
-    saveSettings: () => save(OWN_SEASON.settingsName, known.report?.settings, 'application/json'),
-    saveCleaned: (kind) => {
-      save(OWN_SEASON.cleanedName(kind), known.report?.cleaned[kind], CSV);
-    },
-    saveFlowers: () => save(OWN_SEASON.flowersName, known.report?.flowers, CSV),
   };
 }
 

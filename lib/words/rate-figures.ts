@@ -93,9 +93,14 @@ export const storageWords = {
   ],
 };
 
+/** That the flowers cannot tell, or that it is only not worked out yet. */
+function cannotTell({ because }: Estimate): string {
+  return because === 'being-worked-out' ? 'still being worked out' : CANNOT_TELL;
+}
+
 /** Why there is no like-for-like number: too few pairs that can tell pollen from pair, or only the codes know. */
-function whyNotAdjusted({ informativePairs }: FreshVersusStored): string {
-  if (informativePairs >= 3) return CANNOT_TELL;
+function whyNotAdjusted({ adjusted, informativePairs }: FreshVersusStored): string {
+  if (informativePairs >= 3) return cannotTell(adjusted);
   return `${CANNOT_TELL}: ${fewPairs(informativePairs)} had both kinds and both outcomes`;
 }
 
@@ -116,8 +121,8 @@ export const differenceWords = {
   rawLabel: 'all flowers',
   adjustedLabel: 'like for like, within pairs',
   /** Short, to stand in the drawing. */
-  missing: ({ informativePairs }: FreshVersusStored): string =>
-    informativePairs >= 3 ? CANNOT_TELL : `${CANNOT_TELL}: ${fewPairs(informativePairs)} to compare`,
+  missing: ({ adjusted, informativePairs }: FreshVersusStored): string =>
+    informativePairs >= 3 ? cannotTell(adjusted) : `${CANNOT_TELL}: ${fewPairs(informativePairs)} to compare`,
   finding: (entry: FreshVersusStored): string => {
     const { storage, fresh, stored } = entry;
     return (

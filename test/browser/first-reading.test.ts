@@ -53,4 +53,6 @@ it('shows the first three sections: the second as it stays, the others without w
   const sentence = (section: string) => /<p>(.*?)<\/p>/.exec(section)![1]!;
   expect(sentence(whole[0]!).startsWith(sentence(said))).toBe(true);
   expect(sections[2]).toContain('<svg');
+  expect(sections[2]).not.toContain('can’t tell yet');
+  expect(sections[2]).toContain('like for like, still being worked out.');
 });

@@ -92,8 +92,13 @@ export const storageWords = {
   ],
 };
 
-function whyNotAdjusted({ informativePairs }: FreshVersusStored): string {
-  if (informativePairs >= 3) return CANNOT_TELL;
+/** That the flowers cannot tell, or that it is only not worked out yet. */
+function cannotTell({ because }: Estimate): string {
+  return because === 'being-worked-out' ? 'wird noch berechnet' : CANNOT_TELL;
+}
+
+function whyNotAdjusted({ adjusted, informativePairs }: FreshVersusStored): string {
+  if (informativePairs >= 3) return cannotTell(adjusted);
   return `${CANNOT_TELL}: ${fewPairs(informativePairs)} hatte${informativePairs > 1 ? 'n' : ''} beide Arten und beide Ergebnisse`;
 }
 
@@ -114,8 +119,10 @@ export const differenceWords = {
   freshBetter: 'frisch besser →',
   rawLabel: 'alle Blüten',
   adjustedLabel: 'bei gleichen Paaren',
-  missing: ({ informativePairs }: FreshVersusStored): string =>
-    informativePairs >= 3 ? CANNOT_TELL : `${CANNOT_TELL}: ${fewPairs(informativePairs)} zum Vergleich`,
+  missing: ({ adjusted, informativePairs }: FreshVersusStored): string =>
+    informativePairs >= 3
+      ? cannotTell(adjusted)
+      : `${CANNOT_TELL}: ${fewPairs(informativePairs)} zum Vergleich`,
   finding: (entry: FreshVersusStored): string => {
     const { storage, fresh, stored } = entry;
     return (
