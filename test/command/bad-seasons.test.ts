@@ -20,6 +20,10 @@ interface Result {
     readonly probabilityWorth: number | null;
   }[];
   readonly nextTests: readonly unknown[];
+  readonly plan: {
+    readonly leftOutVials: readonly { readonly vial: string; readonly because: string }[];
+    readonly frontier: readonly { readonly allocation: readonly { readonly vial: string | null }[] }[];
+  } | null;
   readonly freshVersusStored: readonly { readonly storage: string }[];
   readonly worth: { readonly value: number | null; readonly becauseCode?: string };
 }
@@ -75,10 +79,15 @@ describe('a season that cannot tell', () => {
     expect(unseen).toBeGreaterThan(known! - 0.02);
   });
 
-  it('plans and tests nothing with an empty vial', async () => {
-    const { vials, nextTests } = await analysed(FRESH, one('V1,A,2025-06-20,frozen,0'));
-    expect(vials).toHaveLength(1);
+  it('plans and tests nothing with an empty vial, and says that it is empty', async () => {
+    const files = { ...one('V1,A,2025-06-20,frozen,0'), 'flowers.csv': 'seed_parent,flowers\nB,4\nC,2\n' };
+    const { vials, nextTests, plan } = await analysed(FRESH, files);
+    expect(vials[0]!.reason).toContain('no dose is left');
     expect(nextTests).toEqual([]);
+    expect(plan!.leftOutVials).toMatchObject([{ vial: 'V1', becauseCode: 'no-doses-left' }]);
+    const used = plan!.frontier.flatMap(({ allocation }) => allocation.map(({ vial }) => vial));
+    expect(used.length).toBeGreaterThan(0);
+    expect(used.every((vial) => vial === null)).toBe(true);
   });
 
   it('can’t tell for a day of use before the pollen was collected', async () => {
