@@ -53,7 +53,7 @@ export const ROW_ENTRIES: Readonly<Record<RowProblemCode, EntryParts>> = {
   'future-date': [
     'error or warning',
     'Une date est après le jour jusqu’auquel on lit (--as-of).',
-    'Une pollinisation, ou une récolte de pollen dans le fichier des tubes, fait laisser la ligne de côté ; une récolte de fruit n’est pas crue.',
+    'Une pollinisation, ou une récolte de pollen dans le fichier des tubes, fait laisser la ligne de côté ; une récolte de fruit n’est pas crue.',
     'Corriger la date, ou donner un --as-of plus tardif.',
     '2052-06-20',
   ],
@@ -82,7 +82,7 @@ export const ROW_ENTRIES: Readonly<Record<RowProblemCode, EntryParts>> = {
     'warning',
     'Du pollen stocké n’a ni date, ni âge, ni tube dont la date soit connue.',
     'La ligne compte dans les taux simples, pas là où l’âge importe.',
-    'Remplir pollen_collected, pollen_age_days ou vial ; donner aussi le fichier des tubes.',
+    'Remplir pollen_collected, pollen_age_days ou vial ; donner aussi le fichier des tubes.',
     'frozen, et rien d’autre',
   ],
   'age-disagrees': [

@@ -68,10 +68,10 @@ const IF_RIGHT = 'Rien à faire si c’est juste.';
 export const CELL_PROBLEMS: Readonly<Record<CellCode, ProblemSentence>> = {
   'total-row': ({ value }) => [
     `la ligne est un total (${cited(value)}), pas une fiche.`,
-    'Supprimer la ligne, ou tenir les totaux sur une feuille à part ; rien d’autre ne manque.',
+    'Supprimer la ligne, ou tenir les totaux sur une feuille à part ; rien d’autre ne manque.',
   ],
   'row-short': ({ details }) => [
-    `la ligne finit avant la colonne ${cited(details.meant)} ; ce qui manque à la fin compte comme vide, dans d’autres lignes aussi.`,
+    `la ligne finit avant la colonne ${cited(details.meant)} ; ce qui manque à la fin compte comme vide, dans d’autres lignes aussi.`,
     'Rien à faire, à moins qu’un séparateur ne manque dans la ligne.',
   ],
   'row-nearly-blank': ({ value }) => [
@@ -79,75 +79,75 @@ export const CELL_PROBLEMS: Readonly<Record<CellCode, ProblemSentence>> = {
     'Remplir la ligne, ou la supprimer.',
   ],
   'row-ragged': ({ details }) => [
-    `la ligne a ${details.cells} ${Number(details.cells) < 2 ? 'case' : 'cases'} là où les en-têtes en font ${details.expected} : on ne sait pas laquelle va où.`,
-    'Chercher un séparateur en trop ou en moins ; mettre entre guillemets une case qui en contient un.',
+    `la ligne a ${details.cells} ${Number(details.cells) < 2 ? 'case' : 'cases'} là où les en-têtes en font ${details.expected} : on ne sait pas laquelle va où.`,
+    'Chercher un séparateur en trop ou en moins ; mettre entre guillemets une case qui en contient un.',
   ],
   'header-repeated': () => ['la ligne répète les en-têtes.', 'La supprimer.'],
   'quote-not-closed': () => [
     'un guillemet est ouvert et jamais fermé.',
-    'L’enlever ou le fermer ; les lignes suivantes sont lues comme s’il n’avait pas de sens.',
+    'L’enlever ou le fermer ; les lignes suivantes sont lues comme s’il n’avait pas de sens.',
   ],
   'control-character': () => ['la ligne contient un caractère qu’aucun texte n’a.', 'Retaper la ligne.'],
   'cell-blank': (problem) => [
-    `${named(problem)} : la case est vide.`,
+    `${named(problem)} : la case est vide.`,
     problem.details.name === 'outcome'
       ? 'Écrire fruit, dropped, none, unknown (étiquette perdue) ou pending (trop tôt pour le dire).'
       : problem.details.kind === 'crosses' && POLLEN.has(String(problem.details.name))
-        ? 'La remplir ; pour une fleur qui n’a pas reçu de pollen écrire unpollinated dans la colonne control.'
+        ? 'La remplir ; pour une fleur qui n’a pas reçu de pollen écrire unpollinated dans la colonne control.'
         : 'La remplir.',
   ],
   'cell-error': (problem) => [
-    `${named(problem)} : la case contient une erreur du tableur, ${cited(problem.value)}.`,
+    `${named(problem)} : la case contient une erreur du tableur, ${cited(problem.value)}.`,
     'Réparer la formule dans le tableur, ou taper la valeur.',
   ],
   'date-does-not-exist': (problem) => [
-    `${the(problem)} : cette date n’existe pas${problem.details.order ? `, lue comme ${dateOrderName(problem.details.order)}` : ''}.`,
+    `${the(problem)} : cette date n’existe pas${problem.details.order ? `, lue comme ${dateOrderName(problem.details.order)}` : ''}.`,
     ISO,
   ],
-  'date-not-understood': (problem) => [`${the(problem)} : ce n’est pas une date.`, ISO],
+  'date-not-understood': (problem) => [`${the(problem)} : ce n’est pas une date.`, ISO],
   'date-serial': (problem) => [
-    `${the(problem)} : cela ressemble au numéro de jour d’un tableur.`,
+    `${the(problem)} : cela ressemble au numéro de jour d’un tableur.`,
     'Mettre la colonne au format date (AAAA-MM-JJ) avant d’enregistrer en CSV.',
   ],
   'date-partial': (problem) => [
-    `${the(problem)} : ce n’est pas un jour entier.`,
-    'Écrire le jour, le mois et l’année : AAAA-MM-JJ, par exemple 2025-06-14.',
+    `${the(problem)} : ce n’est pas un jour entier.`,
+    'Écrire le jour, le mois et l’année : AAAA-MM-JJ, par exemple 2025-06-14.',
   ],
   'date-implausible': (problem) => [
-    `${the(problem)} : ce n’est pas entre 1950 et 2100.`,
+    `${the(problem)} : ce n’est pas entre 1950 et 2100.`,
     'Vérifier l’année.',
   ],
   'number-not-understood': (problem) => [
-    `${the(problem)} : ce n’est pas un nombre${isWeight(problem) ? '' : ' entier'}.`,
+    `${the(problem)} : ce n’est pas un nombre${isWeight(problem) ? '' : ' entier'}.`,
     `Écrire un nombre${isWeight(problem) ? '' : ' entier'} en chiffres, sans mot ni marque entre les milliers, ou laisser la case vide.`,
   ],
-  'number-negative': (problem) => [`${the(problem)} : c’est sous zéro.`, CORRECT],
+  'number-negative': (problem) => [`${the(problem)} : c’est sous zéro.`, CORRECT],
   'number-absurd': (problem) => [
-    `${the(problem)} : c’est plus qu’il ne peut être (au plus ${problem.details.highest}${unit(problem)}).`,
+    `${the(problem)} : c’est plus qu’il ne peut être (au plus ${problem.details.highest}${unit(problem)}).`,
     CORRECT,
   ],
   'number-converted': (problem) => [
-    `${the(problem)} : lu comme ${problem.details.meant}${unit(problem)}, ici et partout où cela se trouve.`,
+    `${the(problem)} : lu comme ${problem.details.meant}${unit(problem)}, ici et partout où cela se trouve.`,
     IF_RIGHT,
   ],
   'number-is-date': (problem) => [
-    `${the(problem)} : c’est une date là où un nombre est attendu ; elle ne sert pas.`,
-    'Si toute la colonne contient des dates, lui donner un autre en-tête ; sinon écrire le nombre, ou laisser la case vide.',
+    `${the(problem)} : c’est une date là où un nombre est attendu ; elle ne sert pas.`,
+    'Si toute la colonne contient des dates, lui donner un autre en-tête ; sinon écrire le nombre, ou laisser la case vide.',
   ],
   'word-not-understood': (problem) => [
-    `${the(problem)} : ce mot n’est pas connu ici${problem.details.suggestion ? ` ; est-ce ${problem.details.suggestion} ?` : '.'}`,
+    `${the(problem)} : ce mot n’est pas connu ici${problem.details.suggestion ? ` ; est-ce ${problem.details.suggestion} ?` : '.'}`,
     `Écrire ${WORDS[String(problem.details.name)] ?? 'un des mots que la colonne peut contenir'}.`,
   ],
   'word-guessed': (problem) => [
-    `${the(problem)} : lu comme ${problem.details.meant}, ici et partout où cela se trouve.`,
+    `${the(problem)} : lu comme ${problem.details.meant}, ici et partout où cela se trouve.`,
     IF_RIGHT,
   ],
   'storage-own': (problem) => [
-    `${the(problem)} : gardé comme une méthode à part, ici et partout où cela se trouve.`,
-    'Rien à faire si c’est juste ; sinon écrire fresh, room, refrigerated ou frozen.',
+    `${the(problem)} : gardé comme une méthode à part, ici et partout où cela se trouve.`,
+    'Rien à faire si c’est juste ; sinon écrire fresh, room, refrigerated ou frozen.',
   ],
   'storage-slip': (problem) => [
-    `${the(problem)} : gardé comme une méthode à part ; est-ce ${problem.details.suggestion} ?`,
+    `${the(problem)} : gardé comme une méthode à part ; est-ce ${problem.details.suggestion} ?`,
     `Si oui, écrire ${problem.details.suggestion}.`,
   ],
   'name-spellings': (problem) => {
@@ -157,22 +157,22 @@ export const CELL_PROBLEMS: Readonly<Record<CellCode, ProblemSentence>> = {
       `${cited(spelling)} (${times(uses)}) et ${cited(usual)} (${times(usualUses)}) semblent être ` +
         `${plant ? 'une seule plante' : 'un seul mot'}, mais restent séparés.`,
       plant
-        ? `Écrire les deux pareil, ou le dire : ${sameOption(usual, spelling)}.`
+        ? `Écrire les deux pareil, ou le dire : ${sameOption(usual, spelling)}.`
         : 'Écrire les deux pareil s’ils n’en font qu’un.',
     ];
   },
   'name-slip': ({ details: { name, spelling, uses, usual, usualUses } }) => [
-    `${cited(spelling)} (${times(uses)}) pourrait être une faute de frappe pour ${cited(usual)} (${times(usualUses)}) ; les deux restent séparés.`,
+    `${cited(spelling)} (${times(uses)}) pourrait être une faute de frappe pour ${cited(usual)} (${times(usualUses)}) ; les deux restent séparés.`,
     String(name).endsWith('parent')
-      ? `S’ils sont une seule plante, le corriger ou le dire : ${sameOption(usual, spelling)}.`
+      ? `S’ils sont une seule plante, le corriger ou le dire : ${sameOption(usual, spelling)}.`
       : 'S’ils n’en font qu’un, le corriger.',
   ],
   'name-garbled': (problem) => [
-    `${the(problem)} : des lettres ont été perdues ou brouillées quand le fichier a été enregistré.`,
-    'Ouvrir la feuille d’origine et l’enregistrer en CSV (UTF-8) ou .xlsx ; ou retaper le nom, partout.',
+    `${the(problem)} : des lettres ont été perdues ou brouillées quand le fichier a été enregistré.`,
+    'Ouvrir la feuille d’origine et l’enregistrer en CSV (UTF-8) ou .xlsx ; ou retaper le nom, partout.',
   ],
   'name-tidied': (problem) => [
-    `${the(problem)} : lu comme ${cited(problem.details.meant)}, avec des espaces et des lettres simples.`,
+    `${the(problem)} : lu comme ${cited(problem.details.meant)}, avec des espaces et des lettres simples.`,
     IF_RIGHT,
   ],
 };

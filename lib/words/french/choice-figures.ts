@@ -30,19 +30,19 @@ export const pairsWords = {
   columns: ['couple (mère × père)', 'a noué', 'estimation partagée', 'pour', 'incompatible'],
   ranked: 'Le plus sûr d’abord',
   incompatible: (named: number) => `Sans doute incompatibles (${wholeNumber(named * 10)}+ sur 10)`,
-  few: (fewest: number) => `Moins de ${fewest} fleurs : sans rang`,
+  few: (fewest: number) => `Moins de ${fewest} fleurs : sans rang`,
   counted: 'compté',
   pooled: 'partagé avec ses parents',
   shown: (drawn: number, all: number) =>
-    `${wholeNumber(drawn)} sur ${counted(all, 'couple')} dessinés ; tous sont dans le tableau`,
+    `${wholeNumber(drawn)} sur ${counted(all, 'couple')} dessinés ; tous sont dans le tableau`,
   finding: (safest: PooledPair | undefined): string =>
     safest === undefined
       ? 'Les fleurs ne disent pas encore quel couple est le plus sûr.'
-      : `Le plus sûr : ${pairName(safest)}, ${counts(safest.fruits, safest.flowers)} ; ` +
+      : `Le plus sûr : ${pairName(safest)}, ${counts(safest.fruits, safest.flowers)} ; ` +
         `pour ${basisSaid(safest.basis)} ${rate(safest)}.`,
   description:
     'Chaque couple avec son taux compté, quel que soit le pollen, en petit point relié à son estimation partagée, un grand point ' +
-    'avec sa fourchette. Les couples sont rangés par la borne prudente de la fourchette ; ceux qui ont peu de fleurs, et ceux qui ' +
+    'avec sa fourchette. Les couples sont rangés par la borne prudente de la fourchette ; ceux qui ont peu de fleurs, et ceux qui ' +
     'sont peut-être incompatibles (croix), se trouvent en bas.',
   cells: (pair: PooledPair): readonly string[] => [
     pairName(pair),
@@ -63,12 +63,12 @@ export const vialsWords = {
   label: 'Chaque tube face à ce qui vaut une fleur',
   columns: ['tube', 'pollen de', 'verdict', 'ses propres fleurs', 'attendu', 'vaut une fleur'],
   heading: (verdict: VialVerdict, vials: number) =>
-    `${capitalised(VERDICT_LABELS[verdict])} : ${wholeNumber(vials)}`,
+    `${capitalised(VERDICT_LABELS[verdict])} : ${wholeNumber(vials)}`,
   name: ({ vial, pollenParent }: VialAdvice) => `${vial} · ${pollenParent}`,
   expected: ({ estimate }: Estimate) => (estimate === null ? CANNOT_TELL : inTen(estimate)),
   shown: (drawn: number, all: number) =>
-    `${wholeNumber(drawn)} sur ${counted(all, 'tube')} dessinés ; tous sont dans le tableau`,
-  worth: (value: number) => `vaut une fleur : ${inTen(value)}`,
+    `${wholeNumber(drawn)} sur ${counted(all, 'tube')} dessinés ; tous sont dans le tableau`,
+  worth: (value: number) => `vaut une fleur : ${inTen(value)}`,
   finding: (tally: readonly (readonly [VialVerdict, number])[], { value }: Worth): string => {
     const verdicts = joined(
       tally
@@ -78,7 +78,7 @@ export const vialsWords = {
     const threshold =
       value === null
         ? ' Vous seul pouvez dire quelle nouaison vaut une fleur.'
-        : ` La ligne : ce qui vaut une fleur, ${inTen(value)}.`;
+        : ` La ligne : ce qui vaut une fleur, ${inTen(value)}.`;
     return `${capitalised(verdicts)}.${threshold}`;
   },
   description:

@@ -5,7 +5,7 @@ type Explained = readonly (readonly [name: string, holds: string, write: string,
 
 const DAY = 'Un jour, AAAA-MM-JJ.';
 const WHOLE = 'Un nombre entier.';
-const STORAGE = 'fresh, room, refrigerated ou frozen ; tout autre mot est gardé comme une méthode à part.';
+const STORAGE = 'fresh, room, refrigerated ou frozen ; tout autre mot est gardé comme une méthode à part.';
 const SAME_NAME = 'Par le même nom que dans les croisements.';
 
 const CROSSES: Explained = [
@@ -13,13 +13,13 @@ const CROSSES: Explained = [
   ['pollination_date', 'Le jour où le pollen a été mis sur la fleur.', DAY, '2026-06-20'],
   [
     'seed_parent',
-    'La mère : la plante qui porte la fleur.',
+    'La mère : la plante qui porte la fleur.',
     'Une plante toujours par le même nom.',
     'Lantern Creek',
   ],
   [
     'pollen_parent',
-    'Le père : la plante d’où vient le pollen.',
+    'Le père : la plante d’où vient le pollen.',
     'Vide seulement pour les témoins sans pollen.',
     'Salt Moon',
   ],
@@ -33,7 +33,7 @@ const CROSSES: Explained = [
   [
     'pollen_age_days',
     'L’âge du pollen stocké quand il a servi.',
-    'En jours entiers ; inutile là où son jour ou son tube est connu.',
+    'En jours entiers ; inutile là où son jour ou son tube est connu.',
     '353',
   ],
   ['vial', 'Le tube d’où vient le pollen stocké.', 'Comme il est dans le fichier des tubes.', 'F-01'],
@@ -52,7 +52,7 @@ const CROSSES: Explained = [
   [
     'control',
     'Si la fleur est un témoin et non un croisement.',
-    'unpollinated ou selfed ; vide pour un croisement.',
+    'unpollinated ou selfed ; vide pour un croisement.',
     '',
   ],
   ['seeds', 'Combien de graines le fruit avait.', WHOLE, '212'],
@@ -100,5 +100,5 @@ export function columnMeaning(name: string, kind: 'crosses' | 'vials' | 'flowers
 }
 
 export const PACKAGE_MEANING =
-  'Pollinisations à la main, comme fruitodds les a comprises : une ligne par fleur, par tube, ou par plante qui doit fleurir. Une ' +
+  'Pollinisations à la main, comme fruitodds les a comprises : une ligne par fleur, par tube, ou par plante qui doit fleurir. Une ' +
   'apostrophe devant = + - ou @ au début d’une case empêche seulement les tableurs de l’exécuter comme une formule.';

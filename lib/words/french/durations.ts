@@ -39,7 +39,7 @@ export function daysWithRange(estimate: Estimate): string {
   const exact = exactDays(estimate.estimate);
   const range = dayRange(lower, upper);
   if (range === null) return days(estimate.estimate);
-  return said === null ? `environ ${exact} (${range})` : `environ ${said} (${exact} ; ${range})`;
+  return said === null ? `environ ${exact} (${range})` : `environ ${said} (${exact} ; ${range})`;
 }
 
 function dayRange(lower: number | null, upper: number | null): string | null {

@@ -9,23 +9,23 @@ const NOT_YOUR_FAULT = 'C’est une faute du programme, pas de vos fichiers.';
 const OTHER_NAME = 'Donner un autre nom après -o, ou déplacer ce fichier.';
 
 function meant(nearest: string | number | null | undefined): string {
-  return nearest ? `Vouliez-vous dire ${nearest} ? ` : '';
+  return nearest ? `Vouliez-vous dire ${nearest} ? ` : '';
 }
 
 /** What a value of an option must be. */
 const RULES: Readonly<Record<string, (allowed: string | number | null | undefined) => string>> = {
-  'one-of': (allowed) => `Donner l’un de : ${allowed}.`,
+  'one-of': (allowed) => `Donner l’un de : ${allowed}.`,
   date: () => 'Donner un jour qui existe, AAAA-MM-JJ, comme 2026-09-30.',
   share: (allowed) => `Donner un nombre entre 0 et 1, avec un point, comme ${allowed ?? 0.2}.`,
   'file-name': () => 'Donner le nom d’un fichier, comme report.html.',
   'header-map': () => 'L’écrire "VOTRE EN-TÊTE=colonne", comme --map "Mère=seed_parent".',
-  'same-names': () => 'L’écrire "A=B", comme --same "Nocturna=nocturna" ; le premier nom est gardé.',
+  'same-names': () => 'L’écrire "A=B", comme --same "Nocturna=nocturna" ; le premier nom est gardé.',
   must: () =>
     'Écrire le croisement, la mère d’abord, et le moins de fleurs, comme --must "Salt Moon x Copper Tide=2".',
   'at-most': () =>
     'Écrire une plante ou un croisement et le plus de fleurs, comme --at-most "Copper Tide=5" ou --at-most "Salt Moon x Copper Tide=1".',
   column: (allowed) =>
-    `${meant(allowed)}Après le = doit venir une de nos colonnes, comme seed_parent ; fruitodds template -o DOSSIER les explique toutes.`,
+    `${meant(allowed)}Après le = doit venir une de nos colonnes, comme seed_parent ; fruitodds template -o DOSSIER les explique toutes.`,
 };
 
 const FORMS: Readonly<Record<string, string>> = {
@@ -52,7 +52,7 @@ function causeOf(cause: string | number | null | undefined): string {
 const FAILURES: Readonly<Record<FailureCode, Sentence>> = {
   'command-missing': () => ({
     message: 'Rien n’a été demandé.',
-    fix: `Nommer l’un de ${COMMANDS}, par exemple : fruitodds check crosses.csv`,
+    fix: `Nommer l’un de ${COMMANDS}, par exemple : fruitodds check crosses.csv`,
   }),
   'command-unknown': ({ command, nearest }) => ({
     message: `Il n’y a pas de commande "${command}".`,
@@ -60,14 +60,14 @@ const FAILURES: Readonly<Record<FailureCode, Sentence>> = {
   }),
   'file-not-expected': ({ file }) => ({
     message: `Un modèle se fait à partir de rien, mais ${file} a été nommé.`,
-    fix: `Pour dire où l’écrire, prendre -o : fruitodds template -o ${file}`,
+    fix: `Pour dire où l’écrire, prendre -o : fruitodds template -o ${file}`,
   }),
   'file-missing': ({ command }) => ({
     message: `Aucun fichier n’a été nommé pour ${command}.`,
-    fix: `Nommer le fichier de croisements, par exemple : fruitodds ${command} crosses.csv (ou - pour l’entrée standard)`,
+    fix: `Nommer le fichier de croisements, par exemple : fruitodds ${command} crosses.csv (ou - pour l’entrée standard)`,
   }),
   'file-unreadable': ({ file, cause }) => ({
-    message: `${file} ne peut pas être lu : ${causeOf(cause)}.`,
+    message: `${file} ne peut pas être lu : ${causeOf(cause)}.`,
     fix: 'Vérifier le nom, le dossier et si vous avez le droit de lire le fichier.',
   }),
   'standard-input-twice': () => ({
@@ -119,26 +119,26 @@ const FAILURES: Readonly<Record<FailureCode, Sentence>> = {
     fix: 'Ajouter --flowers et un fichier avec les colonnes seed_parent et flowers, ou enlever l’option.',
   }),
   'question-open': ({ cause, remedy, questions }) => ({
-    message: `${Number(questions ?? 1) > 1 ? `${questions} questions` : 'Une question'} à laquelle vous seul pouvez répondre : ${cause}`,
+    message: `${Number(questions ?? 1) > 1 ? `${questions} questions` : 'Une question'} à laquelle vous seul pouvez répondre : ${cause}`,
     fix: String(remedy),
   }),
   'no-usable-row': ({ files, cause, remedy }) => ({
     message: `Aucune ligne de ${files} ne peut servir.${cause ? ` ${cause}` : ''}`,
     fix: remedy
       ? String(remedy)
-      : 'Lancer fruitodds check sur les fichiers : cela dit ce qui ne va pas dans chaque ligne.',
+      : 'Lancer fruitodds check sur les fichiers : cela dit ce qui ne va pas dans chaque ligne.',
   }),
   'no-crosses': ({ files }) => ({
     message: `Il n’y a pas de fichier de croisements parmi ${files}.`,
     fix: 'Nommer d’abord le fichier avec une ligne par fleur pollinisée. Un fichier se reconnaît à ses colonnes.',
   }),
   'no-usable-outcome': ({ rows }) => ({
-    message: `Aucune des ${rows} lignes n’a encore de résultat : toutes les étiquettes sont perdues, en attente ou de témoins.`,
+    message: `Aucune des ${rows} lignes n’a encore de résultat : toutes les étiquettes sont perdues, en attente ou de témoins.`,
     fix: 'Remplir la colonne outcome avec fruit, dropped ou none une fois les fleurs regardées.',
   }),
   'output-missing': ({ command }) => ({
     message: `Il n’a pas été dit où écrire ${command === 'clean' ? 'les fichiers nettoyés' : `le résultat de ${command}`}.`,
-    fix: `Ajouter -o et un nom, par exemple : -o ${command === 'report' ? 'report.html' : command === 'sheet' ? 'sheet.html' : 'ma-saison'}`,
+    fix: `Ajouter -o et un nom, par exemple : -o ${command === 'report' ? 'report.html' : command === 'sheet' ? 'sheet.html' : 'ma-saison'}`,
   }),
   'output-is-input': ({ file }) => ({
     message: `${file} est l’un des fichiers à lire, et serait écrasé.`,
@@ -146,32 +146,32 @@ const FAILURES: Readonly<Record<FailureCode, Sentence>> = {
   }),
   'input-in-site': ({ file, folder }) => ({
     message: `${file} est à lire et se trouve dans ${folder}, que le site remplacerait.`,
-    fix: 'Donner au site un dossier à lui, par exemple : -o ma-saison',
+    fix: 'Donner au site un dossier à lui, par exemple : -o ma-saison',
   }),
   'site-not-ours': ({ folder, foreign }) => ({
     message: foreign
-      ? `${folder} contient aussi ${foreign}, qu’aucun site précédent n’y a écrit ; ce serait perdu.`
+      ? `${folder} contient aussi ${foreign}, qu’aucun site précédent n’y a écrit ; ce serait perdu.`
       : `${folder} est un fichier, et un site demande un dossier.`,
-    fix: 'L’ôter de là, ou donner un nouveau dossier après -o, par exemple : -o ma-saison',
+    fix: 'L’ôter de là, ou donner un nouveau dossier après -o, par exemple : -o ma-saison',
   }),
   'output-not-ours': ({ file }) => ({
-    message: `${file} est déjà là et n’est pas un rapport : il n’est pas écrasé.`,
+    message: `${file} est déjà là et n’est pas un rapport : il n’est pas écrasé.`,
     fix: OTHER_NAME,
   }),
   'sheet-is-there': ({ file }) => ({
-    message: `${file} est déjà là, et peut-être rempli : il n’est pas écrasé.`,
+    message: `${file} est déjà là, et peut-être rempli : il n’est pas écrasé.`,
     fix: OTHER_NAME,
   }),
   'no-plan': ({ cause }) => ({
     message: `Il n’y a pas de plan dont faire une feuille. ${cause}`,
-    fix: 'Regarder le fichier des fleurs et celui des tubes : un plan demande des fleurs, et du pollen qui puisse les atteindre.',
+    fix: 'Regarder le fichier des fleurs et celui des tubes : un plan demande des fleurs, et du pollen qui puisse les atteindre.',
   }),
   'settings-not-json': ({ file, cause }) => ({
-    message: `${file} ne contient pas de réglages : ce n’est pas du JSON${cause ? ` (${cause})` : ''}.`,
+    message: `${file} ne contient pas de réglages : ce n’est pas du JSON${cause ? ` (${cause})` : ''}.`,
     fix: 'Enregistrer des réglages avec --save-settings, et donner ce fichier.',
   }),
   'settings-version': ({ file, version }) => ({
-    message: `${file} n’a pas la forme de réglages que lit cette version : sa "version" est ${version}, pas 1.`,
+    message: `${file} n’a pas la forme de réglages que lit cette version : sa "version" est ${version}, pas 1.`,
     fix: 'Enregistrer de nouveau les réglages avec --save-settings, ou écrire "version": 1 dans le fichier.',
   }),
   'settings-key-unknown': ({ file, key, nearest }) => ({
@@ -183,7 +183,7 @@ const FAILURES: Readonly<Record<FailureCode, Sentence>> = {
     fix: `Écrire ${FORMS[String(form)]}.`,
   }),
   'settings-not-ours': ({ file }) => ({
-    message: `${file} est déjà là et ne contient pas de réglages : il n’est pas écrasé.`,
+    message: `${file} est déjà là et ne contient pas de réglages : il n’est pas écrasé.`,
     fix: 'Donner un autre nom après --save-settings, ou déplacer ce fichier.',
   }),
   'output-exists': ({ file }) => ({
@@ -192,39 +192,39 @@ const FAILURES: Readonly<Record<FailureCode, Sentence>> = {
   }),
   'folder-not-empty': ({ folder }) => ({
     message: `${folder} contient déjà quelque chose, et rien n’est écrasé.`,
-    fix: 'Donner un nouveau dossier après -o, par exemple : -o nouvelle-saison',
+    fix: 'Donner un nouveau dossier après -o, par exemple : -o nouvelle-saison',
   }),
   'key-without-anonymous': () => ({
     message: 'L’option --key nomme la clé d’une copie codée, et aucune n’est demandée.',
     fix: 'Ajouter --anonymous, ou enlever --key.',
   }),
   'summary-has-no-rows': () => ({
-    message: 'Un résumé ne montre rien de plantes seules : il n’en a pas de lignes à écrire.',
+    message: 'Un résumé ne montre rien de plantes seules : il n’en a pas de lignes à écrire.',
     fix: 'Écrire --anonymous=codes, ou prendre report, site ou analyse.',
   }),
   'key-not-ours': ({ file }) => ({
-    message: `${file} ne contient pas la clé d’une copie codée : il n’est ni lu ni remplacé.`,
-    fix: 'Donner le fichier de votre clé après --key, ou un nouveau nom, par exemple : --key ma-cle.json',
+    message: `${file} ne contient pas la clé d’une copie codée : il n’est ni lu ni remplacé.`,
+    fix: 'Donner le fichier de votre clé après --key, ou un nouveau nom, par exemple : --key ma-cle.json',
   }),
   'key-shared': ({ file, folder }) => ({
     message: `${file} est la clé qui rend les noms aux codes, et serait partagé avec ${folder}.`,
-    fix: 'La garder ailleurs : donner un autre endroit après --key.',
+    fix: 'La garder ailleurs : donner un autre endroit après --key.',
   }),
   'dates-too-far': ({ file }) => ({
     message:
-      'Les dates ne peuvent pas être décalées ensemble : elles sont trop loin les unes des autres, ou de celles de la clé.',
-    fix: `Corriger les dates, ou commencer une nouvelle clé : --key avec un autre nom que ${file}.`,
+      'Les dates ne peuvent pas être décalées ensemble : elles sont trop loin les unes des autres, ou de celles de la clé.',
+    fix: `Corriger les dates, ou commencer une nouvelle clé : --key avec un autre nom que ${file}.`,
   }),
   'leak-found': ({ file, place, what, value, more }) => ({
-    message: `Rien n’a été écrit : ${file}, ${place}, montrerait ${what} « ${value} »${more ? ` (et ${more} de plus)` : ''}.`,
+    message: `Rien n’a été écrit : ${file}, ${place}, montrerait ${what} « ${value} »${more ? ` (et ${more} de plus)` : ''}.`,
     fix: `${NOT_YOUR_FAULT} Merci de la signaler, sans le nom qu’elle montre.`,
   }),
   'output-not-writable': ({ file, cause }) => ({
-    message: `${file} ne peut pas être écrit : ${causeOf(cause)}.`,
+    message: `${file} ne peut pas être écrit : ${causeOf(cause)}.`,
     fix: 'Vérifier que le dossier existe et que vous avez le droit d’y écrire.',
   }),
   'internal-fault': ({ cause }) => ({
-    message: `Quelque chose a mal tourné dans fruitodds : ${cause}.`,
+    message: `Quelque chose a mal tourné dans fruitodds : ${cause}.`,
     fix: `${NOT_YOUR_FAULT} Merci de la signaler avec ce message.`,
   }),
 };

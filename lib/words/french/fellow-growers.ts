@@ -37,11 +37,11 @@ export function splitTestSaid({ freshVersusStored, power, trueDifference }: Sett
   const found = `Si la vraie différence est de ${wholeNumber(10 * trueDifference)} pour 10 fleurs, l’essai en trouve une avec une chance de ${inTen(power)}.`;
   const [first] = freshVersusStored;
   if (first === undefined || first.needed === null)
-    return 'On ne peut pas encore dire combien de fleurs il faut : aucun pollen stocké n’a été utilisé cette saison. Quelques couples sont un début ; les fleurs de chaque saison s’ajoutent.';
+    return 'On ne peut pas encore dire combien de fleurs il faut : aucun pollen stocké n’a été utilisé cette saison. Quelques couples sont un début ; les fleurs de chaque saison s’ajoutent.';
   const { pairs, flowersPerKind, needed, storage } = first;
   return (
     `D’après les nombres de cette saison, pollen frais contre ${pollenOf(storage)} demande ${counted(pairs, 'couple')} avec ` +
     `${counted(flowersPerKind, 'fleur')} de chaque sorte, ${counted(needed, 'fleur')} en tout. ${found} ` +
-    'Moins de fleurs ne sont pas perdues : celles de plusieurs saisons s’ajoutent.'
+    'Moins de fleurs ne sont pas perdues : celles de plusieurs saisons s’ajoutent.'
   );
 }

@@ -44,10 +44,10 @@ const orderEvidence = ({ value, details: { order, row, rival, byYear } }: Proble
 export const FILE_PROBLEMS: Readonly<Record<FileProblemCode, ProblemSentence>> = {
   'file-empty': () => [
     'Le fichier est vide.',
-    'Voir si c’est le bon fichier : ses en-têtes sont dans la première ligne, et une fleur, un tube ou une plante dans chaque ligne dessous.',
+    'Voir si c’est le bon fichier : ses en-têtes sont dans la première ligne, et une fleur, un tube ou une plante dans chaque ligne dessous.',
   ],
   'file-too-large': ({ details }) => [
-    `Le fichier a ${megabytes(details.bytes)} ; des fichiers jusqu’à ${megabytes(details.most)} peuvent être lus.`,
+    `Le fichier a ${megabytes(details.bytes)} ; des fichiers jusqu’à ${megabytes(details.most)} peuvent être lus.`,
     'Donner les croisements de moins de saisons, ou la feuille sans ses autres colonnes et les autres feuilles.',
   ],
   'file-repeated': ({ details }) => [
@@ -64,14 +64,14 @@ export const FILE_PROBLEMS: Readonly<Record<FileProblemCode, ProblemSentence>> =
   ],
   'spreadsheet-file': () => [
     'Le fichier est d’un autre programme (.xls, .ods, .numbers, un document ou autre) et ne peut pas être lu ici.',
-    `L’ouvrir là-bas, choisir « Enregistrer sous » ou « Exporter » et ${AS_CSV}, et donner ce fichier.`,
+    `L’ouvrir là-bas, choisir « Enregistrer sous » ou « Exporter » et ${AS_CSV}, et donner ce fichier.`,
   ],
   'other-format': ({ details }) => [
     `Le fichier est ${FORMATS[details.format]}, pas un tableau, quel que soit son nom.`,
     `Ouvrir la liste elle-même dans son tableur, l’enregistrer en ${AS_CSV}, et donner ce fichier.`,
   ],
   'workbook-broken': () => [
-    'Le classeur est abîmé : il ne peut pas être décompressé, ou ses parties ne sont pas ce qu’elles devraient être.',
+    'Le classeur est abîmé : il ne peut pas être décompressé, ou ses parties ne sont pas ce qu’elles devraient être.',
     `L’ouvrir dans son tableur et l’enregistrer de nouveau, en ${AS_CSV}.`,
   ],
   'workbook-locked': () => [
@@ -79,19 +79,19 @@ export const FILE_PROBLEMS: Readonly<Record<FileProblemCode, ProblemSentence>> =
     'L’ouvrir dans son tableur et l’enregistrer sans mot de passe, ou en CSV (UTF-8).',
   ],
   'workbook-too-large': ({ details }) => [
-    `Le classeur est trop grand : décompressé, il contient plus de ${megabytes(details.most)} ou ${Number(details.cells) / 1e6} millions de cases.`,
+    `Le classeur est trop grand : décompressé, il contient plus de ${megabytes(details.most)} ou ${Number(details.cells) / 1e6} millions de cases.`,
     'Enregistrer seule la feuille des fleurs en CSV (UTF-8), et donner ce fichier.',
   ],
   'sheet-read': ({ details }) => [
-    `La feuille ${cited(details.sheet)} du classeur est lue${details.others ? ` ; sautées : ${cited(details.others)}` : ''}.`,
+    `La feuille ${cited(details.sheet)} du classeur est lue${details.others ? ` ; sautées : ${cited(details.others)}` : ''}.`,
     details.others
       ? 'Si l’une de celles-ci est nécessaire, y prendre nos noms de colonnes comme en-têtes.'
       : 'Rien à faire.',
   ],
   'rows-hidden': ({ details }) => [
     details.rows === 1
-      ? 'Une ligne de la feuille est masquée ou filtrée ; elle est lue comme les autres.'
-      : `${details.rows} lignes de la feuille sont masquées ou filtrées ; elles sont lues comme les autres.`,
+      ? 'Une ligne de la feuille est masquée ou filtrée ; elle est lue comme les autres.'
+      : `${details.rows} lignes de la feuille sont masquées ou filtrées ; elles sont lues comme les autres.`,
     'Supprimer celles qui ne sont pas voulues.',
   ],
   'cells-merged': ({ value }) => [
@@ -100,18 +100,18 @@ export const FILE_PROBLEMS: Readonly<Record<FileProblemCode, ProblemSentence>> =
   ],
   'kind-unknown': ({ details }) => [
     `Les colonnes du fichier (${cited(details.headers)}) ne sont ni celles de croisements, ni de tubes, ni de fleurs attendues.`,
-    'Vérifier que la première ligne contient les en-têtes ; un fichier de croisements a cross_id, pollination_date, seed_parent, ' +
-      'pollen_parent, storage et outcome. Pour d’autres en-têtes : --map "VOTRE EN-TÊTE=colonne".',
+    'Vérifier que la première ligne contient les en-têtes ; un fichier de croisements a cross_id, pollination_date, seed_parent, ' +
+      'pollen_parent, storage et outcome. Pour d’autres en-têtes : --map "VOTRE EN-TÊTE=colonne".',
   ],
   'kind-differs': ({ details }) => [
     `Le fichier a été donné comme ${KINDS[details.said]}, mais ses colonnes sont celles d’un ${KINDS[details.kind]}.`,
     details.kind === 'crosses'
       ? `Le nommer sans --${details.said}, et y donner le ${KINDS[details.said]}.`
-      : `Le donner avec --${details.kind}, ou sans option : la sorte d’un fichier se voit à ses colonnes.`,
+      : `Le donner avec --${details.kind}, ou sans option : la sorte d’un fichier se voit à ses colonnes.`,
   ],
   'column-missing': ({ details }) => [
-    `Le ${KINDS[details.kind] ?? 'fichier'} n’a pas de colonne pour ${details.column} : aucune de ses lignes ne peut servir.`,
-    `Ajouter une colonne ${details.column}, ou dire laquelle des vôtres c’est : ${mapOption(details.suggestion || 'VOTRE EN-TÊTE', details.column)}.`,
+    `Le ${KINDS[details.kind] ?? 'fichier'} n’a pas de colonne pour ${details.column} : aucune de ses lignes ne peut servir.`,
+    `Ajouter une colonne ${details.column}, ou dire laquelle des vôtres c’est : ${mapOption(details.suggestion || 'VOTRE EN-TÊTE', details.column)}.`,
   ],
   'column-unclear': ({ details }) => [
     details.same === 'yes'
@@ -119,13 +119,13 @@ export const FILE_PROBLEMS: Readonly<Record<FileProblemCode, ProblemSentence>> =
       : `${cited(details.first)} comme ${cited(details.second)} pourrait être ${details.column}.`,
     details.same === 'yes'
       ? 'Renommer celle qui n’est pas voulue.'
-      : `Dire laquelle l’est : ${mapOption(details.first, details.column)} ou ${mapOption(details.second, details.column)}.`,
+      : `Dire laquelle l’est : ${mapOption(details.first, details.column)} ou ${mapOption(details.second, details.column)}.`,
   ],
   'column-unknown': (problem) => [
     `${column(problem)} ne sert pas.`,
     problem.details.suggestion
-      ? `Si elle contient ${problem.details.suggestion}, le dire : ${mapOption(problem.column, problem.details.suggestion)}.`
-      : `Si elle contient quelque chose de nécessaire, dire quoi, avec le nom d’une de nos colonnes : ${mapOption(problem.column, 'colonne')}.`,
+      ? `Si elle contient ${problem.details.suggestion}, le dire : ${mapOption(problem.column, problem.details.suggestion)}.`
+      : `Si elle contient quelque chose de nécessaire, dire quoi, avec le nom d’une de nos colonnes : ${mapOption(problem.column, 'colonne')}.`,
   ],
   'columns-unknown': ({ details }) => [
     `${details.more} autres colonnes ne servent pas.`,
@@ -137,23 +137,23 @@ export const FILE_PROBLEMS: Readonly<Record<FileProblemCode, ProblemSentence>> =
   ],
   'column-guessed': (problem) => [
     `${column(problem)} est lue comme ${problem.details.column}.`,
-    `Si c’est faux, renommer la colonne, ou dire ce qu’elle est : ${mapOption(problem.column, 'colonne')}.`,
+    `Si c’est faux, renommer la colonne, ou dire ce qu’elle est : ${mapOption(problem.column, 'colonne')}.`,
   ],
   'date-order-unclear': (problem) => {
     const { details, value } = problem;
     return [
-      `${column(problem)} ne dit pas quel nombre est le jour : ${cited(value)} à la ligne ${details.row} est ` +
+      `${column(problem)} ne dit pas quel nombre est le jour : ${cited(value)} à la ligne ${details.row} est ` +
         `${details.first} lu comme ${dateOrderName(details.firstOrder)}, mais ${details.second} comme ${dateOrderName(details.secondOrder)}.`,
-      `Dire lequel : --date-order ${details.firstOrder} ou --date-order ${details.secondOrder}.`,
+      `Dire lequel : --date-order ${details.firstOrder} ou --date-order ${details.secondOrder}.`,
     ];
   },
   'date-order-mixed': (problem) => {
     const { details } = problem;
     return [
-      `${column(problem)} mélange deux façons d’écrire les dates : ${cited(details.firstAgainst)} à la ligne ${details.firstRow} ` +
+      `${column(problem)} mélange deux façons d’écrire les dates : ${cited(details.firstAgainst)} à la ligne ${details.firstRow} ` +
         `ne peut pas être ${dateOrderName(details.firstOrder)}, et ${cited(details.secondAgainst)} à la ligne ${details.secondRow} ` +
         `ne peut pas être ${dateOrderName(details.secondOrder)}.`,
-      'Écrire toutes les dates AAAA-MM-JJ. Ou dire quel ordre vaut, avec --date-order : les lignes écrites autrement sont alors laissées de côté.',
+      'Écrire toutes les dates AAAA-MM-JJ. Ou dire quel ordre vaut, avec --date-order : les lignes écrites autrement sont alors laissées de côté.',
     ];
   },
   'date-order-decided': (problem) => [
@@ -165,28 +165,28 @@ export const FILE_PROBLEMS: Readonly<Record<FileProblemCode, ProblemSentence>> =
     'Si c’est faux, donner --date-order ou écrire les dates AAAA-MM-JJ.',
   ],
   'date-serial-read': ({ column: header, details, value }) => [
-    `${cited(header)} contient les numéros de jour d’un tableur : ${cited(value)} à la ligne ${details.row} est lu comme ${details.date}.`,
+    `${cited(header)} contient les numéros de jour d’un tableur : ${cited(value)} à la ligne ${details.row} est lu comme ${details.date}.`,
     details.system === 1900
-      ? 'Si toutes sont quatre ans trop tôt, donner --date-system 1904 ; sinon rien à faire.'
-      : 'Si toutes sont quatre ans trop tard, donner --date-system 1900 ; sinon rien à faire.',
+      ? 'Si toutes sont quatre ans trop tôt, donner --date-system 1904 ; sinon rien à faire.'
+      : 'Si toutes sont quatre ans trop tard, donner --date-system 1900 ; sinon rien à faire.',
   ],
   'two-digit-years': (problem) => [
-    `Les années de ${cited(problem.column)} ont deux chiffres (${cited(problem.value)} à la ligne ${problem.details.row}) : ` +
+    `Les années de ${cited(problem.column)} ont deux chiffres (${cited(problem.value)} à la ligne ${problem.details.row}) : ` +
       '00 à 69 sont lues comme 2000 à 2069, 70 à 99 comme 1970 à 1999.',
     'Écrire les années avec quatre chiffres.',
   ],
   'encoding-guessed': ({ details, value }) => [
     value === null
-      ? `Le fichier ne dit pas comment ses lettres sont codées ; il est lu comme ${details.encoding}.`
-      : `Le fichier n’est pas en UTF-8 ; il est lu comme ${details.encoding}. Vérifier que ceux-ci sont justes : ${citedList(details)}.`,
+      ? `Le fichier ne dit pas comment ses lettres sont codées ; il est lu comme ${details.encoding}.`
+      : `Le fichier n’est pas en UTF-8 ; il est lu comme ${details.encoding}. Vérifier que ceux-ci sont justes : ${citedList(details)}.`,
     'Si l’un a l’air faux, enregistrer la feuille en CSV (UTF-8) ou .xlsx.',
   ],
   'title-lines': ({ details, row }) => [
-    `Les en-têtes sont à la ligne ${row} ; ${details.titles === 1 ? 'une ligne au-dessus est sautée' : `${details.titles} lignes au-dessus sont sautées`}.`,
+    `Les en-têtes sont à la ligne ${row} ; ${details.titles === 1 ? 'une ligne au-dessus est sautée' : `${details.titles} lignes au-dessus sont sautées`}.`,
     'Rien à faire s’il n’y a qu’un titre.',
   ],
   'lines-quoted': () => [
-    'Chaque ligne du fichier est tout entière entre guillemets ; les lignes sont lues comme s’il n’y en avait pas.',
+    'Chaque ligne du fichier est tout entière entre guillemets ; les lignes sont lues comme s’il n’y en avait pas.',
     NOTHING,
   ],
   'table-sideways': () => [

@@ -14,10 +14,10 @@ export function findingsSaid(files: readonly SeasonFile[]): FindingsSaid {
   const found = files.map((file) => ({ file: file.file, ...fileFindings(file) }));
   const of = (severity: ProblemGroup['severity']) =>
     found.flatMap(({ file, groups }) =>
-      groups.filter((group) => group.severity === severity).map((group) => `${file} : ${groupSaid(group)}`),
+      groups.filter((group) => group.severity === severity).map((group) => `${file} : ${groupSaid(group)}`),
     );
   return {
     toMend: [...of('error'), ...of('warning')],
-    noticed: found.flatMap(({ file, notices }) => notices.map((notice) => `${file} : ${notice}`)),
+    noticed: found.flatMap(({ file, notices }) => notices.map((notice) => `${file} : ${notice}`)),
   };
 }

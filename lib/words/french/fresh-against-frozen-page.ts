@@ -13,7 +13,7 @@ const KINDS = {
 
 export const freshAgainstFrozenPage = {
   work: (method: string, ofStored: Share, ofFresh: Share): string =>
-    `Parmi les couples qui ont eu du pollen frais : ${counts(...ofStored)} fleurs avec du ${pollenOf(method)} étaient sur des ` +
+    `Parmi les couples qui ont eu du pollen frais : ${counts(...ofStored)} fleurs avec du ${pollenOf(method)} étaient sur des ` +
     `couples difficiles, et ${counts(...ofFresh)} fleurs avec du pollen frais.`,
   workCaption: 'Fleurs par sorte de couple et de pollen',
   workColumns: (method: string) => ['Couples', 'Pollen frais', capitalised(pollenOf(method))],
@@ -21,22 +21,22 @@ export const freshAgainstFrozenPage = {
     `${wholeNumber(pairs)} ${KINDS[kind][pairs < 2 ? 0 : 1]}`,
   same: (method: string, pairs: number, better: number): string =>
     pairs === 0
-      ? `Aucun couple n’a eu à la fois du pollen frais et du ${pollenOf(method)} : rien ne peut être comparé à couples égaux.`
-      : `${wholeNumber(pairs)} couples ont eu les deux sortes ; le pollen frais a pris plus souvent sur ${counts(better, pairs)} d’entre eux.`,
+      ? `Aucun couple n’a eu à la fois du pollen frais et du ${pollenOf(method)} : rien ne peut être comparé à couples égaux.`
+      : `${wholeNumber(pairs)} couples ont eu les deux sortes ; le pollen frais a pris plus souvent sur ${counts(better, pairs)} d’entre eux.`,
   noPairToDraw: 'Il n’y a pas de couple à dessiner.',
-  drawing: 'Un cercle par couple : fruits pour 10 fleurs avec du pollen frais et avec du pollen stocké',
-  freshAxis: ['pollen frais :', 'fruits pour 10 fleurs'],
-  storedAxis: (method: string) => [`${pollenOf(method)} :`, 'fruits pour 10 fleurs'],
+  drawing: 'Un cercle par couple : fruits pour 10 fleurs avec du pollen frais et avec du pollen stocké',
+  freshAxis: ['pollen frais :', 'fruits pour 10 fleurs'],
+  storedAxis: (method: string) => [`${pollenOf(method)} :`, 'fruits pour 10 fleurs'],
   label: (method: string): string =>
     `Pollen frais et ${pollenOf(method)} sur les couples qui ont eu les deux`,
   finding: (better: number, pairs: number): string =>
-    `Un cercle par couple, plus grand avec plus de fleurs. Sous la ligne tiretée le pollen frais a pris plus souvent : ${counts(better, pairs)} couples.`,
+    `Un cercle par couple, plus grand avec plus de fleurs. Sous la ligne tiretée le pollen frais a pris plus souvent : ${counts(better, pairs)} couples.`,
   description:
     'Un cercle pour chaque couple qui a eu les deux sortes de pollen, et la ligne où les deux prendraient aussi bien.',
   sameCaption: 'Couples qui ont eu les deux sortes de pollen',
   sameColumns: (method: string) => ['Couple (mère × père)', 'Frais', storageLabel(method)],
   specification: 'La spécification de ce graphique (Vega-Lite)',
-  nothingStored: 'Aucun pollen stocké n’a été utilisé : il n’y a rien à comparer.',
+  nothingStored: 'Aucun pollen stocké n’a été utilisé : il n’y a rien à comparer.',
   lostDifference: (method: string, lowest: number | null, highest: number | null): string => {
     const inTen = (value: number | null) => (value === null ? 'inconnu' : decimal(10 * value, 1));
     return (

@@ -2,9 +2,9 @@
 
 export const oldVialsPage = {
   noVials: 'Aucun fichier de tubes n’a été donné.',
-  storiesCaption: 'Chaque tube, le plus ancien d’abord ; « alors » est le jour d’utilisation',
+  storiesCaption: 'Chaque tube, le plus ancien d’abord ; « alors » est le jour d’utilisation',
   byRecordCaption: 'Verdicts selon que le tube a déjà servi ou non',
   byRecordFirstColumn: 'Tubes',
   noTests: 'Aucun essai d’une ou deux fleurs ne changerait un verdict.',
-  tests: 'Essais d’une ou deux fleurs qui pourraient changer un verdict, le plus probable d’abord :',
+  tests: 'Essais d’une ou deux fleurs qui pourraient changer un verdict, le plus probable d’abord :',
 };

@@ -9,11 +9,11 @@ import { recordSaid, VERDICT_LABELS } from './vial-verdicts.ts';
 /** How many will be old on the day of use, and how many have a record. */
 export function oldVialsAnswer(vials: readonly VialAdvice[], useOn: string | null): string {
   const ages = vialAges(vials);
-  if (useOn === null || ages === null) return 'Aucun tube n’a pu être jugé : il n’y a pas d’âge à dire.';
+  if (useOn === null || ages === null) return 'Aucun tube n’a pu être jugé : il n’y a pas d’âge à dire.';
   const { oldest, old, tried } = ages;
   return (
-    `${counts(old, vials.length)} tubes auront plus d’un an le ${useOn} ; le plus vieux est ${oldest.vial} (${oldest.pollenParent}), ` +
-    `${days(oldest.ageDays)}. ${counts(tried, vials.length)} ont des fleurs à eux pour en juger ; les autres sont jugés par ` +
+    `${counts(old, vials.length)} tubes auront plus d’un an le ${useOn} ; le plus vieux est ${oldest.vial} (${oldest.pollenParent}), ` +
+    `${days(oldest.ageDays)}. ${counts(tried, vials.length)} ont des fleurs à eux pour en juger ; les autres sont jugés par ` +
     'leur père, leur âge et la façon dont ils ont été gardés.'
   );
 }
@@ -53,7 +53,7 @@ export function lastVialsSaid(vials: readonly VialAdvice[]): string {
     ({ vial, pollenParent, verdict }) => `${vial} (${pollenParent}, ${VERDICT_LABELS[verdict]})`,
   );
   return (
-    `${counted(last.length, 'tube')} ${last.length === 1 ? 'est le dernier de son père' : 'sont chacun le dernier de leur père'} : ` +
+    `${counted(last.length, 'tube')} ${last.length === 1 ? 'est le dernier de son père' : 'sont chacun le dernier de leur père'} : ` +
     `${joined(named)}. Récolter du nouveau pollen d’un père avant que son dernier tube ne parte.`
   );
 }

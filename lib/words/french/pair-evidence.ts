@@ -7,9 +7,9 @@ import { counted, counts, decimal, difference, joined, likely, rateWithRange } f
 
 const EVIDENCE: Readonly<Record<SuspectedPair['evidence'], (pair: SuspectedPair) => string>> = {
   'pollen-took-elsewhere': ({ pollenElsewhere }) =>
-    `le même pollen a pris sur d’autres plantes, ${counts(pollenElsewhere.fruits, pollenElsewhere.flowers)} : ce n’est donc pas du mauvais pollen`,
+    `le même pollen a pris sur d’autres plantes, ${counts(pollenElsewhere.fruits, pollenElsewhere.flowers)} : ce n’est donc pas du mauvais pollen`,
   'pollen-failed-elsewhere': ({ pollenElsewhere }) =>
-    `le même pollen sur d’autres plantes : ${counts(pollenElsewhere.fruits, pollenElsewhere.flowers)}, ce peut donc être du mauvais pollen`,
+    `le même pollen sur d’autres plantes : ${counts(pollenElsewhere.fruits, pollenElsewhere.flowers)}, ce peut donc être du mauvais pollen`,
   'pollen-not-tried-elsewhere': () =>
     'ce pollen n’a été essayé sur aucune autre plante, ce peut donc être du mauvais pollen',
 };
@@ -19,7 +19,7 @@ function suspectSaid(pair: SuspectedPair): string {
     pair.fresh.flowers > 0 ? `, ${counts(pair.fresh.fruits, pair.fresh.flowers)} avec du pollen frais` : '';
   const self = pair.kind === 'self' ? ', son propre pollen' : '';
   return (
-    `${pairName(pair)}${self} (${counts(pair.all.fruits, pair.all.flowers)}${fresh} ; ${likely(pair.incompatible)} ; ` +
+    `${pairName(pair)}${self} (${counts(pair.all.fruits, pair.all.flowers)}${fresh} ; ${likely(pair.incompatible)} ; ` +
     `${EVIDENCE[pair.evidence](pair)})`
   );
 }
@@ -28,7 +28,7 @@ function suspectSaid(pair: SuspectedPair): string {
 export function incompatibleSaid({ pairs }: Pick<Compatibility, 'pairs'>): string {
   const named = pairs.filter((pair) => pair.named);
   if (named.length === 0) return '';
-  return `Sans doute incompatibles : ${joined(named.map(suspectSaid))}.`;
+  return `Sans doute incompatibles : ${joined(named.map(suspectSaid))}.`;
 }
 
 function ofAllPlants({
@@ -42,7 +42,7 @@ export function selfingSaid(compatibility: Pick<Compatibility, 'selfIncompatibil
   const all = ofAllPlants(compatibility);
   if (all === undefined) return '';
   return (
-    `Avec le pollen frais de la plante même ont noué ${rateWithRange(all.selfed)} ; avec le pollen frais d’autres, sur les mêmes plantes, ` +
+    `Avec le pollen frais de la plante même ont noué ${rateWithRange(all.selfed)} ; avec le pollen frais d’autres, sur les mêmes plantes, ` +
     `${rateWithRange(all.crossed)}.`
   );
 }
@@ -52,7 +52,7 @@ export function selfIndexesSaid(compatibility: Pick<Compatibility, 'selfIncompat
   const all = ofAllPlants(compatibility);
   if (all === undefined || all.selfOverCross.estimate === null) return '';
   return (
-    `Deux indices d’auto-incompatibilité sont en usage : 1 − soi ÷ croisé = ${indexed(all.oneMinusSelfOverCross)} ; ` +
+    `Deux indices d’auto-incompatibilité sont en usage : 1 − soi ÷ croisé = ${indexed(all.oneMinusSelfOverCross)} ; ` +
     `soi ÷ croisé = ${indexed(all.selfOverCross)}.`
   );
 }
@@ -78,6 +78,6 @@ export function reciprocalSaid(crosses: readonly Reciprocal[]): string {
   const { first, second } = most;
   return (
     `${start}. Le plus souvent ${pairName(first)}, ${counts(first.fruits, first.flowers)}, face à ${pairName(second)}, ` +
-    `${counts(second.fruits, second.flowers)} : le second donne ${difference(most.difference)}.`
+    `${counts(second.fruits, second.flowers)} : le second donne ${difference(most.difference)}.`
   );
 }

@@ -49,25 +49,25 @@ export function planAnswer({ plan }: Pick<Analysis, 'plan'>): string {
   }
   const [first] = plan.frontier;
   if (first === undefined) return reasonSentence(plan.because ?? 'no-model');
-  const flowers = `Saison prochaine : ${counted(plan.flowers, 'fleur')} ${plan.flowers < 2 ? 'pourrait' : 'pourraient'} donner`;
-  if (plan.frontier.length === 1) return `${flowers} ${mixGives(first)} : ${mixRisks(first)}.`;
+  const flowers = `Saison prochaine : ${counted(plan.flowers, 'fleur')} ${plan.flowers < 2 ? 'pourrait' : 'pourraient'} donner`;
+  if (plan.frontier.length === 1) return `${flowers} ${mixGives(first)} : ${mixRisks(first)}.`;
   const [start, ...ways] = namedOf(plan);
   const others = ways.map(
     ({ expectedFruits, expectedVarieties }) =>
       `${wholeNumber(expectedFruits)} de ${wholeNumber(expectedVarieties)}`,
   );
-  return `${flowers} ${joined([mixGives(start!), ...others], 'ou')} : plus de croisements, moins de fruits.`;
+  return `${flowers} ${joined([mixGives(start!), ...others], 'ou')} : plus de croisements, moins de fruits.`;
 }
 
 /** The two ends of the frontier, for the first page. */
 export function planShort({ plan }: Pick<Analysis, 'plan'>): string {
   if (plan === null || plan.frontier.length === 0) return '';
   const ends = [plan.frontier[0]!, ...plan.frontier.slice(1).slice(-1)].map(mixGives);
-  return `Saison prochaine : ${counted(plan.flowers, 'fleur')} ${plan.flowers < 2 ? 'pourrait' : 'pourraient'} donner ${joined(ends, 'ou')}.`;
+  return `Saison prochaine : ${counted(plan.flowers, 'fleur')} ${plan.flowers < 2 ? 'pourrait' : 'pourraient'} donner ${joined(ends, 'ou')}.`;
 }
 
 export const PLAN_CAUTION =
-  'On suppose que le pollen frais suffit à chaque fleur qui s’ouvre avec lui. Pour l’imprimer fleur par fleur : fruitodds sheet.';
+  'On suppose que le pollen frais suffit à chaque fleur qui s’ouvre avec lui. Pour l’imprimer fleur par fleur : fruitodds sheet.';
 
 /** What a reader of the plan must know besides. */
 export function planNotes(plan: NextSeason): readonly string[] {
@@ -79,9 +79,9 @@ export function planNotes(plan: NextSeason): readonly string[] {
     ...idleSaid(plan),
     ...(plan.blankDoses.length === 0
       ? []
-      : [`Sans nombre de doses, donc prévus avec une seule : ${joined(plan.blankDoses)}.`]),
+      : [`Sans nombre de doses, donc prévus avec une seule : ${joined(plan.blankDoses)}.`]),
     ...leftOutByReason(plan).map(
-      ([because, vials]) => `Non prévus : ${joined(vials)}. ${reasonSentence(because)}`,
+      ([because, vials]) => `Non prévus : ${joined(vials)}. ${reasonSentence(because)}`,
     ),
     ...newPlantsSaid(plan),
     ...(plan.usedInPast ? ['Le jour d’utilisation précède le dernier jour des fichiers.'] : []),
@@ -97,21 +97,21 @@ function newPlantsSaid({ newSeedParents, newPollenParents }: NextSeason): string
   const said = (plants: readonly string[], as: string) =>
     plants.length === 0
       ? []
-      : [`Jamais essayées comme ${as}, donc jugées comme toute plante inconnue : ${joined(plants)}.`];
+      : [`Jamais essayées comme ${as}, donc jugées comme toute plante inconnue : ${joined(plants)}.`];
   return [...said(newSeedParents, 'mères'), ...said(newPollenParents, 'pères')];
 }
 
 export const planWords = {
-  label: 'Fleurs de la saison prochaine : fruits ou croisements',
+  label: 'Fleurs de la saison prochaine : fruits ou croisements',
   caption: 'Fruits, leur fourchette dans 8 saisons sur 10, et croisements avec un fruit',
   description:
-    'Chaque point est une façon de partager les fleurs : vers la droite plus de croisements avec un fruit, vers le haut plus de fruits. ' +
+    'Chaque point est une façon de partager les fleurs : vers la droite plus de croisements avec un fruit, vers le haut plus de fruits. ' +
     'Les grands points ont un nom, et une ligne des fruits d’une mauvaise saison à ceux d’une bonne, de dix la deuxième et la neuvième.',
   across: 'croisements avec au moins un fruit',
   up: 'fruits',
   finding: (plan: NextSeason): string => {
     const [first, ...others] = namedOf(plan);
-    if (others.length === 0) return `Un seul partage est le meilleur des deux côtés : ${mixGives(first!)}.`;
+    if (others.length === 0) return `Un seul partage est le meilleur des deux côtés : ${mixGives(first!)}.`;
     const last = others.at(-1)!;
     return (
       `Du plus de fruits au plus de variétés on perd ${counted(Math.round(first!.expectedFruits - last.expectedFruits), 'fruit')} ` +

@@ -13,7 +13,7 @@ const words = ({ value, details }: Problem): string => `${cited(value)} comme ${
 function byColumn(alike: readonly Problem[], said: (problem: Problem) => string): string {
   return [...saidByColumn(alike, said)]
     .map(([column, list]) => `dans ${cited(column)}, ${list.join(', ')}`)
-    .join(' ; ');
+    .join(' ; ');
 }
 
 /** Notices that are told in one line, however many there are. */
@@ -21,29 +21,29 @@ const LINES: ReadonlyMap<string, Line> = new Map<string, Line>([
   [
     'column-guessed',
     (alike) =>
-      `Colonnes lues comme les nôtres : ${alike.map(meaning).join(', ')}. Si l’une est fausse, la renommer, ou dire ce qu’elle est : ` +
+      `Colonnes lues comme les nôtres : ${alike.map(meaning).join(', ')}. Si l’une est fausse, la renommer, ou dire ce qu’elle est : ` +
       '--map "VOTRE EN-TÊTE=colonne".',
   ],
   [
     'column-unknown',
     (alike) =>
-      `Colonnes non utilisées : ${alike.map(({ column }) => cited(column)).join(', ')}. Si l’une contient quelque chose de ` +
-      'nécessaire, dire quoi : --map "VOTRE EN-TÊTE=colonne".',
+      `Colonnes non utilisées : ${alike.map(({ column }) => cited(column)).join(', ')}. Si l’une contient quelque chose de ` +
+      'nécessaire, dire quoi : --map "VOTRE EN-TÊTE=colonne".',
   ],
   [
     'word-guessed',
-    (alike) => `Mots lus comme les nôtres, partout où ils se trouvent : ${byColumn(alike, words)}.`,
+    (alike) => `Mots lus comme les nôtres, partout où ils se trouvent : ${byColumn(alike, words)}.`,
   ],
   [
     'storage-own',
     (alike) =>
-      `Méthodes de stockage gardées comme les vôtres : ${byColumn(alike, ({ value }) => cited(value))}. Si l’une est fresh, room, ` +
+      `Méthodes de stockage gardées comme les vôtres : ${byColumn(alike, ({ value }) => cited(value))}. Si l’une est fresh, room, ` +
       'refrigerated ou frozen, écrire ce mot.',
   ],
   [
     'name-tidied',
     (alike) =>
-      `Noms lus avec des espaces et des lettres simples : ${byColumn(alike, ({ value, details }) => `${cited(value)} comme ${cited(details.meant)}`)}.`,
+      `Noms lus avec des espaces et des lettres simples : ${byColumn(alike, ({ value, details }) => `${cited(value)} comme ${cited(details.meant)}`)}.`,
   ],
 ]);
 

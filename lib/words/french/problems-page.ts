@@ -16,10 +16,10 @@ export const problemsPage = {
   cells: ({ code, severity, means, used, mend, example }: CataloguedProblem): readonly string[] => [
     `${code} (${SEVERITIES[severity]})`,
     `${means} ${used}`,
-    `${mend} Exemple : ${example}`,
+    `${mend} Exemple : ${example}`,
   ],
   found: (codes: readonly string[]): string =>
     codes.length === 0
       ? 'Rien de cela n’a été trouvé dans les fichiers de cette saison.'
-      : `Dans les fichiers de cette saison, ${counted(codes.length, 'code')} de cette page ${codes.length === 1 ? 'a été trouvé' : 'ont été trouvés'} : ${codes.join(', ')}.`,
+      : `Dans les fichiers de cette saison, ${counted(codes.length, 'code')} de cette page ${codes.length === 1 ? 'a été trouvé' : 'ont été trouvés'} : ${codes.join(', ')}.`,
 };

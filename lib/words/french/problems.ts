@@ -22,11 +22,11 @@ function sentencesOf(problem: Problem): ProblemWords & { readonly whole: boolean
 /** What is wrong, with the row, and how to mend it. */
 export function problemWords(problem: Problem): ProblemWords {
   const { message, fix, whole } = sentencesOf(problem);
-  return { message: whole ? message : `Ligne ${problem.row} : ${message}`, fix };
+  return { message: whole ? message : `Ligne ${problem.row} : ${message}`, fix };
 }
 
 /** The same with row, tag and column as the spreadsheet shows them. */
 export function placedWords(problem: Problem, columns: readonly FileColumn[]): ProblemWords {
   const { message, fix, whole } = sentencesOf(problem);
-  return { message: whole ? message : `${problemPlace(problem, columns)} : ${message}`, fix };
+  return { message: whole ? message : `${problemPlace(problem, columns)} : ${message}`, fix };
 }

@@ -51,7 +51,7 @@ export const seasonWords = {
     perMark: number,
   ): string => {
     const flowers = outcomes.reduce((sum, { rows }) => sum + rows, 0);
-    return `${counted(flowers, 'fleur')} : ${joined(outcomes.map(({ outcome, rows }) => OUTCOME_COUNTS[outcome](rows)))}.${markNote(perMark)}`;
+    return `${counted(flowers, 'fleur')} : ${joined(outcomes.map(({ outcome, rows }) => OUTCOME_COUNTS[outcome](rows)))}.${markNote(perMark)}`;
   },
   description: (perMark: number): string =>
     `${markIs(perMark)}, groupée par ce qu’elle est devenue. Les étiquettes perdues et les fleurs trop jeunes ne sont pas des échecs.`,
@@ -73,20 +73,20 @@ export const storageWords = {
   method: storageLabel,
   took: (rate: Proportion) => `${counts(rate.fruits, rate.flowers)} ont noué`,
   rateLabel: ({ storage, estimate }: StorageRate): string =>
-    `${storageLabel(storage)} : ${estimate === null ? CANNOT_TELL : inTen(estimate)}`,
+    `${storageLabel(storage)} : ${estimate === null ? CANNOT_TELL : inTen(estimate)}`,
   /** None or all of them: no rate, only how far it could still be. */
   extremeLabel: ({ storage, fruits, lower, upper }: StorageRate): string =>
-    `${storageLabel(storage)} : ${fruits === 0 ? `jusqu’à ${limit(upper ?? 1)}` : `${limit(lower ?? 0)} ou plus`}`,
+    `${storageLabel(storage)} : ${fruits === 0 ? `jusqu’à ${limit(upper ?? 1)}` : `${limit(lower ?? 0)} ou plus`}`,
   marks: (perMark: number): string =>
     perMark === 1
-      ? 'Grande marque : a noué ; petit point : non.'
-      : `${markIs(perMark)} ; petite, pas de fruit.`,
+      ? 'Grande marque : a noué ; petit point : non.'
+      : `${markIs(perMark)} ; petite, pas de fruit.`,
   finding: (rates: readonly StorageRate[], perMark: number): string => {
-    const said = rates.map((one) => `${pollenOf(one.storage)} ${rateWithRange(one)}`).join(' ; ');
+    const said = rates.map((one) => `${pollenOf(one.storage)} ${rateWithRange(one)}`).join(' ; ');
     return `${capitalised(said)}.${markNote(perMark)}`;
   },
   description: (perMark: number): string =>
-    `${markIs(perMark)} ; les grandes marques ont noué, les petits points non. Le pollen frais est plein, le pollen stocké creux. ` +
+    `${markIs(perMark)} ; les grandes marques ont noué, les petits points non. Le pollen frais est plein, le pollen stocké creux. ` +
     'Dessous, chaque taux en point avec sa fourchette.',
   cells: (one: StorageRate): readonly string[] => [
     storageLabel(one.storage),
@@ -98,7 +98,7 @@ export const storageWords = {
 /** Why there is no like-for-like number: too few pairs that can tell pollen from pair, or only the codes know. */
 function whyNotAdjusted({ informativePairs }: FreshVersusStored): string {
   if (informativePairs >= 3) return CANNOT_TELL;
-  return `${CANNOT_TELL} : ${fewPairs(informativePairs)} les deux sortes et les deux résultats`;
+  return `${CANNOT_TELL} : ${fewPairs(informativePairs)} les deux sortes et les deux résultats`;
 }
 
 function fewPairs(pairs: number): string {
@@ -111,7 +111,7 @@ function adjustedOr(entry: FreshVersusStored, said: (estimate: Estimate) => stri
 }
 
 export const differenceWords = {
-  label: ({ storage }: FreshVersusStored) => `Pollen frais et ${pollenOf(storage)} : la différence`,
+  label: ({ storage }: FreshVersusStored) => `Pollen frais et ${pollenOf(storage)} : la différence`,
   columns: ['comparaison', 'compté sur', 'différence'],
   axis: 'fruits de moins pour 10 fleurs',
   storedBetter: '← stocké meilleur',
@@ -122,18 +122,18 @@ export const differenceWords = {
   missing: ({ informativePairs }: FreshVersusStored): string => {
     if (informativePairs >= 3) return CANNOT_TELL;
     const pairs = informativePairs === 0 ? 'aucun couple' : counted(informativePairs, 'couple');
-    return `pas encore : ${pairs} à comparer`;
+    return `pas encore : ${pairs} à comparer`;
   },
   finding: (entry: FreshVersusStored): string => {
     const { storage, fresh, stored } = entry;
     return (
       `Pollen frais ${counts(fresh.fruits, fresh.flowers)}, ${pollenOf(storage)} ` +
-      `${counts(stored.fruits, stored.flowers)} : ${difference(entry.difference)} ; ` +
+      `${counts(stored.fruits, stored.flowers)} : ${difference(entry.difference)} ; ` +
       `à couples égaux, ${adjustedOr(entry, difference)}.`
     );
   },
   description: ({ storage }: FreshVersusStored): string =>
-    'Deux différences sur un même axe, chacune en point avec sa fourchette : sur toutes les fleurs, et à couples égaux. ' +
+    'Deux différences sur un même axe, chacune en point avec sa fourchette : sur toutes les fleurs, et à couples égaux. ' +
     `À droite de la ligne du zéro le pollen frais a donné plus de fruits, à gauche le ${pollenOf(storage)}.`,
   rows: (entry: FreshVersusStored): readonly (readonly string[])[] => [
     [
@@ -160,7 +160,7 @@ export function agesSaid(storage: string, bands: readonly AgeBand[]): string {
   const seen = agesTold(bands).map(
     (band) => `${counts(band.fruits, band.flowers)} à l’âge de ${ageBandLabel(band)}`,
   );
-  return seen.length === 0 ? pollenOf(storage) : `${pollenOf(storage)} : ont noué ${joined(seen)}`;
+  return seen.length === 0 ? pollenOf(storage) : `${pollenOf(storage)} : ont noué ${joined(seen)}`;
 }
 
 export const ageWords = {
@@ -173,7 +173,7 @@ export const ageWords = {
   oldest: (oldestDays: number) => `rien de connu après ${counted(oldestDays, 'jour')}`,
   /** The ends of the curve: the section's own sentence counts flowers and says the half age. */
   finding: (storage: string, young: AgePoint, old: AgePoint): string =>
-    `${capitalised(pollenOf(storage))}, nouaison estimée : ${inTen(young.estimate)} ${youngSaid(young.ageDays)} et ` +
+    `${capitalised(pollenOf(storage))}, nouaison estimée : ${inTen(young.estimate)} ${youngSaid(young.ageDays)} et ` +
     `${inTen(old.estimate)} à ${days(old.ageDays)}, le plus vieux essayé.`,
   description: (storage: string): string =>
     `Une courbe de la nouaison estimée du ${pollenOf(storage)} selon l’âge, avec une bande pour sa fourchette, sur les taux ` +

@@ -11,19 +11,19 @@ export const reviewPage = {
   wavesFold: 'Par saison et par vague',
   wavesCaption: 'Nouaison de chaque vague de fleurs',
   nothingFound: 'Les fichiers ne contiennent rien d’autre à regarder.',
-  toMend: 'À regarder dans les fichiers :',
+  toMend: 'À regarder dans les fichiers :',
   noticedFold: 'Comment les en-têtes et les mots ont été lus',
-  nothingStored: 'Aucun pollen stocké n’a été utilisé : il n’y a rien à comparer.',
+  nothingStored: 'Aucun pollen stocké n’a été utilisé : il n’y a rien à comparer.',
   pairsDiffer:
-    'Le pollen stocké va volontiers à d’autres couples que le pollen frais. « À couples égaux » ne compare que ce qui s’est ' +
-    'passé sur les mêmes couples : c’est donc le nombre à suivre. Il demande au moins trois couples ayant reçu les deux sortes ' +
+    'Le pollen stocké va volontiers à d’autres couples que le pollen frais. « À couples égaux » ne compare que ce qui s’est ' +
+    'passé sur les mêmes couples : c’est donc le nombre à suivre. Il demande au moins trois couples ayant reçu les deux sortes ' +
     'de pollen et donné les deux résultats.',
-  nothingFades: 'Aucun pollen stocké n’a été utilisé : on ne peut rien dire de son déclin.',
+  nothingFades: 'Aucun pollen stocké n’a été utilisé : on ne peut rien dire de son déclin.',
   otherAgesFold: 'Pollen gardé autrement, par âge',
   otherAgesCaption: 'Nouaison par âge du pollen gardé autrement',
   curveEnds:
     'Rien n’est affirmé au-delà du pollen le plus vieux qui a été essayé. La germination du pollen sur une lame est une autre ' +
-    'question que la nouaison ; les deux peuvent diverger.',
+    'question que la nouaison ; les deux peuvent diverger.',
   selfIndexesFold: 'Le propre pollen des plantes, en indice',
   reasonsFold: 'Pourquoi, tube par tube',
   verdictsCaption: 'La raison de chaque verdict',
@@ -54,14 +54,14 @@ export const workingPage = {
     `Régression logistique par ${METHODS[method ?? 'maximum-likelihood']}, échelle logit, ${counted(flowers, 'fleur')}, sans a priori`,
   textbookColumns: ['Terme', 'Estimation', 'Fourchette', 'p'],
   fit: (auc: string, brier: string): string =>
-    `Contrôles de l’ajustement : aire sous la courbe ROC ${auc}, score de Brier ${brier}. Toutes les fleurs y comptent de la même ` +
-    'façon : ce modèle confond donc pollen et couple ; il est montré pour comparer, pas pour décider.',
+    `Contrôles de l’ajustement : aire sous la courbe ROC ${auc}, score de Brier ${brier}. Toutes les fleurs y comptent de la même ` +
+    'façon : ce modèle confond donc pollen et couple ; il est montré pour comparer, pas pour décider.',
   spreadsFold: 'Combien diffèrent les plantes, les couples et les matins',
   spreadsCaption: (flowers: number): string =>
     `Effets aléatoires croisés, échelle logit, ${counted(flowers, 'fleur')}, sans a priori`,
   spreadColumns: ['Entre', 'Écart-type'],
   spreadsTooSmall:
-    'Par l’approximation de Laplace, qui rend ces écarts trop petits quand les couples ont peu de fleurs : leurs variances étaient ' +
+    'Par l’approximation de Laplace, qui rend ces écarts trop petits quand les couples ont peu de fleurs : leurs variances étaient ' +
     'environ 15 pour 100 trop petites sur les accouplements de salamandres de McCullagh et Nelder (1989).',
   priorsFold: 'Les hypothèses, en nombres',
   priorsCaption: 'Lois a priori, échelle logit',

@@ -51,15 +51,15 @@ export function verdictCounts(vials: readonly VialAdvice[]): string {
 export function tookMeans({ provenance }: Pick<Analysis, 'provenance'>): string {
   const when =
     provenance.options.endpoint === 'final' ? 'est arrivé à la récolte' : 's’était formé au premier contrôle';
-  return `« A noué » veut dire qu’un fruit ${when} ; les fleurs témoins sont comptées à part.`;
+  return `« A noué » veut dire qu’un fruit ${when} ; les fleurs témoins sont comptées à part.`;
 }
 
 /** How many rows were used. */
 export function rowsAnswer({ rows }: Pick<Analysis, 'rows'>): string {
   const { read, used, leftOut, byReason } = rows;
   const start = `${wholeNumber(used)} sur ${counted(read, 'ligne')} ${used < 2 ? 'a servi' : 'ont servi'}`;
-  if (leftOut === 0) return `${start} : aucune n’est laissée de côté.`;
-  return `${start} ; ${wholeNumber(leftOut)} ${leftOut === 1 ? 'est laissée' : 'sont laissées'} de côté pour ${counted(byReason.length, 'raison')}.`;
+  if (leftOut === 0) return `${start} : aucune n’est laissée de côté.`;
+  return `${start} ; ${wholeNumber(leftOut)} ${leftOut === 1 ? 'est laissée' : 'sont laissées'} de côté pour ${counted(byReason.length, 'raison')}.`;
 }
 
 /** Lost tags: had all failed, had all taken. */
@@ -71,7 +71,7 @@ export function lostTagsSaid({ raw }: Pick<Analysis, 'raw'>): string {
   const taken = one ? 'si elle avait noué' : `si ces ${wholeNumber(lost)} fleurs avaient noué`;
   return (
     `${counted(lost, 'étiquette')} ${one ? 'a été perdue' : 'ont été perdues'}. ${failed}, ` +
-    `${counts(lowest.fruits, lowest.flowers)} auraient noué ; ${taken}, ` +
+    `${counts(lowest.fruits, lowest.flowers)} auraient noué ; ${taken}, ` +
     `${counts(highest.fruits, highest.flowers)}. Les réponses sont entre les deux.`
   );
 }
@@ -79,25 +79,25 @@ export function lostTagsSaid({ raw }: Pick<Analysis, 'raw'>): string {
 /** Stored against fresh pollen, over all flowers and like for like. */
 export function storedAnswer(entry: FreshVersusStored): string {
   const { storage, fresh, stored } = entry;
-  const start = `${capitalised(pollenOf(storage))} : ont noué ${counts(stored.fruits, stored.flowers)}`;
-  if (fresh.flowers === 0) return `${start} ; il n’y a pas de pollen frais à quoi comparer.`;
+  const start = `${capitalised(pollenOf(storage))} : ont noué ${counts(stored.fruits, stored.flowers)}`;
+  if (fresh.flowers === 0) return `${start} ; il n’y a pas de pollen frais à quoi comparer.`;
   const both = `${start}, pollen frais ${counts(fresh.fruits, fresh.flowers)}`;
   if (entry.adjusted.estimate === null) {
     return `${both}${whyNotLikeForLike(entry)}`;
   }
-  return `${both} ; à couples égaux, le ${pollenOf(storage)} donne ${difference(entry.adjusted)}.`;
+  return `${both} ; à couples égaux, le ${pollenOf(storage)} donne ${difference(entry.adjusted)}.`;
 }
 
 function whyNotLikeForLike({ adjusted, difference: gap, informativePairs }: FreshVersusStored): string {
   if (adjusted.because === 'being-worked-out') {
-    return ` : sur toutes les fleurs ${difference(gap)}. La comparaison à couples égaux est encore en cours de calcul.`;
+    return ` : sur toutes les fleurs ${difference(gap)}. La comparaison à couples égaux est encore en cours de calcul.`;
   }
   if (informativePairs >= 3) return '. À couples égaux, les fleurs ne permettent pas encore de le dire.';
   const pairs =
     informativePairs === 0
       ? 'Aucun couple n’a eu'
       : `${informativePairs === 1 ? 'Seul 1 couple a' : `Seuls ${wholeNumber(informativePairs)} couples ont`} eu`;
-  return `. ${pairs} les deux sortes de pollen et les deux résultats : on ne peut pas séparer le pollen du couple.`;
+  return `. ${pairs} les deux sortes de pollen et les deux résultats : on ne peut pas séparer le pollen du couple.`;
 }
 
 /** Why the plain difference and the like-for-like one part; empty where they agree. */
@@ -107,7 +107,7 @@ export function confoundingSaid({ difference: raw, adjusted, storage }: FreshVer
   const way = raw.estimate > adjusted.estimate ? 'difficiles' : 'faciles';
   return (
     `Sur toutes les fleurs le ${pollenOf(storage)} donne ${difference(raw)}. Que cela diffère de la comparaison à couples égaux ` +
-    `s’accorde avec du ${pollenOf(storage)} allé à des couples plus ${way} ; le nombre des mêmes couples est le plus juste.`
+    `s’accorde avec du ${pollenOf(storage)} allé à des couples plus ${way} ; le nombre des mêmes couples est le plus juste.`
   );
 }
 
@@ -117,20 +117,20 @@ export function halfAgeAnswer(half: HalfAge, byAge: readonly AgeBand[]): string 
   const bands = byAge.filter((band) => band.storage === storage && band.estimate !== null);
   const pollen = capitalised(agesSaid(storage, bands));
   if (oldestAgeDays === null)
-    return `${capitalised(pollenOf(storage))} : aucune fleur n’a un âge de pollen connu.`;
-  return `${pollen} ; ${fadingSaid(half, days(oldestAgeDays))}`;
+    return `${capitalised(pollenOf(storage))} : aucune fleur n’a un âge de pollen connu.`;
+  return `${pollen} ; ${fadingSaid(half, days(oldestAgeDays))}`;
 }
 
 function fadingSaid(half: HalfAge, oldest: string): string {
   const { estimate, lower, oldestAgeDays } = half;
   if (estimate !== null) {
-    return `sa nouaison tombe de moitié après ${daysWithRange(half)} ; le plus vieux essayé avait ${oldest}.`;
+    return `sa nouaison tombe de moitié après ${daysWithRange(half)} ; le plus vieux essayé avait ${oldest}.`;
   }
   if (lower === null) {
-    return `il n’a été essayé qu’à un âge ou d’un seul tube : on ne peut pas encore dire à quelle vitesse il décline ; le plus vieux essayé avait ${oldest}.`;
+    return `il n’a été essayé qu’à un âge ou d’un seul tube : on ne peut pas encore dire à quelle vitesse il décline ; le plus vieux essayé avait ${oldest}.`;
   }
   if (lower < oldestAgeDays!) {
-    return `quand sa nouaison tombe de moitié, on ne peut pas encore le dire : après plus de ${days(lower)}, et aucun n’était plus vieux que ${oldest}.`;
+    return `quand sa nouaison tombe de moitié, on ne peut pas encore le dire : après plus de ${days(lower)}, et aucun n’était plus vieux que ${oldest}.`;
   }
   return `sa nouaison n’était pas tombée de moitié à l’âge le plus vieux essayé, ${oldest}, et rien n’est connu au-delà.`;
 }
@@ -141,10 +141,10 @@ export function pairsAnswer(pairs: readonly PooledPair[]): string {
   const unranked =
     few === 0
       ? ''
-      : ` ${wholeNumber(few)} sur ${counted(pairs.length, 'couple')} ${few === 1 ? 'a' : 'ont'} moins de ${FEWEST_RANKED} fleurs : trop peu pour un rang.`;
+      : ` ${wholeNumber(few)} sur ${counted(pairs.length, 'couple')} ${few === 1 ? 'a' : 'ont'} moins de ${FEWEST_RANKED} fleurs : trop peu pour un rang.`;
   if (safest === undefined) return `Les fleurs ne disent pas encore quel couple est le plus sûr.${unranked}`;
   return (
-    `Le couple le plus sûr est ${pairName(safest)} : ${counts(safest.fruits, safest.flowers)} ont noué ` +
+    `Le couple le plus sûr est ${pairName(safest)} : ${counts(safest.fruits, safest.flowers)} ont noué ` +
     `(${basisSaid(safest)} ${rate(safest)}).${unranked}`
   );
 }
@@ -161,9 +161,9 @@ export function vialsAnswer({
   worth,
   provenance,
 }: Pick<Analysis, 'vials' | 'worth' | 'provenance'>): string {
-  if (vials.length === 0) return 'Aucun fichier de tubes n’a été donné : il n’y en a aucun à juger.';
+  if (vials.length === 0) return 'Aucun fichier de tubes n’a été donné : il n’y en a aucun à juger.';
   const { useOn } = provenance.options;
-  return `${verdictCounts(vials)} Jugés pour une utilisation le ${useOn} : ${worthSaid(worth)}`;
+  return `${verdictCounts(vials)} Jugés pour une utilisation le ${useOn} : ${worthSaid(worth)}`;
 }
 
 function worthSaid(worth: Analysis['worth']): string {
@@ -188,7 +188,7 @@ export function vialsToActOn(vials: readonly VialAdvice[]): readonly string[] {
   ];
   return lines
     .filter(([, names]) => names.length > 0)
-    .map(([label, names]) => `${label} : ${joined(names)}.`);
+    .map(([label, names]) => `${label} : ${joined(names)}.`);
 }
 
 /** How both shapes of fading count. */
@@ -198,5 +198,5 @@ export function scalesSaid({ grower }: Analysis['models']): string {
     ({ ageScale, weight }) =>
       `${ageScale === 'days' ? 'un déclin régulier de jour en jour' : 'un déclin rapide au début'} pour ${wholeNumber(weight * 100)} sur 100`,
   );
-  return `Une saison ou deux ne disent pas comment le pollen décline ; les deux formes comptent donc : ${joined(parts)}, selon que chacune prédit bien un tube à partir de tous les autres.`;
+  return `Une saison ou deux ne disent pas comment le pollen décline ; les deux formes comptent donc : ${joined(parts)}, selon que chacune prédit bien un tube à partir de tous les autres.`;
 }

@@ -22,7 +22,7 @@ const SENSE_PROBLEMS: Readonly<Record<Exclude<RowProblemCode, CellCode>, Problem
     DELETE_ONE,
   ],
   'tag-conflict': (problem) => [
-    `l’étiquette ${cited(problem.value)} est aussi à la ${other(problem)}, avec un autre contenu ; aucune des deux lignes ne sert.`,
+    `l’étiquette ${cited(problem.value)} est aussi à la ${other(problem)}, avec un autre contenu ; aucune des deux lignes ne sert.`,
     'Corriger l’étiquette de l’une, ou supprimer la ligne fausse.',
   ],
   'vial-repeated': (problem) => [
@@ -30,39 +30,39 @@ const SENSE_PROBLEMS: Readonly<Record<Exclude<RowProblemCode, CellCode>, Problem
     DELETE_ONE,
   ],
   'vial-conflict': (problem) => [
-    `le tube ${cited(problem.value)} est aussi à la ${other(problem)}, avec un autre contenu ; aucune des deux lignes ne sert.`,
+    `le tube ${cited(problem.value)} est aussi à la ${other(problem)}, avec un autre contenu ; aucune des deux lignes ne sert.`,
     'Donner à l’un un nom à lui, ou supprimer la ligne fausse.',
   ],
   'flowers-repeated': (problem) => [
-    `la plante ${cited(problem.value)} est déjà à la ligne ${problem.details.firstRow}, pour les mêmes jours ; les deux comptent.`,
+    `la plante ${cited(problem.value)} est déjà à la ligne ${problem.details.firstRow}, pour les mêmes jours ; les deux comptent.`,
     'Supprimer l’une des deux lignes si elles parlent des mêmes fleurs.',
   ],
   'future-date': (problem) => [
-    `${the(problem)} : c’est après ${problem.details.asOf}, le jour jusqu’auquel on lit.`,
+    `${the(problem)} : c’est après ${problem.details.asOf}, le jour jusqu’auquel on lit.`,
     DATE_OR_AS_OF,
   ],
   'outcome-after-as-of': (problem) => [
-    `le résultat a été vu le ${problem.value}, après ${problem.details.asOf} ; il compte comme en attente (pending).`,
+    `le résultat a été vu le ${problem.value}, après ${problem.details.asOf} ; il compte comme en attente (pending).`,
     DATE_OR_AS_OF,
   ],
   'collected-after-pollination': ({ details }) => [
-    `le pollen a été récolté le ${details.collected}, après avoir servi le ${details.pollinationDate} ; sa date n’est pas crue.`,
+    `le pollen a été récolté le ${details.collected}, après avoir servi le ${details.pollinationDate} ; sa date n’est pas crue.`,
     ONE_DATE,
   ],
   'fresh-collected-earlier': ({ details }) => [
-    `le pollen est dit frais mais avait ${details.days} jours ; son âge compte comme 0.`,
+    `le pollen est dit frais mais avait ${details.days} jours ; son âge compte comme 0.`,
     'Corriger la date, ou dire comment le pollen a été gardé.',
   ],
   'age-missing': ({ details }) => [
     details.vial === ''
-      ? 'le pollen a été stocké, mais rien ne dit son âge ; la ligne compte dans les taux simples, pas là où l’âge importe.'
-      : `l’âge du pollen tient au tube ${cited(details.vial)}, dont la date n’est pas connue ; la ligne compte dans les taux simples, pas là où l’âge importe.`,
+      ? 'le pollen a été stocké, mais rien ne dit son âge ; la ligne compte dans les taux simples, pas là où l’âge importe.'
+      : `l’âge du pollen tient au tube ${cited(details.vial)}, dont la date n’est pas connue ; la ligne compte dans les taux simples, pas là où l’âge importe.`,
     details.vial === ''
       ? 'Remplir pollen_collected, pollen_age_days ou vial.'
       : 'Ajouter --vials et le nom du fichier des tubes, ou remplir pollen_collected.',
   ],
   'age-disagrees': ({ details, column }) => [
-    `selon ${cited(column)} le pollen a ${details.otherDays} jours, selon ${details.usedColumn} ${details.days} jours ; ${details.days} sert.`,
+    `selon ${cited(column)} le pollen a ${details.otherDays} jours, selon ${details.usedColumn} ${details.days} jours ; ${details.days} sert.`,
     WRONG_ONE,
   ],
   'age-over-ten-years': ({ details }) => [
@@ -82,19 +82,19 @@ const SENSE_PROBLEMS: Readonly<Record<Exclude<RowProblemCode, CellCode>, Problem
     'Corriger le tube de quelques fleurs, ou doses_filled dans le fichier des tubes.',
   ],
   'vial-father-differs': ({ details }) => [
-    `le père est ${cited(details.cross)}, mais le tube ${cited(details.vial)} contient du pollen de ${cited(details.register)} ; on croit la ligne.`,
+    `le père est ${cited(details.cross)}, mais le tube ${cited(details.vial)} contient du pollen de ${cited(details.register)} ; on croit la ligne.`,
     WRONG_ONE,
   ],
   'vial-storage-differs': ({ details }) => [
-    `le stockage est ${cited(details.cross)}, mais le tube ${cited(details.vial)} est ${cited(details.register)} ; on croit la ligne.`,
+    `le stockage est ${cited(details.cross)}, mais le tube ${cited(details.vial)} est ${cited(details.register)} ; on croit la ligne.`,
     WRONG_ONE,
   ],
   'year-stands-alone': (problem) => [
-    `${the(problem)} : c’est à plus de cinq ans de toute autre date ; la plus proche est ${problem.details.nearest}.`,
+    `${the(problem)} : c’est à plus de cinq ans de toute autre date ; la plus proche est ${problem.details.nearest}.`,
     'Corriger l’année, si c’est une faute de frappe.',
   ],
   'own-pollen': ({ value }) => [
-    `${cited(value)} a été pollinisée avec son propre pollen ; la ligne compte comme un croisement.`,
+    `${cited(value)} a été pollinisée avec son propre pollen ; la ligne compte comme un croisement.`,
     'Écrire selfed dans la colonne control si c’était un témoin.',
   ],
   'selfed-with-other-pollen': ({ details, value }) => [
@@ -106,7 +106,7 @@ const SENSE_PROBLEMS: Readonly<Record<Exclude<RowProblemCode, CellCode>, Problem
     'Laisser control vide si c’était un croisement, sinon vider la case.',
   ],
   'checked-before-pollination': (problem) => [
-    `${the(problem)} : c’est avant la pollinisation du ${problem.details.pollinationDate} ; la date n’est pas crue.`,
+    `${the(problem)} : c’est avant la pollinisation du ${problem.details.pollinationDate} ; la date n’est pas crue.`,
     ONE_DATE,
   ],
   'checked-too-early': ({ details }) => [
@@ -114,35 +114,35 @@ const SENSE_PROBLEMS: Readonly<Record<Exclude<RowProblemCode, CellCode>, Problem
     'Vérifier les dates, ou écrire pending.',
   ],
   'checked-too-late': (problem) => [
-    `${the(problem)} : c’est ${problem.details.days} jours après la pollinisation du ${problem.details.pollinationDate} ; la date n’est pas crue.`,
+    `${the(problem)} : c’est ${problem.details.days} jours après la pollinisation du ${problem.details.pollinationDate} ; la date n’est pas crue.`,
     BOTH_YEARS,
   ],
   'harvested-too-late': (problem) => [
-    `${the(problem)} : c’est ${problem.details.days} jours après la pollinisation du ${problem.details.pollinationDate} ; la date n’est pas crue.`,
+    `${the(problem)} : c’est ${problem.details.days} jours après la pollinisation du ${problem.details.pollinationDate} ; la date n’est pas crue.`,
     BOTH_YEARS,
   ],
   'harvested-before-pollination': (problem) => [
-    `${the(problem)} : c’est avant la pollinisation du ${problem.details.pollinationDate} ; la date n’est pas crue.`,
+    `${the(problem)} : c’est avant la pollinisation du ${problem.details.pollinationDate} ; la date n’est pas crue.`,
     ONE_DATE,
   ],
   'harvested-without-fruit': ({ details, value }) => [
-    `une récolte le ${value} est notée, mais le résultat est ${details.outcome} ; on croit le résultat.`,
+    `une récolte le ${value} est notée, mais le résultat est ${details.outcome} ; on croit le résultat.`,
     'Écrire fruit comme résultat, ou vider la date de récolte.',
   ],
   'seeds-without-fruit': ({ details, value }) => [
-    `${value} graines sont notées, mais le résultat est ${details.outcome} ; on croit le résultat.`,
+    `${value} graines sont notées, mais le résultat est ${details.outcome} ; on croit le résultat.`,
     'Écrire fruit comme résultat, ou vider les graines.',
   ],
   'more-sown-than-seeds': ({ details, value }) => [
-    `${value} graines ont été semées d’un fruit qui en avait ${details.seeds} ; le nombre de semées n’est pas cru.`,
+    `${value} graines ont été semées d’un fruit qui en avait ${details.seeds} ; le nombre de semées n’est pas cru.`,
     ONE_NUMBER,
   ],
   'more-germinated-than-sown': ({ details, value }) => [
-    `${value} graines ont germé sur ${details.sown} semées ; le nombre de germées n’est pas cru.`,
+    `${value} graines ont germé sur ${details.sown} semées ; le nombre de germées n’est pas cru.`,
     ONE_NUMBER,
   ],
   'opens-backwards': ({ details }) => [
-    `la floraison finirait le ${details.to}, avant de commencer le ${details.from} ; aucune des deux dates n’est crue.`,
+    `la floraison finirait le ${details.to}, avant de commencer le ${details.from} ; aucune des deux dates n’est crue.`,
     ONE_DATE,
   ],
 };

@@ -43,7 +43,7 @@ export function pendingSaid({ flowers, due, looks, awaitingHarvest, asOf }: Pend
   const now =
     due === 0
       ? ''
-      : ` ${wholeNumber(due)} ${due === 1 ? 'pouvait' : 'pouvaient'} être vues le ${asOf} : regarder maintenant.`;
+      : ` ${wholeNumber(due)} ${due === 1 ? 'pouvait' : 'pouvaient'} être vues le ${asOf} : regarder maintenant.`;
   const later = coming.length === 0 ? '' : ` ${capitalised(daysToLook(coming))}.`;
   const marked = flowers === 1 ? 'fleur est marquée' : 'fleurs sont marquées';
   return `${hanging}${wholeNumber(flowers)} ${marked} comme trop jeune${flowers === 1 ? '' : 's'} pour le dire.${now}${later}`;
@@ -55,14 +55,14 @@ export function lostTagsByMethodSaid({ lostTags }: Pick<RawRates, 'lostTags'>): 
   if (lost.length === 0) return '';
   const methods = lost.map(
     ({ storage, lost: tags, lowest, highest }) =>
-      `${pollenOf(storage)} : ${counted(tags, 'étiquette perdue', 'étiquettes perdues')}, donc ${wholeNumber(lowest.fruits)} à ${counts(highest.fruits, highest.flowers)} ont noué`,
+      `${pollenOf(storage)} : ${counted(tags, 'étiquette perdue', 'étiquettes perdues')}, donc ${wholeNumber(lowest.fruits)} à ${counts(highest.fruits, highest.flowers)} ont noué`,
   );
   const [gap] = lostTags.difference;
   const worst =
     gap === undefined || gap.lowest.estimate === null || gap.highest.estimate === null
       ? ''
       : ` Quoi que soient devenues ces fleurs, sur toutes les fleurs le ${pollenOf(gap.storage)} a donné ${gapSaid(gap.lowest, gap.highest)}.`;
-  return `${capitalised(methods.join(' ; '))}.${worst}`;
+  return `${capitalised(methods.join(' ; '))}.${worst}`;
 }
 
 function gapSaid(lowest: Estimate, highest: Estimate): string {
@@ -79,8 +79,8 @@ export function controlsSaid({ unpollinated, selfed, corrected }: Controls): str
   if (parts.length === 0) return '';
   const effects = corrected.filter(({ control }) => control === 'unpollinated').slice(0, MOST_METHODS);
   const less =
-    effects.length === 0 ? '' : ` Moins ce qui noue sans pollen : ${joined(effects.map(correctedSaid))}.`;
-  return `Fleurs témoins qui ont noué : ${joined(parts)}.${less}`;
+    effects.length === 0 ? '' : ` Moins ce qui noue sans pollen : ${joined(effects.map(correctedSaid))}.`;
+  return `Fleurs témoins qui ont noué : ${joined(parts)}.${less}`;
 }
 
 function correctedSaid({ storage, corrected }: CorrectedRate): string {
@@ -95,7 +95,7 @@ export function fruitSetSaid({ initial, final, kept, harvestsRecorded }: FruitSe
   const rest =
     kept.flowers === 0
       ? ''
-      : ` ; des fruits dont la fin est connue, ${counts(kept.fruits, kept.flowers)} y sont arrivés`;
+      : ` ; des fruits dont la fin est connue, ${counts(kept.fruits, kept.flowers)} y sont arrivés`;
   return `${start}, et ${counts(final.fruits, final.flowers)} ${end} (nouaison finale)${rest}.`;
 }
 
@@ -107,28 +107,28 @@ export function seasonChangeSaid({ changes }: Seasons): string {
 
 function changeSaid({ from, to, earlier, later, difference: gap, likeForLike }: SeasonChange): string {
   const start =
-    `En ${from} ${counts(earlier.fruits, earlier.flowers)} ont noué, en ${to} ${counts(later.fruits, later.flowers)} : ` +
+    `En ${from} ${counts(earlier.fruits, earlier.flowers)} ont noué, en ${to} ${counts(later.fruits, later.flowers)} : ` +
     `${difference(turned(gap))} par rapport à la saison d’avant`;
   if (likeForLike.estimate === null) {
     return `${start}. Trop peu de couples ont eu la même sorte de pollen dans les deux saisons pour dire si cela vient de la saison ou des couples.`;
   }
-  return `${start} ; à couples égaux, avec la même sorte de pollen, ${difference(turned(likeForLike))}.`;
+  return `${start} ; à couples égaux, avec la même sorte de pollen, ${difference(turned(likeForLike))}.`;
 }
 
 /** How plants of the same name with several growers were taken. */
 export function growersSaid({ growers }: Seasons): string {
   const { names, samePlants, toldApart, unplaced } = growers;
   if (names.length < 2) return '';
-  const start = `${counted(names.length, 'cultivateur')} : ${joined(names)}.`;
+  const start = `${counted(names.length, 'cultivateur')} : ${joined(names)}.`;
   if (samePlants)
     return `${start} Les plantes de même nom comptent comme une seule plante, comme vous l’avez dit.`;
   const shared = new Set(toldApart.map(({ name }) => name)).size;
   const apart =
     shared === 0
       ? ' Aucun nom de plante ne se trouve chez deux d’entre eux.'
-      : ` ${counted(shared, 'nom')} de plantes se ${shared === 1 ? 'trouve' : 'trouvent'} chez plus d’un d’entre eux ; ce sont pour nous des plantes différentes, qui portent le nom du cultivateur.`;
+      : ` ${counted(shared, 'nom')} de plantes se ${shared === 1 ? 'trouve' : 'trouvent'} chez plus d’un d’entre eux ; ce sont pour nous des plantes différentes, qui portent le nom du cultivateur.`;
   const open = unplaced.map(({ name, kind }) => `${name} (${kind})`);
-  return `${start}${apart}${open.length === 0 ? '' : ` De qui est la plante n’est pas clair pour ${joined(open)} : l’écrire avec le nom du cultivateur.`}`;
+  return `${start}${apart}${open.length === 0 ? '' : ` De qui est la plante n’est pas clair pour ${joined(open)} : l’écrire avec le nom du cultivateur.`}`;
 }
 
 export const WAVE_COLUMNS = ['saison', 'vague', 'matins', 'taux et fourchette'] as const;

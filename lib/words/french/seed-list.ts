@@ -8,12 +8,12 @@ import { counted, counts, rateWithRange, wholeNumber } from './numbers.ts';
 /** Ripe fruits, seeds and what was not sown, over all crosses. */
 export function seedListAnswer(list: SeedList): string {
   if (list.entries.length === 0)
-    return 'Aucun fruit mûr d’un croisement n’est noté : il n’y a pas de graines à offrir.';
+    return 'Aucun fruit mûr d’un croisement n’est noté : il n’y a pas de graines à offrir.';
   const { crosses, fruits, countedFruits, seeds, unsown } = seedTotals(list);
   const start = `${counted(crosses, 'croisement')} ${crosses === 1 ? 'a' : 'ont'} donné ${counted(fruits, 'fruit mûr', 'fruits mûrs')}`;
-  if (countedFruits === 0) return `${start} ; les graines d’aucun n’ont été comptées.`;
+  if (countedFruits === 0) return `${start} ; les graines d’aucun n’ont été comptées.`;
   const held = `${counts(countedFruits, fruits)} ont eu leurs graines comptées et en contenaient ${wholeNumber(seeds)}`;
-  return `${start} ; ${held}, dont ${counted(unsown, 'non semée', 'non semées')}.`;
+  return `${start} ; ${held}, dont ${counted(unsown, 'non semée', 'non semées')}.`;
 }
 
 export const SEED_LIST_COLUMNS = [
@@ -52,7 +52,7 @@ function noteOf({ fruits, countedFruits, bagNotSaid, seedParent, pollenParent }:
     ...(countedFruits > 0 && open > 0 ? [`graines de ${counts(open, fruits)} fruits non comptées`] : []),
     ...(bagNotSaid > 0 ? [`sachet non noté pour ${counts(bagNotSaid, fruits)} fruits`] : []),
   ];
-  return notes.length === 0 ? 'aucune' : notes.join(' ; ');
+  return notes.length === 0 ? 'aucune' : notes.join(' ; ');
 }
 
 /** What is not in the list, and why. */
@@ -61,7 +61,7 @@ export function seedListLeftOut({ unbagged, unharvested, harvestsRecorded }: See
   return [
     ...(unbagged > 0
       ? [
-          `${of(unbagged)} de fleurs sans sachet ${unbagged === 1 ? 'n’est pas offert' : 'ne sont pas offerts'} : un insecte a pu apporter un autre pollen.`,
+          `${of(unbagged)} de fleurs sans sachet ${unbagged === 1 ? 'n’est pas offert' : 'ne sont pas offerts'} : un insecte a pu apporter un autre pollen.`,
         ]
       : []),
     ...(unharvested > 0
@@ -72,7 +72,7 @@ export function seedListLeftOut({ unbagged, unharvested, harvestsRecorded }: See
     ...(harvestsRecorded
       ? []
       : [
-          'Aucune date de récolte n’est notée : tout fruit qui n’est pas tombé compterait comme mûr. Regarder avant de promettre des graines.',
+          'Aucune date de récolte n’est notée : tout fruit qui n’est pas tombé compterait comme mûr. Regarder avant de promettre des graines.',
         ]),
     'Les fruits des fleurs témoins ne sont pas offerts.',
   ];

@@ -20,21 +20,21 @@ export function seedsSaid({ overall, byStorage, byPair }: Seeds): string {
   if (seedsPerFruit.fruits === 0) return '';
   const held = seedsPerFruit.fruits === 1 ? 'contenait' : 'contenaient';
   const start = `${counted(seedsPerFruit.fruits, 'fruit')} ${held} ${counted(seedsPerFruit.seeds, 'graine')}, ${amount(seedsPerFruit)} par fruit`;
-  if (germination.sown === 0) return `${start} ; aucun semis n’a été compté.`;
+  if (germination.sown === 0) return `${start} ; aucun semis n’a été compté.`;
   const germinated = `${counts(germination.germinated, germination.sown)} graines semées ont germé (${rate(germination)})`;
-  return `${start} ; ${germinated}.${perFlowerSaid(byStorage)}${bestSaid(byPair)}`;
+  return `${start} ; ${germinated}.${perFlowerSaid(byStorage)}${bestSaid(byPair)}`;
 }
 
 function perFlowerSaid(byStorage: Seeds['byStorage']): string {
   const known = knownYields(byStorage);
   if (known.length === 0) return '';
   const each = known.map(({ storage, seedAFlower }) => `${pollenOf(storage)} ${amount(seedAFlower)}`);
-  return ` Graines levées par fleur (nouaison finale × graines × germination), sans égaliser les couples : ${joined(each)}.`;
+  return ` Graines levées par fleur (nouaison finale × graines × germination), sans égaliser les couples : ${joined(each)}.`;
 }
 
 function bestSaid(byPair: Seeds['byPair']): string {
   const best = bestByCautiousEnd(byPair);
   return best === undefined
     ? ''
-    : ` Le plus par sa borne prudente : ${pairName(best)}, ${amount(best.seedAFlower)}.`;
+    : ` Le plus par sa borne prudente : ${pairName(best)}, ${amount(best.seedAFlower)}.`;
 }

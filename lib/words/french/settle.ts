@@ -12,7 +12,7 @@ export function settleAnswer(settle: Settle): string {
 
 function storagesSaid({ freshVersusStored }: Settle): string {
   if (freshVersusStored.length === 0)
-    return 'Aucun pollen stocké n’a été utilisé : il n’y a rien à trancher là-dessus.';
+    return 'Aucun pollen stocké n’a été utilisé : il n’y a rien à trancher là-dessus.';
   const { reachable, beyond, settled } = methodsByReach({ freshVersusStored });
   return [reachableSaid(reachable), beyondSaid(beyond), settledSaid(settled)]
     .filter((said) => said !== '')
@@ -22,7 +22,7 @@ function storagesSaid({ freshVersusStored }: Settle): string {
 function reachableSaid(settlings: readonly StorageSettling[]): string {
   const [first, ...others] = settlings;
   if (first === undefined) return '';
-  const rest = others.map(({ storage, more }) => ` ; pour le ${pollenOf(storage)} ${wholeNumber(more ?? 0)}`);
+  const rest = others.map(({ storage, more }) => ` ; pour le ${pollenOf(storage)} ${wholeNumber(more ?? 0)}`);
   return (
     `Environ ${counted(first.more ?? 0, 'fleur')} de plus trancheraient entre pollen frais et ${pollenOf(first.storage)}, moitié avec ` +
     `chaque sorte sur les mêmes couples${rest.join('')}.`
@@ -35,7 +35,7 @@ function beyondSaid(settlings: readonly StorageSettling[]): string {
   const each = settlings.map(
     ({ storage, more }) => `${pollenOf(storage)} (${wholeNumber(more ?? 0)} fleurs de plus)`,
   );
-  return `Pollen frais contre ${joined(each)}, c’est hors de portée : deux saisons offrent ${counted(first.reach, 'fleur')}.`;
+  return `Pollen frais contre ${joined(each)}, c’est hors de portée : deux saisons offrent ${counted(first.reach, 'fleur')}.`;
 }
 
 function settledSaid(settlings: readonly StorageSettling[]): string {
@@ -52,8 +52,8 @@ function vialsSaid({ vials }: Settle): string {
   const reachable = vials.filter(within).length;
   const start = `Pour savoir par ses seules fleurs si un tube mérite d’être gardé, il en faut ${wholeNumber(first.needed)}`;
   return reachable === 0
-    ? `${start} : hors de portée pour chaque tube, par ses doses ou par les fleurs de deux saisons.`
-    : `${start} : à portée pour ${wholeNumber(reachable)} sur ${counted(vials.length, 'tube')}.`;
+    ? `${start} : hors de portée pour chaque tube, par ses doses ou par les fleurs de deux saisons.`
+    : `${start} : à portée pour ${wholeNumber(reachable)} sur ${counted(vials.length, 'tube')}.`;
 }
 
 function pairsSaid({ pairs }: Settle): string {
@@ -61,18 +61,18 @@ function pairsSaid({ pairs }: Settle): string {
   if (known === undefined) return '';
   const reachable = pairs.filter(within);
   const start = `Pour savoir si un couple est meilleur ou pire que le couple moyen, il lui faut ${counted(known.needed!, 'fleur')}`;
-  if (reachable.length === 0) return `${start} : plus que deux saisons n’en offrent sur aucune plante mère.`;
+  if (reachable.length === 0) return `${start} : plus que deux saisons n’en offrent sur aucune plante mère.`;
   const named = nearest(reachable).map(pairName);
-  const names = reachable.length > MOST_ROWS ? `, au plus près ${joined(named)}` : ` : ${joined(named)}`;
+  const names = reachable.length > MOST_ROWS ? `, au plus près ${joined(named)}` : ` : ${joined(named)}`;
   return `${start}, à portée pour ${wholeNumber(reachable.length)} sur ${pairs.length} couples${names}.`;
 }
 
 /** What "settled" and "out of reach" mean. */
 export function settledMeans({ power, trueDifference, seasonFlowers }: Settle): string {
   return (
-    `« Trancher » veut dire : si la vraie différence est de ${wholeNumber(trueDifference * 10)} pour 10 fleurs, autant de fleurs ` +
+    `« Trancher » veut dire : si la vraie différence est de ${wholeNumber(trueDifference * 10)} pour 10 fleurs, autant de fleurs ` +
     `montrent qu’il y en a une avec une chance de ${inTen(power)}. Ce nombre ne dépend pas de ce que cette saison a montré par hasard. ` +
-    `« Hors de portée » veut dire plus que les fleurs de deux saisons (une saison en offre ${wholeNumber(seasonFlowers)}).`
+    `« Hors de portée » veut dire plus que les fleurs de deux saisons (une saison en offre ${wholeNumber(seasonFlowers)}).`
   );
 }
 
@@ -82,7 +82,7 @@ function cells(question: string, settling: Reach): readonly string[] {
   const { have, needed, more } = settling;
   const number = (value: number | null) => (value === null ? CANNOT_TELL : wholeNumber(value));
   const reach =
-    settling.tooFewDoses === true ? 'non : trop peu de doses' : within(settling) ? 'oui' : 'hors de portée';
+    settling.tooFewDoses === true ? 'non : trop peu de doses' : within(settling) ? 'oui' : 'hors de portée';
   return [question, wholeNumber(have), number(needed), number(more), more === null ? CANNOT_TELL : reach];
 }
 

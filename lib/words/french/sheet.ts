@@ -28,7 +28,7 @@ export function pollenToTake({ storage, vial }: Pick<SheetFlower, 'storage' | 'v
 export function sheetAnswer(flowers: readonly SheetFlower[], mix: Mix): string {
   const mornings = new Set(flowers.map(({ morning }) => morning).filter((morning) => morning !== null)).size;
   const when = mornings === 0 ? '' : ` en ${counted(mornings, 'matin')}`;
-  return `${counted(flowers.length, 'fleur')}${when}, selon le partage « ${mixLabel(mix.name)} » : ${mixGives(mix)} à attendre.`;
+  return `${counted(flowers.length, 'fleur')}${when}, selon le partage « ${mixLabel(mix.name)} » : ${mixGives(mix)} à attendre.`;
 }
 
 /** Vials to take out, with the number of flowers each serves. */
@@ -37,11 +37,11 @@ export function vialsToTake(flowers: readonly SheetFlower[]): string {
   for (const flower of flowers) {
     if (flower.vial !== null) vials.set(flower.vial, [...(vials.get(flower.vial) ?? []), flower]);
   }
-  if (vials.size === 0) return 'Le pollen frais suffit à toutes les fleurs : aucun tube n’est nécessaire.';
+  if (vials.size === 0) return 'Le pollen frais suffit à toutes les fleurs : aucun tube n’est nécessaire.';
   const named = [...vials].map(
     ([vial, own]) => `${vial} (${own[0]!.pollenParent}) pour ${counted(own.length, 'fleur')}`,
   );
-  return `Tubes nécessaires : ${joined(named)}.`;
+  return `Tubes nécessaires : ${joined(named)}.`;
 }
 
 /** Flowers by morning, in the order of the sheet. */

@@ -14,5 +14,5 @@ export function storageLabel(storage: string): string {
 
 /** The pollen that was kept so, without an article; always masculine singular. */
 export function pollenOf(storage: string): string {
-  return LABELS.get(storage)?.[1] ?? `pollen gardé selon « ${storage} »`;
+  return LABELS.get(storage)?.[1] ?? `pollen gardé selon « ${storage} »`;
 }

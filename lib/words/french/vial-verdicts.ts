@@ -12,7 +12,7 @@ const REASONS: Readonly<Record<string, Reason>> = {
   'worth-now-only': (then, yearLater) =>
     `qu’il vaille une fleur est ${then} le jour d’utilisation, mais ${yearLater} un an plus tard.`,
   'could-be-either': (then) =>
-    `qu’il vaille une fleur est ${then} le jour d’utilisation : polliniser quelques fleurs avant de compter dessus.`,
+    `qu’il vaille une fleur est ${then} le jour d’utilisation : polliniser quelques fleurs avant de compter dessus.`,
   'hardly-worth': (then) => `qu’il vaille une fleur est ${then} le jour d’utilisation.`,
 };
 
@@ -25,9 +25,9 @@ export const VERDICT_LABELS: Readonly<Record<VialVerdict, string>> = {
 };
 
 const WITHOUT_NUMBER: Readonly<Record<string, string>> = {
-  'no-estimate': 'rien ne permet de le juger : polliniser d’abord quelques fleurs avec lui.',
+  'no-estimate': 'rien ne permet de le juger : polliniser d’abord quelques fleurs avec lui.',
   'worth-not-given':
-    'il n’a pas été dit quelle nouaison vaut une fleur : polliniser d’abord quelques fleurs avec lui.',
+    'il n’a pas été dit quelle nouaison vaut une fleur : polliniser d’abord quelques fleurs avec lui.',
 };
 
 /** What its own flowers gave. */
@@ -42,17 +42,17 @@ export function vialReason(advice: VialAdvice): string {
   const { reasonCode, probabilityWorth, probabilityWorthYearLater, warnings, pollenParent } = advice;
   const reason = REASONS[reasonCode];
   const last = warnings.includes('last-vial')
-    ? ` C’est le dernier tube de ${pollenParent} : récolter du nouveau pollen avant de le jeter.`
+    ? ` C’est le dernier tube de ${pollenParent} : récolter du nouveau pollen avant de le jeter.`
     : '';
   const empty = warnings.includes('no-doses-left')
-    ? ' D’après la liste il est vide : il ne reste aucune dose.'
+    ? ' D’après la liste il est vide : il ne reste aucune dose.'
     : '';
   const record = recordSaid(advice);
   if (reason !== undefined && probabilityWorth !== null && probabilityWorthYearLater !== null) {
-    return `${record} ; ${reason(likely(probabilityWorth), likely(probabilityWorthYearLater))}${last}${empty}`;
+    return `${record} ; ${reason(likely(probabilityWorth), likely(probabilityWorthYearLater))}${last}${empty}`;
   }
   const why = WITHOUT_NUMBER[reasonCode];
-  return `${record}${why === undefined ? `. ${reasonSentence(reasonCode)}` : ` ; ${why}`}${last}${empty}`;
+  return `${record}${why === undefined ? `. ${reasonSentence(reasonCode)}` : ` ; ${why}`}${last}${empty}`;
 }
 
 function outcomesSaid({ flowers, outcomes }: TestValue, now: VialVerdict): string {
@@ -62,8 +62,8 @@ function outcomesSaid({ flowers, outcomes }: TestValue, now: VialVerdict): strin
 
 function gainSaid({ gain }: TestValue): string {
   const inHundred = Math.round(100 * gain);
-  if (inHundred === 0) return ' ; cela gagnerait moins de 1 fruit sur 100 fleurs à venir';
-  return ` ; cela gagnerait environ ${counted(inHundred, 'fruit')} sur 100 fleurs à venir`;
+  if (inHundred === 0) return ' ; cela gagnerait moins de 1 fruit sur 100 fleurs à venir';
+  return ` ; cela gagnerait environ ${counted(inHundred, 'fruit')} sur 100 fleurs à venir`;
 }
 
 function ifTake(fruits: number, flowers: number): string {
@@ -76,13 +76,13 @@ function ifTake(fruits: number, flowers: number): string {
 export function testSaid({ vial, pollenParent, seedParent, verdict, tests }: NextTest): string {
   const test = tests.at(-1)!;
   return (
-    `${counted(test.flowers, 'fleur')} de ${seedParent} avec ${vial} (${pollenParent}) : chance de changer ` +
-    `« ${VERDICT_LABELS[verdict]} » : ${inTen(test.changes)} (${outcomesSaid(test, verdict)})${gainSaid(test)}`
+    `${counted(test.flowers, 'fleur')} de ${seedParent} avec ${vial} (${pollenParent}) : chance de changer ` +
+    `« ${VERDICT_LABELS[verdict]} » : ${inTen(test.changes)} (${outcomesSaid(test, verdict)})${gainSaid(test)}`
   );
 }
 
 /** The test that tells most, if there is one. */
 export function nextTestSaid(tests: readonly NextTest[]): string {
   const [first] = tests;
-  return first === undefined ? '' : `L’essai qui en dit le plus : ${testSaid(first)}.`;
+  return first === undefined ? '' : `L’essai qui en dit le plus : ${testSaid(first)}.`;
 }

@@ -65,15 +65,15 @@ export function optionRows(options: OptionsUsed): readonly (readonly string[])[]
   const { level, endpoint, asOf, useOn, ageScale, worth, must, atMost } = options;
   return [
     ['level', percent(level)],
-    ['endpoint', endpoint === 'initial' ? 'initial : nouaison au contrôle' : 'final : fruits récoltés'],
+    ['endpoint', endpoint === 'initial' ? 'initial : nouaison au contrôle' : 'final : fruits récoltés'],
     ['as-of', asOf ?? 'aucun'],
     ['use-on', useOn ?? 'aucun'],
     ['age-scale', ageScale ?? 'les deux, en moyenne'],
     ['worth', worth === null ? 'aucun' : inTen(worth)],
-    ...must.map((wanted) => ['must', `${pairName(wanted)} : ${counted(wanted.flowers, 'fleur')}`]),
+    ...must.map((wanted) => ['must', `${pairName(wanted)} : ${counted(wanted.flowers, 'fleur')}`]),
     ...atMost.map(({ seedParent, pollenParent, flowers }) => [
       'at-most',
-      `${seedParent === undefined ? pollenParent : pairName({ seedParent, pollenParent })} : ${counted(flowers, 'fleur')}`,
+      `${seedParent === undefined ? pollenParent : pairName({ seedParent, pollenParent })} : ${counted(flowers, 'fleur')}`,
     ]),
     ...readingRows(options),
   ];
