@@ -18,9 +18,9 @@ export function pairName({
 
 export const pairsWords = {
   label: 'Cuajado de cada pareja, la planta madre primero',
-  columns: ['pareja (madre × polen)', 'cuajaron', 'estimación conjunta', 'para', 'incompatible'],
+  columns: ['pareja (madre × polen)', 'cuajaron', 'estimación', 'para', 'incompatible'],
   ranked: 'Las más seguras primero',
-  incompatible: (named: number) => `Quizá incompatibles (${wholeNumber(named * 10)}+ de cada 10)`,
+  incompatible: (named: number) => `Parecen incompatibles (${wholeNumber(named * 10)}+ de cada 10)`,
   few: (fewest: number) => `Menos de ${fewest} flores: sin ordenar`,
   counted: 'contado',
   pooled: 'estimado con sus padres',
@@ -32,7 +32,7 @@ export const pairsWords = {
         `para ${basisSaid(safest.basis)} ${rate(safest)}.`,
   description:
     'Cada pareja con su frecuencia contada, con cualquier polen, como un punto pequeño unido a su estimación conjunta, un punto grande con ' +
-    'su margen. Las parejas van ordenadas por el extremo prudente del margen; las de pocas flores, y las que quizá sean incompatibles ' +
+    'su margen. Las parejas van ordenadas por el extremo prudente del margen; las de pocas flores, y las que parecen incompatibles ' +
     '(aspas), están abajo.',
   cells: (pair: PooledPair): readonly string[] => [
     pairName(pair),

@@ -49,6 +49,6 @@ export function daysWithRange(estimate: Estimate): string {
 
 function dayRange(lower: number | null, upper: number | null): string | null {
   if (lower === null) return null;
-  if (upper === null) return `podrían ser ${wholeNumber(lower)} días o más`;
-  return `podrían ser de ${wholeNumber(lower)} a ${wholeNumber(upper)} días`;
+  if (upper === null) return `quizá ${wholeNumber(lower)} días o más`;
+  return `quizá de ${wholeNumber(lower)} a ${wholeNumber(upper)} días`;
 }

@@ -58,7 +58,7 @@ export const freshAgainstFrozenPage = {
   ratio: ({ estimate, lower, upper }: Estimate): string =>
     estimate === null
       ? CANNOT_TELL
-      : `${decimal(estimate, 2)} (podría ser de ${lower === null ? 'casi 0' : decimal(lower, 2)} a ${upper === null ? 'cualquier valor' : decimal(upper, 2)})`,
+      : `${decimal(estimate, 2)} (quizá de ${lower === null ? 'casi 0' : decimal(lower, 2)} a ${upper === null ? 'cualquier valor' : decimal(upper, 2)})`,
   oddsCaption: (method: string): string =>
     `Odds de dar fruto, fresco ÷ ${storageLabel(method)}, dentro de las parejas`,
   oddsColumns: ['Método', 'Razón de odds'],

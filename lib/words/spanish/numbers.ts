@@ -25,9 +25,9 @@ export const {
   over: (count) => `más de ${count}`,
   about: (count) => (count === '1' ? 'cerca de 1' : `unas ${count}`),
   span: (lower, upper) => `de ${lower} a ${upper}`,
-  couldBe: (range) => `podrían ser ${range}`,
-  asHighAs: (end) => `aún podrían llegar a ${end}`,
-  asLowAs: (end) => `aún podrían ser solo ${end}`,
+  couldBe: (range) => `quizá ${range}`,
+  asHighAs: (end) => `quizá hasta ${end}`,
+  asLowAs: (end) => `quizá solo ${end}`,
   noFlowers: 'ninguna flor',
   cannotTell: CANNOT_TELL,
   aboutTheSame: 'más o menos las mismas',
@@ -35,7 +35,7 @@ export const {
   change: (amount, way) =>
     way === 'more' ? `${amount} más` : `${amount} ${amount.startsWith('menos') ? 'de menos' : 'menos'}`,
   inEvery: (change, base) => `${change} de cada ${base}`,
-  likelihood: ['muy improbable', 'improbable', 'tan probable como improbable', 'probable', 'muy probable'],
+  likelihood: ['muy improbable', 'improbable', 'incierto', 'probable', 'muy probable'],
 });
 
 /** "1 flor", "5 flores". */

@@ -30,7 +30,7 @@ function suspectSaid(pair: SuspectedPair): string {
 export function incompatibleSaid({ pairs }: Pick<Compatibility, 'pairs'>): string {
   const named = pairs.filter((pair) => pair.named);
   if (named.length === 0) return '';
-  return `Quizá incompatibles: ${joined(named.map(suspectSaid))}.`;
+  return `Parecen incompatibles: ${joined(named.map(suspectSaid))}.`;
 }
 
 /** All plants together that have both selfed and crossed flowers. */
@@ -62,7 +62,7 @@ function indexed({ estimate, lower, upper }: Estimate): string {
   const value = decimal(estimate ?? 0, 2);
   return lower === null || upper === null
     ? value
-    : `${value} (podría ser de ${decimal(lower, 2)} a ${decimal(upper, 2)})`;
+    : `${value} (quizá de ${decimal(lower, 2)} a ${decimal(upper, 2)})`;
 }
 
 /** Fewest flowers in each direction for a pair of crosses to be compared in a sentence. */

@@ -8,12 +8,11 @@ import { fruitsIn, seedsIn } from './nouns.ts';
 import { counts, decimal, joined, rate, wholeNumber } from './numbers.ts';
 import { pollenOf } from './storage.ts';
 
-/** "unas 94 (podrían ser de 76 a 113)"; below 10 with one decimal. */
+/** "unas 94 (quizá de 76 a 113)"; below 10 with one decimal. */
 export function amount({ estimate, lower, upper }: Estimate): string {
   if (estimate === null) return 'no se sabe';
   const number = (value: number) => (value < 10 ? decimal(value, 1) : wholeNumber(value));
-  const range =
-    lower === null || upper === null ? '' : ` (podrían ser de ${number(lower)} a ${number(upper)})`;
+  const range = lower === null || upper === null ? '' : ` (quizá de ${number(lower)} a ${number(upper)})`;
   return `unas ${number(estimate)}${range}`;
 }
 

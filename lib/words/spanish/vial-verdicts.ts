@@ -11,7 +11,8 @@ type Reason = (then: string, yearLater: string) => string;
 const WORTH = 'que merezca una flor el día de uso';
 
 const REASONS: Readonly<Record<string, Reason>> = {
-  'worth-now-and-a-year-later': (then, yearLater) => `es ${then} ${WORTH}, y ${yearLater} un año después.`,
+  'worth-now-and-a-year-later': (then, yearLater) =>
+    `es ${then} ${WORTH}, ${/^i/.test(yearLater) ? 'e' : 'y'} ${yearLater} un año después.`,
   'worth-now-only': (then, yearLater) => `es ${then} ${WORTH}, pero ${yearLater} un año después.`,
   'could-be-either': (then) =>
     `es ${then} ${WORTH}: conviene polinizar unas pocas flores antes de contar con él.`,
