@@ -3,6 +3,5 @@ import type { LanguageWords } from '../language.ts';
 export const languageWords: LanguageWords = {
   code: 'es',
   name: 'Español',
-  unread:
-    'Esta traducción todavía no la ha revisado nadie que tenga el español como lengua materna. En caso de duda vale la versión en inglés.',
+  unread: 'Traducción que aún no ha leído ningún hablante nativo; en caso de duda vale la versión en inglés.',
 };

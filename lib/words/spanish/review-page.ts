@@ -16,7 +16,7 @@ export const reviewPage = {
   nothingStored: 'No se usó polen guardado, así que no hay nada que comparar.',
   pairsDiffer:
     'El polen guardado suele ir a otras parejas que el fresco. «En igualdad de condiciones» compara solo lo que pasó en las mismas ' +
-    'parejas, así que ese es el número que cuenta; hacen falta al menos tres parejas que hayan tenido ambos tipos y ambos resultados.',
+    'parejas, así que es el número que cuenta; exige al menos tres parejas con ambos tipos y ambos resultados.',
   nothingFades: 'No se usó polen guardado, así que no se puede decir nada de cómo se pierde.',
   otherAgesFold: 'Polen guardado de otras maneras, por edad',
   otherAgesCaption: 'Cuajado según la edad del polen guardado de otras maneras',
@@ -61,8 +61,8 @@ export const workingPage = {
     `Efectos aleatorios cruzados, escala logit, ${flowersIn(flowers)}, sin distribuciones a priori`,
   spreadColumns: ['Entre', 'Desviación típica'],
   spreadsTooSmall:
-    'Por la aproximación de Laplace, que subestima estas dispersiones cuando las parejas tienen pocas flores: en los apareamientos de ' +
-    'salamandras de McCullagh y Nelder (1989) las varianzas salieron unas 15 en 100 demasiado pequeñas.',
+    'Por la aproximación de Laplace, que las hace demasiado pequeñas donde las parejas tienen pocas flores: con las salamandras de ' +
+    'McCullagh y Nelder (1989) las varianzas salieron unas 15 en 100 demasiado pequeñas.',
   priorsFold: 'Los supuestos, en números',
   priorsCaption: 'Distribuciones a priori, escala logit',
   priorColumns: ['Para', 'Tipo', 'Centro', 'Dispersión'],

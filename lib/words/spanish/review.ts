@@ -114,8 +114,8 @@ export function confoundingSaid({ difference: raw, adjusted, storage }: FreshVer
   const way = raw.estimate > adjusted.estimate ? 'difíciles' : 'fáciles';
   const pollen = thePollenOf(storage);
   return (
-    `Contando todas las flores, ${pollen} da ${difference(raw)}. Que no coincida con la comparación en igualdad de ` +
-    `condiciones encaja con que ${pollen} fuera a parejas más ${way}; el número de las mismas parejas es el más justo.`
+    `Contando todas las flores, ${pollen} da ${difference(raw)}. Que difiera de lo anterior encaja con que ` +
+    `${pollen} fuera a parejas más ${way}; el número de las mismas parejas es el más justo.`
   );
 }
 
@@ -201,5 +201,5 @@ export function scalesSaid({ grower }: Analysis['models']): string {
     ({ ageScale, weight }) =>
       `${ageScale === 'days' ? 'una pérdida constante, día a día,' : 'una pérdida rápida al principio'} ${wholeNumber(weight * 100)} en 100`,
   );
-  return `En pocas temporadas no se llega a saber cómo pierde vigor el polen, así que cuentan ambas formas: ${joined(parts)}, según lo bien que cada una predice un vial a partir de todos los demás.`;
+  return `En pocas temporadas no se llega a saber cómo se pierde el polen, así que cuentan ambas formas: ${joined(parts)}, según lo bien que cada una predice un vial a partir de los demás.`;
 }

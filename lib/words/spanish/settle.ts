@@ -70,9 +70,9 @@ function pairsSaid({ pairs }: Settle): string {
 
 export function settledMeans({ power, trueDifference, seasonFlowers }: Settle): string {
   return (
-    `«Aclararlo» significa: si la diferencia verdadera es de ${wholeNumber(trueDifference * 10)} de cada 10 flores, con esas flores se ve ` +
-    `que la hay ${inTen(power)} veces. El número no depende de lo que esta temporada mostró por azar. «Fuera de alcance» ` +
-    `significa más que las flores de dos temporadas (una temporada da ${wholeNumber(seasonFlowers)}).`
+    `«Aclararlo»: si la diferencia verdadera es de ${wholeNumber(trueDifference * 10)} de cada 10 flores, con esas flores se ve ` +
+    `que la hay ${inTen(power)} veces. El número no depende de lo que mostró por azar esta temporada. «Fuera de alcance»: ` +
+    `más que las flores de dos temporadas (una da ${wholeNumber(seasonFlowers)}).`
   );
 }
 

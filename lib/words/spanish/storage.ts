@@ -11,9 +11,9 @@ export function storageLabel(storage: string): string {
   return LABELS.get(storage) ?? storage;
 }
 
-/** "polen congelado", "polen guardado a temperatura ambiente". */
+/** "polen congelado", "polen a temperatura ambiente". */
 export function pollenOf(storage: string): string {
-  if (storage === 'room') return 'polen guardado a temperatura ambiente';
+  if (storage === 'room') return 'polen a temperatura ambiente';
   return LABELS.has(storage) ? `polen ${storageLabel(storage)}` : `polen guardado como «${storage}»`;
 }
 
