@@ -28,8 +28,8 @@ export const pairsWords = {
   finding: (safest: PooledPair | undefined): string =>
     safest === undefined
       ? `Con estas flores ${CANNOT_TELL} qué pareja es la más segura.`
-      : `La apuesta más segura: ${pairName(safest)}, ${counts(safest.fruits, safest.flowers)}; ` +
-        `para ${basisSaid(safest.basis)} ${rate(safest)}.`,
+      : `Lo más seguro: ${pairName(safest)}, ${counts(safest.fruits, safest.flowers)}; ` +
+        `con ${basisSaid(safest.basis)}, ${rate(safest)}.`,
   description:
     'Cada pareja con su frecuencia contada, con cualquier polen, como un punto pequeño unido a su estimación conjunta, un punto grande con ' +
     'su margen. Las parejas van ordenadas por el extremo prudente del margen; las de pocas flores, y las que parecen incompatibles ' +

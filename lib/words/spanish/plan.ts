@@ -64,7 +64,7 @@ export function planAnswer({ plan }: Pick<Analysis, 'plan'>): string {
     ({ expectedFruits, expectedVarieties }) =>
       `${wholeNumber(expectedFruits)} de ${wholeNumber(expectedVarieties)}`,
   );
-  return `${start} ${joined([mixGives(most!), ...others], 'o')}: cuantos más cruces, menos frutos.`;
+  return `${start} ${joined([mixGives(most!), ...others], 'o')}: más cruces, menos frutos.`;
 }
 
 export function planShort({ plan }: Pick<Analysis, 'plan'>): string {

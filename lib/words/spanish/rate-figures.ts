@@ -177,7 +177,7 @@ export const ageWords = {
   oldest: (oldestDays: number) => `pasados ${daysIn(oldestDays)} no se sabe`,
   finding: (storage: string, young: AgePoint, old: AgePoint): string =>
     `Se estima que con ${pollenOf(storage)} cuajan ${inTen(young.estimate)} ${youngSaid(young.ageDays)} y ` +
-    `${inTen(old.estimate)} con ${days(old.ageDays)}, la mayor edad que se probó.`,
+    `${inTen(old.estimate)} con ${days(old.ageDays)}, lo más viejo probado.`,
   description: (storage: string): string =>
     `Una curva del cuajado estimado con ${pollenOf(storage)} según la edad, con una franja para su margen y líneas finas para otras ` +
     'curvas igual de probables, sobre las frecuencias contadas por edad, cada una como un punto con su margen. Se corta en la mayor edad que se probó.',

@@ -62,9 +62,9 @@ export function verdictCounts(vials: readonly VialAdvice[]): string {
 export function tookMeans({ provenance }: Pick<Analysis, 'provenance'>): string {
   const when =
     provenance.options.endpoint === 'final'
-      ? 'un fruto llegó a la cosecha'
-      : 'en la primera revisión había un fruto formado';
-  return `«Cuajar» significa que ${when}; las flores de control se cuentan aparte.`;
+      ? 'el fruto llegó a la cosecha'
+      : 'había fruto en la primera revisión';
+  return `«Cuajó»: ${when}; las flores de control se cuentan aparte.`;
 }
 
 export function rowsAnswer({ rows }: Pick<Analysis, 'rows'>): string {
@@ -170,7 +170,7 @@ export function vialsAnswer({
 }: Pick<Analysis, 'vials' | 'worth' | 'provenance'>): string {
   if (vials.length === 0) return 'No se dio ningún archivo de viales, así que no hay ninguno que juzgar.';
   const useOn = daySaid(String(provenance.options.useOn));
-  return `${verdictCounts(vials)} Juzgados para usarlos el ${useOn}: ${worthSaid(worth)}`;
+  return `${verdictCounts(vials)} Para usarlos el ${useOn}: ${worthSaid(worth)}`;
 }
 
 function worthSaid(worth: Analysis['worth']): string {

@@ -38,5 +38,5 @@ function bestSaid(byPair: Seeds['byPair']): string {
   const best = bestByCautiousEnd(byPair);
   return best === undefined
     ? ''
-    : ` La que más da por su extremo prudente: ${pairName(best)}, ${amount(best.seedAFlower)}.`;
+    : ` Más, por su extremo prudente: ${pairName(best)}, ${amount(best.seedAFlower)}.`;
 }
