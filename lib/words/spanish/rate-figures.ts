@@ -81,8 +81,8 @@ export const storageWords = {
   marks: (perMark: number): string =>
     perMark === 1 ? 'Marcas grandes: cuajó; puntos: no cuajó.' : `${markIs(perMark)}; pequeña, no.`,
   finding: (rates: readonly StorageRate[], perMark: number): string => {
-    const said = rates.map((one) => `${pollenOf(one.storage)} ${rateWithRange(one)}`).join('; ');
-    return `${capitalised(said)}.${markNote(perMark)}`;
+    const said = rates.map((one) => `${storageLabel(one.storage)} ${rateWithRange(one)}`).join('; ');
+    return `Polen ${said}.${markNote(perMark)}`;
   },
   description: (perMark: number): string =>
     `${markIs(perMark)}; las marcas grandes cuajaron, los puntos pequeños no. El polen fresco va relleno; el guardado, hueco. ` +
@@ -176,7 +176,7 @@ export const ageWords = {
   estimated: 'estimado; finas: igual de probables',
   oldest: (oldestDays: number) => `pasados ${daysIn(oldestDays)} no se sabe`,
   finding: (storage: string, young: AgePoint, old: AgePoint): string =>
-    `Se estima que con ${pollenOf(storage)} cuajan ${inTen(young.estimate)} ${youngSaid(young.ageDays)} y ` +
+    `Estimado con ${pollenOf(storage)}: ${inTen(young.estimate)} ${youngSaid(young.ageDays)} y ` +
     `${inTen(old.estimate)} con ${days(old.ageDays)}, lo más viejo probado.`,
   description: (storage: string): string =>
     `Una curva del cuajado estimado con ${pollenOf(storage)} según la edad, con una franja para su margen y líneas finas para otras ` +

@@ -179,7 +179,7 @@ function worthSaid(worth: Analysis['worth']): string {
   }
   const start = `un vial merece una flor si con él cuajarían ${inTen(worth.value)} o más`;
   if (worth.source === 'option') return `${start}, tal como se indicó.`;
-  return `${start}, la mitad de lo que da el polen fresco en estas plantas.`;
+  return `${start}, la mitad que con polen fresco en estas plantas.`;
 }
 
 export function vialsToActOn(vials: readonly VialAdvice[]): readonly string[] {
@@ -199,7 +199,7 @@ export function scalesSaid({ grower }: Analysis['models']): string {
   if (grower.ageScales.length < 2) return '';
   const parts = grower.ageScales.map(
     ({ ageScale, weight }) =>
-      `${ageScale === 'days' ? 'una pérdida constante, día a día,' : 'una pérdida rápida al principio'} ${wholeNumber(weight * 100)} en 100`,
+      `${ageScale === 'days' ? 'una pérdida constante' : 'una pérdida rápida al principio'} ${wholeNumber(weight * 100)} en 100`,
   );
   return `En pocas temporadas no se llega a saber cómo se pierde el polen, así que cuentan ambas formas: ${joined(parts)}, según lo bien que cada una predice un vial a partir de los demás.`;
 }

@@ -121,7 +121,7 @@ function changeSaid({ from, to, earlier, later, difference: gap, likeForLike }: 
   if (likeForLike.estimate === null) {
     return `${start}. Muy pocas parejas recibieron el mismo tipo de polen en ambas temporadas para decir si fue la temporada o fueron las parejas.`;
   }
-  return `${start}; en igualdad de condiciones (las mismas parejas con el mismo tipo de polen), ${difference(turned(likeForLike))}.`;
+  return `${start}; en igualdad de condiciones (mismas parejas y mismo polen), ${difference(turned(likeForLike))}.`;
 }
 
 export function growersSaid({ growers }: Seasons): string {

@@ -31,7 +31,7 @@ function perFlowerSaid(byStorage: Seeds['byStorage']): string {
   const known = knownYields(byStorage);
   if (known.length === 0) return '';
   const each = known.map(({ storage, seedAFlower }) => `${pollenOf(storage)} ${amount(seedAFlower)}`);
-  return ` Semillas por flor (cuajado final × semillas × germinación), no en igualdad de condiciones: ${joined(each)}.`;
+  return ` Semillas por flor (cuajado final × semillas × germinación), no en igualdad: ${joined(each)}.`;
 }
 
 function bestSaid(byPair: Seeds['byPair']): string {

@@ -71,8 +71,8 @@ function ifTake(fruits: number, flowers: number): string {
 /** What each later flower gains on average by what was learnt. */
 function gainSaid({ gain }: TestValue): string {
   const inHundred = Math.round(100 * gain);
-  if (inHundred === 0) return '; con eso se ganaría menos de 1 fruto en 100 flores posteriores';
-  return `; con eso se ${inHundred === 1 ? 'ganaría' : 'ganarían'} ${about('unos', inHundred, 'fruto', 'frutos')} en 100 flores posteriores`;
+  if (inHundred === 0) return '; se ganaría menos de 1 fruto en 100 flores posteriores';
+  return `; se ${inHundred === 1 ? 'ganaría' : 'ganarían'} ${about('unos', inHundred, 'fruto', 'frutos')} en 100 flores posteriores`;
 }
 
 export function testSaid({ vial, pollenParent, seedParent, verdict, tests }: NextTest): string {
