@@ -10,7 +10,6 @@ import { days } from './durations.ts';
 import { daysIn, flowersIn, fruitsIn, pairsIn, tagsIn } from './nouns.ts';
 import {
   CANNOT_TELL,
-  capitalised,
   counts,
   difference,
   inTen,
