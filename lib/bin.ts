@@ -66,21 +66,19 @@ const world: World = {
   print: (text) => void process.stdout.write(text),
   warn: (text) => void process.stderr.write(text),
   note: (text) => void (process.stderr.isTTY && process.stderr.write(text)),
-  render: async (season, analysis) =>
-    (await import('./notebook/render-report.ts')).renderReport(season, analysis),
-  renderSheet: async (season, analysis, mix) =>
-    (await import('./notebook/render-report.ts')).renderSheet(season, analysis, mix),
-  renderSite: async (season, analysis, parts) => {
+  render: async (season, analysis, language) =>
+    (await import('./notebook/render-report.ts')).renderReport(season, analysis, language),
+  renderSheet: async (season, analysis, mix, language) =>
+    (await import('./notebook/render-report.ts')).renderSheet(season, analysis, mix, language),
+  renderSite: async (season, analysis, parts, language) => {
     const [{ renderSite }, { scriptedPages }] = await Promise.all([
       import('./notebook/render-site.ts'),
       import('./browser/scripted-pages.ts'),
     ]);
     const single = analysis.provenance.coded?.level === 'summary' ? null : season;
     const { pages, constant, leftOut } = await scriptedPages(single);
-    const site = await renderSite(season, analysis, {
-      ...parts,
-      otherPages: [...pages, ...parts.otherPages],
-    });
+    const otherPages = [...pages, ...parts.otherPages];
+    const site = await renderSite(season, analysis, { ...parts, otherPages }, [language]);
     return { files: site.files, constant, leftOut: [...site.leftOut, ...leftOut] };
   },
   siteObstacle: (folder) => siteObstacle(disk, resolve(folder)),

@@ -1,40 +1,32 @@
 /** What `check` tells people: file by file, errors first, grouped by what mends them. */
 
 import type { Season, SeasonFile } from '../season/season.ts';
-import { fileFindings, type ProblemGroup } from '../words/file-findings.ts';
-import { counted, wholeNumber } from '../words/numbers.ts';
+import type { ProblemGroup } from '../words/file-findings.ts';
+import * as english from '../words/index.ts';
+import type { Words } from '../words/languages.ts';
 
-function rowsText({ kind, rows, used, leftOut }: SeasonFile): string {
-  const what = kind === 'unknown' ? 'not one of our files' : kind;
-  return `${what}, ${counted(rows, 'row')}, ${wholeNumber(used)} used, ${wholeNumber(leftOut)} left out`;
-}
+type CheckWords = Pick<Words, 'checkWords' | 'fileFindings'>;
 
-function groupText({ faults, fix }: ProblemGroup): string {
-  const said = faults.map(
-    ({ message, more }) => `    ${message}
-${
-  more &&
-  `      ${more}
-`
-}`,
-  );
-  return `${said.join('')}    To mend: ${fix}\n`;
+function groupText({ faults, fix }: ProblemGroup, { checkWords }: CheckWords): string {
+  const said = faults.map(({ message, more }) => `    ${message}\n${more && `      ${more}\n`}`);
+  return `${said.join('')}    ${checkWords.toMend(fix)}\n`;
 }
 
 function section(title: string, parts: readonly string[]): string {
   return parts.length === 0 ? '' : `\n  ${title}\n${parts.join('\n')}`;
 }
 
-function fileText(file: SeasonFile): string {
+function fileText(file: SeasonFile, words: CheckWords): string {
+  const { checkWords: said, fileFindings } = words;
   const { groups, notices } = fileFindings(file);
   const of = (severity: ProblemGroup['severity']) =>
-    groups.filter((group) => group.severity === severity).map(groupText);
-  const nothing = groups.length + notices.length === 0 ? '  Nothing to mend.\n' : '';
+    groups.filter((group) => group.severity === severity).map((group) => groupText(group, words));
+  const nothing = groups.length + notices.length === 0 ? `  ${said.nothing}\n` : '';
   return [
-    `${file.file}: ${rowsText(file)}\n${nothing}`,
-    section('Errors: what they name is left out', of('error')),
-    section('Warnings: the rows are used', of('warning')),
-    section('Noticed: nothing to mend if it is right', notices.length === 0 ? [] : [noticesText(notices)]),
+    `${file.file}: ${said.rows(file)}\n${nothing}`,
+    section(said.errors, of('error')),
+    section(said.warnings, of('warning')),
+    section(said.noticed, notices.length === 0 ? [] : [noticesText(notices)]),
   ].join('');
 }
 
@@ -43,6 +35,6 @@ function noticesText(notices: readonly string[]): string {
 }
 
 /** What was found in each file. */
-export function checkText(season: Season): string {
-  return season.files.map(fileText).join('\n');
+export function checkText(season: Season, words: CheckWords = english): string {
+  return season.files.map((file) => fileText(file, words)).join('\n');
 }

@@ -1,4 +1,5 @@
 import type { Season } from '../season/season.ts';
+import type { Words } from '../words/languages.ts';
 import { counted, joined, wholeNumber } from '../words/numbers.ts';
 import { checkCsv } from './check-csv.ts';
 import { Failure } from './failure.ts';
@@ -38,17 +39,17 @@ async function cleanCoded(line: CommandLine, season: Season, world: World): Prom
 }
 
 /** The command `clean`: the season as it was understood, in clean files with a description, beside what was found. */
-export async function clean(line: CommandLine, world: World): Promise<0 | 1> {
+export async function clean(line: CommandLine, world: World, words: Words): Promise<0 | 1> {
   const folder = line.output!;
-  const season = openSeason(line, world);
+  const season = openSeason(line, world, words);
   if (line.anonymous !== undefined) return cleanCoded(line, season, world);
-  const texts = cleanFiles(season);
-  const written = [...texts, { name: 'problems.csv', text: checkCsv(season) }];
+  const texts = cleanFiles(season, words);
+  const written = [...texts, { name: 'problems.csv', text: checkCsv(season, words) }];
   writeFolder(folder, written, world);
   const rows = season.crosses.length + season.vials.length + season.flowers.length;
   if (line.json) {
     const names = written.map(({ name }) => name);
-    world.print(`${JSON.stringify({ folder, written: names, files: filesJson(season) }, null, 2)}\n`);
+    world.print(`${JSON.stringify({ folder, written: names, files: filesJson(season, words) }, null, 2)}\n`);
   } else {
     world.print(
       `Wrote ${wholeNumber(rows)} rows to ${folder}: ${joined(written.map(({ name }) => name))}.\n${notWritten(season)}`,

@@ -2,7 +2,8 @@ import { type Refusal, uncountable, unusable } from '../analysis/refusal.ts';
 import { type ReadOptions, readSeason } from '../season/read-season.ts';
 import type { FileKind, Season } from '../season/season.ts';
 import type { SeasonSource } from '../season/sheet.ts';
-import { refusalDetails } from '../words/refusals.ts';
+import * as english from '../words/index.ts';
+import type { Words } from '../words/languages.ts';
 import { Failure } from './failure.ts';
 import { filesJson } from './json.ts';
 import type { CommandLine } from './options.ts';
@@ -79,9 +80,9 @@ function readOptions({
 }
 
 /** Stops where nothing can be done with the files. */
-function stopAt(refusal: Refusal | null, season: Season): void {
+function stopAt(refusal: Refusal | null, season: Season, words: Words): void {
   if (refusal === null) return;
-  throw new Failure(refusal.code, refusalDetails(refusal, season), filesJson(season));
+  throw new Failure(refusal.code, words.refusalDetails(refusal, season), filesJson(season, words));
 }
 
 /**
@@ -89,8 +90,8 @@ function stopAt(refusal: Refusal | null, season: Season): void {
  *
  * @throws Failure where a question is open or no file gives a single row
  */
-export function refuseUnusable(season: Season): void {
-  stopAt(unusable(season), season);
+export function refuseUnusable(season: Season, words: Words = english): void {
+  stopAt(unusable(season), season, words);
 }
 
 /**
@@ -107,9 +108,9 @@ export function readFiles(line: CommandLine, world: World): Season {
  *
  * @throws Failure where a file cannot be read, a question is open or no file gives a single row
  */
-export function openSeason(line: CommandLine, world: World): Season {
+export function openSeason(line: CommandLine, world: World, words: Words = english): Season {
   const season = readFiles(line, world);
-  refuseUnusable(season);
+  refuseUnusable(season, words);
   return season;
 }
 
@@ -118,9 +119,9 @@ export function openSeason(line: CommandLine, world: World): Season {
  *
  * @throws Failure besides, where there is no crosses file, no cross, or no cross with a known outcome
  */
-export function openCountableSeason(line: CommandLine, world: World): Season {
-  const season = openSeason(line, world);
-  stopAt(uncountable(season), season);
+export function openCountableSeason(line: CommandLine, world: World, words: Words = english): Season {
+  const season = openSeason(line, world, words);
+  stopAt(uncountable(season), season, words);
   return season;
 }
 

@@ -85,7 +85,7 @@ export const OPTION_RULES: readonly OptionRule[] = [
   {
     name: 'language',
     value: 'LANGUAGE',
-    help: 'language of the headers of `template`: en, de, es or fr (en)',
+    help: 'language of pages, messages and the headers of `template`: en, de, es or fr (en)',
   },
   {
     name: 'anonymous',

@@ -4,6 +4,8 @@ import type { CodedLevel } from '../season/coded-copy.ts';
 import type { DateSystem } from '../season/date-cell.ts';
 import type { DateOrder, Endpoint } from '../season/season.ts';
 import type { SeasonText } from '../season/write-season.ts';
+import type { Language } from '../words/language.ts';
+import { LANGUAGES } from '../words/languages.ts';
 import { Failure } from './failure.ts';
 import { nearest } from './nearest.ts';
 import { OPTION_RULES } from './option-rules.ts';
@@ -57,8 +59,8 @@ export interface CommandLine extends Wishes {
   readonly settings?: Pick<Settings, 'file' | 'sha256'>;
   /** Where to save settings, and their text. */
   readonly saveSettings?: SeasonText;
-  /** `template` only: the language of its headers, English where left out. */
-  readonly language?: 'de' | 'es' | 'fr';
+  /** Of all that people read; English where left out. */
+  readonly language?: Exclude<Language, 'en'>;
 }
 
 const COMMANDS: readonly CommandName[] = ['check', 'analyse', 'report', 'site', 'sheet', 'clean', 'template'];
@@ -66,7 +68,7 @@ const COMMANDS: readonly CommandName[] = ['check', 'analyse', 'report', 'site', 
 const SHARING: readonly CommandName[] = ['analyse', 'report', 'site', 'clean'];
 /** Commands that write where -o says; `template` prints without it. */
 const WRITING: readonly CommandName[] = ['report', 'site', 'sheet', 'clean'];
-const LANGUAGES = ['en', 'de', 'es', 'fr'] as const;
+const HEADER_LANGUAGES = ['en', 'de', 'es', 'fr'] as const;
 
 function commandOf(word: string | undefined): CommandName {
   if (word === undefined) throw new Failure('command-missing');
@@ -75,12 +77,10 @@ function commandOf(word: string | undefined): CommandName {
   throw new Failure('command-unknown', { command: word, nearest: nearest(word, COMMANDS) });
 }
 
-/** Sentences are English; only a template's headers can be had in another language. */
+/** Undefined for English; a template has headers in languages that there may be no sentences in yet. */
 function languageOf(values: Values, command: CommandName): CommandLine['language'] {
-  const language = choice(values, 'language', LANGUAGES);
-  if (language === undefined || language === 'en') return undefined;
-  if (command !== 'template') throw new Failure('option-not-available', { option: `--language ${language}` });
-  return language;
+  const language = choice(values, 'language', command === 'template' ? HEADER_LANGUAGES : LANGUAGES);
+  return language === 'en' ? undefined : language;
 }
 
 /** The files to be read: at least one, except that a template reads none. */

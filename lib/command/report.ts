@@ -1,4 +1,5 @@
 import { sha256 } from '../season/sha256.ts';
+import type { Words } from '../words/languages.ts';
 import { notesOn } from './analyse.ts';
 import { Failure } from './failure.ts';
 import { filesJson } from './json.ts';
@@ -16,23 +17,23 @@ function refuseForeign(output: string, world: World): void {
 }
 
 /** The command `report`: the season review of the files, written to one HTML file. */
-export async function report(line: CommandLine, world: World): Promise<0 | 1> {
+export async function report(line: CommandLine, world: World, words: Words): Promise<0 | 1> {
   const output = line.output!;
   refuseOverwriting(line, output, world);
   orFail('output-not-writable', output, () => world.refuseUnwritable(output));
   refuseForeign(output, world);
-  world.note('Working…\n');
-  const shared = openShared(line, world);
-  const page = await world.render(shared.season, shared.analysis);
+  world.note(`${words.commandWords.working}\n`);
+  const shared = openShared(line, world, words);
+  const page = await world.render(shared.season, shared.analysis, words.languageWords.code);
   await sealCopy(shared, [{ name: 'report.html', text: page }], world);
   orFail('output-not-writable', output, () => world.write(output, page));
   if (line.json) {
     const bytes = new TextEncoder().encode(page);
     const written = { file: output, bytes: bytes.length, sha256: sha256(bytes) };
-    world.print(`${JSON.stringify({ written, files: filesJson(shared.season) }, null, 2)}\n`);
+    world.print(`${JSON.stringify({ written, files: filesJson(shared.season, words) }, null, 2)}\n`);
   } else {
-    world.print(`Wrote ${output}.\n`);
+    world.print(`${words.commandWords.wrote(output)}\n`);
   }
-  world.warn(notesOn(line, shared.own));
+  world.warn(notesOn(line, shared.own, words));
   return statusOf(shared.own);
 }

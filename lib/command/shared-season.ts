@@ -6,6 +6,7 @@ import type { SiteFile } from '../notebook/site.ts';
 import { summaryOnly } from '../notebook/summary-only.ts';
 import { type CodeKey, codeKeyText, newCodeKey, readCodeKey } from '../season/code-key.ts';
 import type { Season } from '../season/season.ts';
+import type { Words } from '../words/languages.ts';
 import { optionsOf } from './analysis-options.ts';
 import { type Coded, codedAnalysis, codedFrom } from './coded-season.ts';
 import { Failure } from './failure.ts';
@@ -78,8 +79,8 @@ function codedSeason(line: CommandLine, own: Season, world: World): SharedSeason
  *
  * @throws Failure where nothing can be counted, and for a key that cannot be used
  */
-export function openShared(line: CommandLine, world: World): SharedSeason {
-  const own = openCountableSeason(line, world);
+export function openShared(line: CommandLine, world: World, words: Words): SharedSeason {
+  const own = openCountableSeason(line, world, words);
   if (line.anonymous !== undefined) return codedSeason(line, own, world);
   return { own, season: own, analysis: analyse(own, optionsOf(line, own)), coded: null };
 }

@@ -4,8 +4,7 @@ import type { MixName } from '../decisions/mix.ts';
 import { mixOf } from '../decisions/mix-names.ts';
 import type { Season } from '../season/season.ts';
 import { sha256 } from '../season/sha256.ts';
-import { planAnswer } from '../words/plan.ts';
-import { sheetNote } from '../words/sheet.ts';
+import type { Words } from '../words/languages.ts';
 import { notesOn } from './analyse.ts';
 import { optionsOf } from './analysis-options.ts';
 import { Failure } from './failure.ts';
@@ -27,32 +26,33 @@ async function sheetText(
   analysis: Analysis,
   { output = '', mix = 'balanced' }: Pick<CommandLine, 'output'> & { readonly mix?: MixName },
   world: World,
+  words: Words,
 ): Promise<string> {
   const chosen = mixOf(analysis.plan?.frontier ?? [], mix);
   if (chosen === undefined) {
-    throw new Failure('no-plan', { cause: planAnswer(analysis) }, filesJson(season));
+    throw new Failure('no-plan', { cause: words.planAnswer(analysis) }, filesJson(season, words));
   }
-  if (!/\.csv$/i.test(output)) return world.renderSheet(season, analysis, mix);
-  return crossingSheetCsv(sheetOf(season, chosen, analysis.provenance.options.useOn), sheetNote);
+  if (!/\.csv$/i.test(output)) return world.renderSheet(season, analysis, mix, words.languageWords.code);
+  return crossingSheetCsv(sheetOf(season, chosen, analysis.provenance.options.useOn), words.sheetNote);
 }
 
 /** The command `sheet`: a mix of next season's plan, flower by flower, as a page or as a crosses file. */
-export async function sheet(line: CommandLine, world: World): Promise<0 | 1> {
+export async function sheet(line: CommandLine, world: World, words: Words): Promise<0 | 1> {
   const output = line.output!;
   refuseOverwriting(line, output, world);
   orFail('output-not-writable', output, () => world.refuseUnwritable(output));
   refuseStanding(output, world);
-  const season = openCountableSeason(line, world);
-  world.note('Working…\n');
-  const text = await sheetText(season, analyse(season, optionsOf(line, season)), line, world);
+  const season = openCountableSeason(line, world, words);
+  world.note(`${words.commandWords.working}\n`);
+  const text = await sheetText(season, analyse(season, optionsOf(line, season)), line, world, words);
   orFail('output-not-writable', output, () => world.write(output, text));
   if (line.json) {
     const bytes = new TextEncoder().encode(text);
     const written = { file: output, bytes: bytes.length, sha256: sha256(bytes) };
-    world.print(`${JSON.stringify({ written, files: filesJson(season) }, null, 2)}\n`);
+    world.print(`${JSON.stringify({ written, files: filesJson(season, words) }, null, 2)}\n`);
   } else {
-    world.print(`Wrote ${output}.\n`);
+    world.print(`${words.commandWords.wrote(output)}\n`);
   }
-  world.warn(notesOn(line, season));
+  world.warn(notesOn(line, season, words));
   return statusOf(season);
 }

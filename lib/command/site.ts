@@ -1,7 +1,6 @@
 import { sha256 } from '../season/sha256.ts';
 import type { SeasonText } from '../season/write-season.ts';
-import { fileSize } from '../words/file-size.ts';
-import { counted } from '../words/numbers.ts';
+import type { Words } from '../words/languages.ts';
 import { notesOn } from './analyse.ts';
 import { Failure } from './failure.ts';
 import { filesJson } from './json.ts';
@@ -21,36 +20,40 @@ function refuseFolder({ files, vials, flowers }: CommandLine, folder: string, wo
 }
 
 /** The season's files to take along: of a coded copy its own, where single plants may be shown at all. */
-function filesOf({ coded, own }: SharedSeason): readonly SeasonText[] {
-  if (coded === null) return cleanFiles(own);
+function filesOf({ coded, own }: SharedSeason, words: Words): readonly SeasonText[] {
+  if (coded === null) return cleanFiles(own, words);
   return coded.level === 'codes' ? coded.files : [];
 }
 
 const bytesOf = (text: string): Uint8Array => new TextEncoder().encode(text);
 
-function tell({ files, leftOut }: RenderedSite, folder: string, world: World): void {
+function tell(
+  { files, leftOut }: RenderedSite,
+  folder: string,
+  world: World,
+  { commandWords: said }: Words,
+): void {
   const bytes = files.reduce((sum, { text }) => sum + bytesOf(text).length, 0);
-  world.print(
-    `Wrote ${counted(files.length, 'file')} (${fileSize(bytes)}) to ${folder}: open index.html in it.\n`,
-  );
+  world.print(`${said.wroteSite(files.length, bytes, folder)}
+`);
   for (const page of leftOut) {
-    world.warn(
-      `fruitodds: the page ${page.name} was left out, since the package ${page.package} is not installed.\n`,
-    );
+    world.warn(`${said.pageLeftOut(page.name, page.package)}
+`);
   }
 }
 
 /** The command `site`: all pages about the files' season, written to a folder. */
-export async function site(line: CommandLine, world: World): Promise<0 | 1> {
+export async function site(line: CommandLine, world: World, words: Words): Promise<0 | 1> {
   const folder = line.output!;
   refuseFolder(line, folder, world);
-  world.note('Working…\n');
-  const shared = openShared(line, world);
-  const rendered = await world.renderSite(shared.season, shared.analysis, {
-    downloads: siteDownloads(shownAnalysis(shared), filesOf(shared)),
+  world.note(`${words.commandWords.working}\n`);
+  const shared = openShared(line, world, words);
+  const parts = {
+    downloads: siteDownloads(shownAnalysis(shared), filesOf(shared, words), words),
     otherPages: [],
     invented: false,
-  });
+  };
+  const rendered = await world.renderSite(shared.season, shared.analysis, parts, words.languageWords.code);
   await sealCopy(shared, rendered.files, world, rendered.constant);
   orFail('output-not-writable', folder, () => world.writeSite(folder, rendered.files));
   if (line.json) {
@@ -59,9 +62,9 @@ export async function site(line: CommandLine, world: World): Promise<0 | 1> {
       return { file: name, bytes: bytes.length, sha256: sha256(bytes) };
     });
     world.print(
-      `${JSON.stringify({ folder, written, leftOut: rendered.leftOut, files: filesJson(shared.season) }, null, 2)}\n`,
+      `${JSON.stringify({ folder, written, leftOut: rendered.leftOut, files: filesJson(shared.season, words) }, null, 2)}\n`,
     );
-  } else tell(rendered, folder, world);
-  world.warn(notesOn(line, shared.own));
+  } else tell(rendered, folder, world, words);
+  world.warn(notesOn(line, shared.own, words));
   return statusOf(shared.own);
 }

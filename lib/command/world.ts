@@ -5,6 +5,7 @@ import type { SiteFile, SiteObstacle } from '../notebook/site.ts';
 import type { SiteParts } from '../notebook/site-pages.ts';
 import type { Season } from '../season/season.ts';
 import type { SeasonText } from '../season/write-season.ts';
+import type { Language } from '../words/language.ts';
 
 /** A site ready to be written, and the pages that were left out since an optional package is not installed. */
 export interface RenderedSite {
@@ -37,14 +38,20 @@ export interface World {
   /** Tells a person who watches standard error that it takes a while; nothing where nobody does. */
   readonly note: (text: string) => void;
   /** The season review as one HTML file; it runs the compiled notebook, which lies beside the library. */
-  readonly render: (season: Season, analysis: Analysis) => Promise<string>;
+  readonly render: (season: Season, analysis: Analysis, language: Language) => Promise<string>;
   /** The crossing sheet of one mix of a season's plan as one HTML file. */
-  readonly renderSheet: (season: Season, analysis: Analysis, mix: MixName) => Promise<string>;
+  readonly renderSheet: (
+    season: Season,
+    analysis: Analysis,
+    mix: MixName,
+    language: Language,
+  ) => Promise<string>;
   /** All pages about a season; it runs the compiled notebooks. */
   readonly renderSite: (
     season: Season,
     analysis: Analysis,
     parts: Omit<SiteParts, 'notebooks'>,
+    language: Language,
   ) => Promise<RenderedSite>;
   /** What stands in the way of a site in this folder; null where nothing does. */
   readonly siteObstacle: (folder: string) => SiteObstacle | null;

@@ -1,18 +1,10 @@
 /** "Worth a look in the files": what a report says of its files, errors first. */
 
 import type { SeasonFile } from '../season/season.ts';
-import { fileFindings, type ProblemGroup } from './file-findings.ts';
+import { fileFindings } from './file-findings.ts';
+import { type FindingsSaid, findingsTold } from './told/findings.ts';
 
-/** Sentences for a report's list of what to look at, and those that can stay folded. */
-export interface FindingsSaid {
-  readonly toMend: readonly string[];
-  readonly noticed: readonly string[];
-}
-
-function groupSaid({ faults, fix }: ProblemGroup): string {
-  const said = faults.flatMap(({ message, more }) => (more === '' ? [message] : [message, more]));
-  return `${said.join(' ')} ${fix}`;
-}
+export type { FindingsSaid } from './told/findings.ts';
 
 /**
  * What the files of a season hold beside what could be used: errors, then warnings, each with how many more are like
@@ -23,13 +15,5 @@ function groupSaid({ faults, fix }: ProblemGroup): string {
  * findingsSaid(season.files).toMend[0]; // 'k-season40.csv: Row 15 (tag X00014), column E "pollen_collected": the pollen is called fresh but was 2 days old; …'
  */
 export function findingsSaid(files: readonly SeasonFile[]): FindingsSaid {
-  const found = files.map((file) => ({ file: file.file, ...fileFindings(file) }));
-  const of = (severity: ProblemGroup['severity']) =>
-    found.flatMap(({ file, groups }) =>
-      groups.filter((group) => group.severity === severity).map((group) => `${file}: ${groupSaid(group)}`),
-    );
-  return {
-    toMend: [...of('error'), ...of('warning')],
-    noticed: found.flatMap(({ file, notices }) => notices.map((notice) => `${file}: ${notice}`)),
-  };
+  return findingsTold(files, fileFindings);
 }

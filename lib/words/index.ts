@@ -3,6 +3,7 @@
 export * from './choice-figures.ts';
 export * from './coded.ts';
 export * from './column-words.ts';
+export * from './command.ts';
 export * from './crossing-sheet-page.ts';
 export * from './durations.ts';
 export * from './english.ts';

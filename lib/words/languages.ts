@@ -24,6 +24,7 @@ export type Words = InAnyLanguage<Omit<typeof english, NoWords<typeof english> |
 
 const LOADED: ReadonlyMap<Language, () => Promise<Words>> = new Map<Language, () => Promise<Words>>([
   ['en', () => import('./index.ts')],
+  ['de', () => import('./german/index.ts')],
   ['fr', () => import('./french/index.ts')],
   ['es', () => import('./spanish/index.ts')],
 ]);

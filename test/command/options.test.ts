@@ -114,9 +114,12 @@ describe('readCommandLine', () => {
     });
   });
 
-  it('refuses what is not available yet by name', () => {
+  it('takes no file for a template, and names the languages where one is not known', () => {
     expect(failureOf('template', 'a.csv')).toMatchObject({ code: 'file-not-expected' });
-    expect(failureOf('check', 'a.csv', '--language', 'de')).toMatchObject({ code: 'option-not-available' });
+    expect(readCommandLine(['check', 'a.csv', '--language', 'de'])).toMatchObject({ language: 'de' });
+    const { code, details } = failureOf('check', 'a.csv', '--language', 'xx');
+    expect([code, details.rule]).toEqual(['option-value', 'one-of']);
+    expect(details.allowed).toMatch(/^en, de/);
   });
 
   it('reads the level of a coded copy after = or a space, codes where it is bare', () => {

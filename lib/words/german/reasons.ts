@@ -97,6 +97,11 @@ const LEFT_OUT: Readonly<Record<string, string>> = {
   'column-unclear': 'Zwei Spalten der Datei könnten dasselbe bedeuten.',
   'date-order-unclear': 'Die Daten der Datei lassen sich auf zwei Weisen lesen.',
   'date-order-mixed': 'Die Daten der Datei sind in zwei Reihenfolgen geschrieben.',
+  'table-sideways': 'Die Spaltenköpfe der Datei stehen in einer Spalte.',
+  'parents-in-one': 'Eine Spalte enthält beide Eltern.',
+  'total-row': 'Die Zeile ist eine Summe, kein Eintrag.',
+  'row-nearly-blank': 'Die Zeile enthält nichts von dem, was nötig ist.',
+  'other-format': 'Die Datei ist keine Tabelle.',
   'kind-unknown': 'Die Spalten der Datei sind keine, die wir kennen.',
   'kind-differs': 'Die Datei wurde als eine andere Art angegeben, als ihre Spalten sagen.',
 };

@@ -1,0 +1,52 @@
+/** What the command tells people besides its results. */
+
+import type { SeasonFile } from '../season/season.ts';
+import { fileSize } from './file-size.ts';
+import { counted, joined, wholeNumber } from './numbers.ts';
+
+const LABELS: ReadonlyMap<string, string> = new Map([
+  ['results.json', 'All results, for programs (JSON)'],
+  ['crosses.csv', 'The crosses as they were understood (CSV)'],
+  ['vials.csv', 'The vials as they were understood (CSV)'],
+  ['flowers.csv', 'The expected flowers as they were understood (CSV)'],
+  ['datapackage.json', 'What the columns of these files mean (JSON)'],
+  ['coded-crosses.csv', 'The crosses under codes, to be read again (CSV)'],
+  ['coded-vials.csv', 'The vials under codes (CSV)'],
+  ['coded-flowers.csv', 'The expected flowers under codes (CSV)'],
+]);
+
+/** Lines on standard output and standard error, and the names of downloads. */
+export const commandWords = {
+  working: 'Working…',
+  wrote: (file: string): string => `Wrote ${file}.`,
+  wroteSite: (files: number, bytes: number, folder: string): string =>
+    `Wrote ${counted(files, 'file')} (${fileSize(bytes)}) to ${folder}: open index.html in it.`,
+  pageLeftOut: (page: string, packageName: string): string =>
+    `fruitodds: the page ${page} was left out, since the package ${packageName} is not installed.`,
+  useOnPast: (useOn: string, last: string): string =>
+    `fruitodds: --use-on ${useOn} lies before the last pollination, ${last}: vials are advised on for a day that is past. ` +
+    'Give a later --use-on, or take it out of the settings.',
+  /** Empty where there are neither. */
+  problems: (errors: number, warnings: number): string => {
+    const parts = [
+      ...(errors > 0 ? [counted(errors, 'error')] : []),
+      ...(warnings > 0 ? [counted(warnings, 'warning')] : []),
+    ];
+    return parts.length === 0
+      ? ''
+      : `fruitodds: ${joined(parts)} in the files; fruitodds check names each of them.`;
+  },
+  mendFirst: 'Mend what check has named, and run it again.',
+  downloadLabel: (name: string): string => LABELS.get(name) ?? name,
+};
+
+/** What `check` says around what it found. */
+export const checkWords = {
+  rows: ({ kind, rows, used, leftOut }: Pick<SeasonFile, 'kind' | 'rows' | 'used' | 'leftOut'>): string =>
+    `${kind === 'unknown' ? 'not one of our files' : kind}, ${counted(rows, 'row')}, ${wholeNumber(used)} used, ${wholeNumber(leftOut)} left out`,
+  toMend: (fix: string): string => `To mend: ${fix}`,
+  nothing: 'Nothing to mend.',
+  errors: 'Errors: what they name is left out',
+  warnings: 'Warnings: the rows are used',
+  noticed: 'Noticed: nothing to mend if it is right',
+};

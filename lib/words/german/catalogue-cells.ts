@@ -1,0 +1,195 @@
+/** Das Verzeichnis dessen, was an einer Zelle oder der Form ihrer Zeile nicht stimmen kann. */
+
+import type { RowProblemCode } from '../../season/problems.ts';
+import type { EntryParts } from '../catalogue-entry.ts';
+import { ALL_USED, FINE, IF_NEEDED, LEFT_OUT, USED } from './catalogue-files.ts';
+
+const ISO = 'Als JJJJ-MM-TT schreiben.';
+const NUMBER = 'Berichtigen, oder leer lassen.';
+const APART = `${ALL_USED} Die Namen bleiben getrennt.`;
+
+export const CELL_ENTRIES = {
+  'total-row': [
+    'error',
+    'Die Zeile ist eine Summe unter der Liste oder zwischen ihren Teilen.',
+    LEFT_OUT,
+    'Löschen, oder Summen auf ein eigenes Blatt setzen.',
+    'Sum, Summe, Suma, Total',
+  ],
+  'row-short': [
+    'notice',
+    'Die Zeile endet vor der letzten Spalte; nichts Nötiges fehlt.',
+    `${USED} Was an ihrem Ende fehlt, gilt als leer.`,
+    'Nichts, außer ein Trennzeichen fehlt mitten in der Zeile.',
+    'leere Zellen, die ein Programm wegließ',
+  ],
+  'row-nearly-blank': [
+    'error',
+    'Die Zeile enthält ein Etikett oder eine Bemerkung, aber nichts, was ein Eintrag braucht.',
+    LEFT_OUT,
+    'Die Zeile ausfüllen, oder löschen.',
+    'ein im Voraus geschriebenes Etikett',
+  ],
+  'row-ragged': [
+    'error',
+    'Die Zeile hat mehr oder weniger Zellen, als es Spaltenköpfe gibt.',
+    LEFT_OUT,
+    'Nach einem fehlenden oder überzähligen Trennzeichen sehen; eine Zelle, die eines enthält, in Anführungszeichen setzen.',
+    'Lantern Creek, pale',
+  ],
+  'header-repeated': [
+    'error',
+    'Die Zeile wiederholt die Spaltenköpfe.',
+    LEFT_OUT,
+    'Löschen.',
+    'zwei Listen untereinander',
+  ],
+  'quote-not-closed': [
+    'error',
+    'Ein Anführungszeichen wird geöffnet und nie geschlossen.',
+    `${LEFT_OUT} Die Zeilen darunter werden gelesen, als hätte das Zeichen keine Bedeutung.`,
+    'Entfernen, oder schließen.',
+    '"opened late',
+  ],
+  'control-character': [
+    'error',
+    'Die Zeile enthält ein Zeichen, das in keinem Text steht.',
+    LEFT_OUT,
+    'Die Zeile neu eintippen.',
+    'ein Byte 0',
+  ],
+  'cell-blank': [
+    'error',
+    'Eine nötige Zelle ist leer.',
+    LEFT_OUT,
+    'Ausfüllen. Ein nicht bekanntes Ergebnis heißt unknown oder pending.',
+    'kein seed_parent',
+  ],
+  'cell-error': [
+    'error or warning',
+    'Die Zelle enthält statt eines Werts den eigenen Fehler einer Tabellenkalkulation.',
+    IF_NEEDED,
+    'Die Formel in der Tabelle richten, oder den Wert eintippen.',
+    '#REF!',
+  ],
+  'date-does-not-exist': [
+    'error or warning',
+    'Der Kalender kennt diesen Tag nicht.',
+    IF_NEEDED,
+    ISO,
+    '2025-02-30',
+  ],
+  'date-not-understood': [
+    'error or warning',
+    'Die Zelle ist kein Datum.',
+    IF_NEEDED,
+    ISO,
+    'letzten Dienstag',
+  ],
+  'date-serial': [
+    'error or warning',
+    'Die Zelle sieht aus wie die eigene Tageszahl einer Tabellenkalkulation, allein unter Daten.',
+    IF_NEEDED,
+    'Die Spalte als Datum formatieren, bevor sie als CSV gespeichert wird.',
+    '45809',
+  ],
+  'date-implausible': [
+    'error or warning',
+    'Das Jahr liegt nicht von 1950 bis 2100.',
+    IF_NEEDED,
+    'Das Jahr prüfen.',
+    '0205-06-01',
+  ],
+  'date-partial': [
+    'error or warning',
+    'Die Zelle nennt einen Monat oder ein Jahr, aber keinen Tag.',
+    IF_NEEDED,
+    ISO,
+    'Juni 2025',
+  ],
+  'number-not-understood': [
+    'error or warning',
+    'Die Zelle ist keine Zahl, oder keine von der Art der Spalte.',
+    IF_NEEDED,
+    'Nur Ziffern schreiben, ohne Zeichen zwischen Tausendern.',
+    'viele',
+  ],
+  'number-negative': ['error or warning', 'Die Zahl liegt unter null.', IF_NEEDED, NUMBER, '-3 Samen'],
+  'number-absurd': [
+    'error or warning',
+    'Die Zahl ist mehr, als sein kann.',
+    IF_NEEDED,
+    NUMBER,
+    '1200000 Samen',
+  ],
+  'number-converted': [
+    'notice',
+    'Die Zahl war in einer anderen Einheit geschrieben als der der Spalte.',
+    USED,
+    FINE,
+    '0.2 kg gelesen als 200 g',
+  ],
+  'number-is-date': [
+    'error or warning',
+    'Eine Spalte von Zahlen, etwa gesäter Samen, enthält ein Datum.',
+    IF_NEEDED,
+    'Enthält die ganze Spalte Daten, ihr einen anderen Kopf geben; sonst die Zahl schreiben.',
+    '2025-10-01 unter sown',
+  ],
+  'word-not-understood': [
+    'error or warning',
+    'Das Wort ist keines, das in der Spalte stehen kann.',
+    IF_NEEDED,
+    'Eines ihrer Wörter schreiben, etwa fruit oder none für ein Ergebnis.',
+    'vielleicht',
+  ],
+  'word-guessed': [
+    'notice',
+    'Ein eigenes Wort wird als eines der unseren gelesen.',
+    USED,
+    FINE,
+    'Kühlschrank gelesen als refrigerated',
+  ],
+  'storage-own': [
+    'notice',
+    'Eine Art der Lagerung ist keine der unseren.',
+    `${USED} Sie bleibt eine eigene Art.`,
+    'Nichts, wenn es stimmt; sonst fresh, room, refrigerated oder frozen schreiben.',
+    'Kieselgel',
+  ],
+  'storage-slip': [
+    'warning',
+    'Eine Art der Lagerung sieht nach einem Tippfehler für eine bekannte aus.',
+    `${USED} Sie bleibt, wie sie geschrieben ist.`,
+    'Das bekannte Wort schreiben, wenn es gemeint ist.',
+    'frozne',
+  ],
+  'name-spellings': [
+    'warning',
+    'Zwei Namen unterscheiden sich nur in Groß- und Kleinschreibung, Leerzeichen, Strichen, Zeichen oder Akzenten.',
+    APART,
+    'Beide gleich schreiben, wenn sie eines sind, oder es so sagen: --same "A=B".',
+    'Nocturna und nocturna',
+  ],
+  'name-slip': [
+    'notice',
+    'Ein seltener Name könnte ein Tippfehler für einen häufigen sein.',
+    APART,
+    'Ist es eine Pflanze, berichtigen, oder es so sagen: --same "A=B".',
+    'Lantern Creek und Lantern Crek',
+  ],
+  'name-garbled': [
+    'warning',
+    'Ein Name enthält Buchstaben, die beim Speichern der Datei verloren gingen oder verstümmelt wurden.',
+    `${USED} Der Name bleibt, wie er dasteht.`,
+    'Das ursprüngliche Blatt noch einmal speichern, als CSV (UTF-8) oder .xlsx; oder den Namen neu eintippen.',
+    'KÃ¶nigin',
+  ],
+  'name-tidied': [
+    'notice',
+    'Ein Name enthielt doppelte oder ungewöhnliche Leerzeichen, oder Buchstaben in anderer Form.',
+    USED,
+    FINE,
+    'Ivo  II gelesen als Ivo II',
+  ],
+} satisfies Partial<Readonly<Record<RowProblemCode, EntryParts>>>;

@@ -1,0 +1,56 @@
+/** Was der Befehl neben seinen Ergebnissen sagt. */
+
+import type { SeasonFile } from '../../season/season.ts';
+import { fileSize } from './file-size.ts';
+import { filesIn, rowsIn } from './nouns.ts';
+import { counted, joined, wholeNumber } from './numbers.ts';
+
+const LABELS: ReadonlyMap<string, string> = new Map([
+  ['results.json', 'Alle Ergebnisse, für Programme (JSON)'],
+  ['crosses.csv', 'Die Kreuzungen, wie sie verstanden wurden (CSV)'],
+  ['vials.csv', 'Die Röhrchen, wie sie verstanden wurden (CSV)'],
+  ['flowers.csv', 'Die erwarteten Blüten, wie sie verstanden wurden (CSV)'],
+  ['datapackage.json', 'Was die Spalten dieser Dateien bedeuten (JSON)'],
+  ['coded-crosses.csv', 'Die Kreuzungen unter Codes, zum erneuten Lesen (CSV)'],
+  ['coded-vials.csv', 'Die Röhrchen unter Codes (CSV)'],
+  ['coded-flowers.csv', 'Die erwarteten Blüten unter Codes (CSV)'],
+]);
+
+export const commandWords = {
+  working: 'In Arbeit …',
+  wrote: (file: string): string => `Geschrieben: ${file}.`,
+  wroteSite: (files: number, bytes: number, folder: string): string =>
+    `${filesIn(files)} (${fileSize(bytes)}) nach ${folder} geschrieben: dort index.html öffnen.`,
+  pageLeftOut: (page: string, packageName: string): string =>
+    `fruitodds: die Seite ${page} fehlt, weil das Paket ${packageName} nicht installiert ist.`,
+  useOnPast: (useOn: string, last: string): string =>
+    `fruitodds: --use-on ${useOn} liegt vor der letzten Bestäubung, ${last}: zu Röhrchen wird für einen vergangenen Tag geraten. ` +
+    'Ein späteres --use-on angeben, oder es aus den Einstellungen nehmen.',
+  problems: (errors: number, warnings: number): string => {
+    const parts = [
+      ...(errors > 0 ? [counted(errors, 'Fehler', 'Fehler')] : []),
+      ...(warnings > 0 ? [counted(warnings, 'Warnung', 'Warnungen')] : []),
+    ];
+    return parts.length === 0
+      ? ''
+      : `fruitodds: ${joined(parts)} in den Dateien; fruitodds check nennt jeden Fund.`;
+  },
+  mendFirst: 'Beheben, was check genannt hat, und noch einmal aufrufen.',
+  downloadLabel: (name: string): string => LABELS.get(name) ?? name,
+};
+
+const KINDS: Readonly<Record<string, string>> = {
+  crosses: 'Kreuzungen',
+  vials: 'Röhrchen',
+  flowers: 'erwartete Blüten',
+};
+
+export const checkWords = {
+  rows: ({ kind, rows, used, leftOut }: Pick<SeasonFile, 'kind' | 'rows' | 'used' | 'leftOut'>): string =>
+    `${KINDS[kind] ?? 'keine unserer Dateien'}, ${rowsIn(rows)}, ${wholeNumber(used)} verwendet, ${wholeNumber(leftOut)} ausgelassen`,
+  toMend: (fix: string): string => `Abhilfe: ${fix}`,
+  nothing: 'Nichts zu beheben.',
+  errors: 'Fehler: was sie nennen, ist ausgelassen',
+  warnings: 'Warnungen: die Zeilen werden verwendet',
+  noticed: 'Bemerkt: nichts zu beheben, wenn es stimmt',
+};

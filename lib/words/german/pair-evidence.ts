@@ -1,0 +1,80 @@
+/** Unverträgliche Paare mit ihren Belegen, Selbstung, Kreuzungen in beide Richtungen. */
+
+import type { Compatibility, SelfCompatibility, SuspectedPair } from '../../analysis/compatibility.ts';
+import type { Reciprocal } from '../../analysis/reciprocal.ts';
+import type { Estimate } from '../../proportions/interval.ts';
+import { pairName } from './choice-figures.ts';
+import { counted, counts, decimal, difference, joined, likely, rateWithRange } from './numbers.ts';
+
+const EVIDENCE: Readonly<Record<SuspectedPair['evidence'], (pair: SuspectedPair) => string>> = {
+  'pollen-took-elsewhere': ({ pollenElsewhere }) =>
+    `derselbe Pollen hat auf anderen Pflanzen bei ${counts(pollenElsewhere.fruits, pollenElsewhere.flowers)} angesetzt, schlechter Pollen ist es also nicht`,
+  'pollen-failed-elsewhere': ({ pollenElsewhere }) =>
+    `derselbe Pollen hat auf anderen Pflanzen bei ${counts(pollenElsewhere.fruits, pollenElsewhere.flowers)} angesetzt, es könnte also schlechter Pollen sein`,
+  'pollen-not-tried-elsewhere': () =>
+    'dieser Pollen wurde auf keiner anderen Pflanze erprobt, es könnte also schlechter Pollen sein',
+};
+
+function suspectSaid(pair: SuspectedPair): string {
+  const fresh =
+    pair.fresh.flowers > 0 ? `, mit frischem Pollen ${counts(pair.fresh.fruits, pair.fresh.flowers)}` : '';
+  const self = pair.kind === 'self' ? ', eigener Pollen' : '';
+  return (
+    `${pairName(pair)}${self} (${counts(pair.all.fruits, pair.all.flowers)}${fresh}; ${likely(pair.incompatible)}; ` +
+    `${EVIDENCE[pair.evidence](pair)})`
+  );
+}
+
+export function incompatibleSaid({ pairs }: Pick<Compatibility, 'pairs'>): string {
+  const named = pairs.filter((pair) => pair.named);
+  if (named.length === 0) return '';
+  return `Vermutlich unverträglich: ${joined(named.map(suspectSaid))}.`;
+}
+
+function ofAllPlants({
+  selfIncompatibility,
+}: Pick<Compatibility, 'selfIncompatibility'>): SelfCompatibility | undefined {
+  return selfIncompatibility.find(({ plant }) => plant === null);
+}
+
+export function selfingSaid(compatibility: Pick<Compatibility, 'selfIncompatibility'>): string {
+  const all = ofAllPlants(compatibility);
+  if (all === undefined) return '';
+  return (
+    `Mit frischem Pollen der Pflanze selbst haben ${rateWithRange(all.selfed)} angesetzt; mit frischem Pollen anderer, auf ` +
+    `denselben Pflanzen, ${rateWithRange(all.crossed)}.`
+  );
+}
+
+export function selfIndexesSaid(compatibility: Pick<Compatibility, 'selfIncompatibility'>): string {
+  const all = ofAllPlants(compatibility);
+  if (all === undefined || all.selfOverCross.estimate === null) return '';
+  return (
+    'Zwei Kennzahlen der Selbstunverträglichkeit sind üblich: 1 − selbst ÷ gekreuzt = ' +
+    `${indexed(all.oneMinusSelfOverCross)}; selbst ÷ gekreuzt = ${indexed(all.selfOverCross)}.`
+  );
+}
+
+function indexed({ estimate, lower, upper }: Estimate): string {
+  const value = decimal(estimate ?? 0, 2);
+  return lower === null || upper === null
+    ? value
+    : `${value} (möglich: ${decimal(lower, 2)} bis ${decimal(upper, 2)})`;
+}
+
+/** Fewest flowers in each direction for a pair of crosses to be compared in a sentence. */
+const FEWEST_EACH_WAY = 3;
+
+export function reciprocalSaid(crosses: readonly Reciprocal[]): string {
+  if (crosses.length === 0) return '';
+  const start = `${counted(crosses.length, 'Pflanzenpaar wurde', 'Pflanzenpaare wurden')} in beide Richtungen gekreuzt`;
+  const [most] = crosses.filter(
+    ({ first, second }) => Math.min(first.flowers, second.flowers) >= FEWEST_EACH_WAY,
+  );
+  if (most === undefined) return `${start}, keines oft genug für einen Vergleich.`;
+  const { first, second } = most;
+  return (
+    `${start}. Am häufigsten ${pairName(first)}, ${counts(first.fruits, first.flowers)}, gegen ${pairName(second)}, ` +
+    `${counts(second.fruits, second.flowers)}: die zweite Richtung gibt ${difference(most.difference)}.`
+  );
+}

@@ -1,0 +1,55 @@
+/** What the command tells people besides its results, in Spanish. */
+
+import type { SeasonFile } from '../../season/season.ts';
+import { fileSize } from './file-size.ts';
+import { counted, joined, wholeNumber } from './numbers.ts';
+
+const LABELS: ReadonlyMap<string, string> = new Map([
+  ['results.json', 'Todos los resultados, para programas (JSON)'],
+  ['crosses.csv', 'Los cruces tal como se entendieron (CSV)'],
+  ['vials.csv', 'Los tubos tal como se entendieron (CSV)'],
+  ['flowers.csv', 'Las flores esperadas tal como se entendieron (CSV)'],
+  ['datapackage.json', 'Qué significan las columnas de estos archivos (JSON)'],
+  ['coded-crosses.csv', 'Los cruces con códigos, para leerlos de nuevo (CSV)'],
+  ['coded-vials.csv', 'Los tubos con códigos (CSV)'],
+  ['coded-flowers.csv', 'Las flores esperadas con códigos (CSV)'],
+]);
+
+export const commandWords = {
+  working: 'Calculando…',
+  wrote: (file: string): string => `Archivo escrito: ${file}.`,
+  wroteSite: (files: number, bytes: number, folder: string): string =>
+    `${counted(files, 'archivo', 'archivos')} (${fileSize(bytes)}) en ${folder}: abra allí index.html.`,
+  pageLeftOut: (page: string, packageName: string): string =>
+    `fruitodds: falta la página ${page}, porque el paquete ${packageName} no está instalado.`,
+  useOnPast: (useOn: string, last: string): string =>
+    `fruitodds: --use-on ${useOn} es anterior a la última polinización, ${last}: los consejos sobre los tubos valen para un día pasado. ` +
+    'Dé un --use-on posterior, o quítelo de los ajustes.',
+  problems: (errors: number, warnings: number): string => {
+    const parts = [
+      ...(errors > 0 ? [counted(errors, 'error', 'errores')] : []),
+      ...(warnings > 0 ? [counted(warnings, 'aviso', 'avisos')] : []),
+    ];
+    return parts.length === 0
+      ? ''
+      : `fruitodds: ${joined(parts)} en los archivos; fruitodds check los nombra todos.`;
+  },
+  mendFirst: 'Corrija lo que check ha nombrado y vuelva a ejecutarlo.',
+  downloadLabel: (name: string): string => LABELS.get(name) ?? name,
+};
+
+const KINDS: Readonly<Record<string, string>> = {
+  crosses: 'cruces',
+  vials: 'tubos',
+  flowers: 'flores esperadas',
+};
+
+export const checkWords = {
+  rows: ({ kind, rows, used, leftOut }: Pick<SeasonFile, 'kind' | 'rows' | 'used' | 'leftOut'>): string =>
+    `${KINDS[kind] ?? 'ninguno de nuestros archivos'}, ${counted(rows, 'fila', 'filas')}, ${wholeNumber(used)} usadas, ${wholeNumber(leftOut)} omitidas`,
+  toMend: (fix: string): string => `Remedio: ${fix}`,
+  nothing: 'Nada que corregir.',
+  errors: 'Errores: lo que nombran se omite',
+  warnings: 'Avisos: las filas se usan',
+  noticed: 'Observado: nada que corregir si es correcto',
+};
