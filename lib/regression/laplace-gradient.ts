@@ -39,7 +39,7 @@ export interface LaplaceSlope {
  */
 const exactMode = 1e-18;
 /** Enough on the way to the optimum. */
-export const roughMode = 1e-14;
+export const roughMode = 1e-16;
 
 /** Evaluates one model again and again, each time starting from the last mode. */
 export interface LaplaceSurface {

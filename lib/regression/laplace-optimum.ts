@@ -41,7 +41,8 @@ interface Ascent {
 
 /** A standard deviation below this may stand for 0: the fit without its factor is compared. */
 const nearZero = 0.05;
-const sameValue = 1e-8;
+/** Ascents end where a step would gain 1e-7: a difference below this is none. */
+const sameValue = 2e-7;
 /** Where a standard deviation that came out as 0 begins a second time. */
 const secondSd = 1.5;
 
