@@ -46,6 +46,22 @@ ${body}</tbody>
 `;
 }
 
+/**
+ * A table without the columns in which no row has anything.
+ *
+ * @param nothing what stands in a cell that has nothing
+ * @example
+ * fullColumns({ caption: 'Seed', columns: [{ title: 'a' }, { title: 'note' }], rows: [['x', 'none']], source: 's' }, 'none').columns.length // 1
+ */
+export function fullColumns(table: FigureTable, nothing: string): FigureTable {
+  const full = table.columns.map((_, at) => table.rows.some((row) => row[at] !== nothing));
+  return {
+    ...table,
+    columns: table.columns.filter((_, at) => full[at]),
+    rows: table.rows.map((row) => row.filter((_, at) => full[at])),
+  };
+}
+
 function tableCell(cell: string, index: number, columns: FigureTable['columns']): Html {
   const { title, numeric } = columns[index]!;
   if (index === 0) {

@@ -4,6 +4,7 @@ import type { SeedList, SeedListEntry } from '../analysis/seed-list.ts';
 import type { Germination } from '../analysis/seeds.ts';
 import { pairName } from './choice-figures.ts';
 import { capitalised, counted, counts, rateWithRange, wholeNumber } from './numbers.ts';
+import type { SeedGroup } from './told/seeds.ts';
 import { seedTotals } from './told/seeds.ts';
 
 /**
@@ -22,6 +23,21 @@ export function seedListAnswer(list: SeedList): string {
   const held = `${counts(countedFruits, fruits)} had their seeds counted and held ${counted(seeds, 'seed')}`;
   return `${start}; ${held}, of which ${wholeNumber(unsown)} ${unsown === 1 ? 'was' : 'were'} not sown.`;
 }
+
+/**
+ * What a seed parent has given, over the list of its crosses.
+ *
+ * @example
+ * const entry = { seedParent: 'Nightjar 3', pollenParent: 'Salt Moon', season: '2023', fruits: 2, countedFruits: 2, seeds: 358, unsown: 338 };
+ * seedParentSaid({ seedParent: 'Nightjar 3', entries: [entry] }) // 'Nightjar 3: 1 cross, 2 ripe fruits, 358 seeds counted'
+ */
+export function seedParentSaid(group: SeedGroup): string {
+  const { crosses, fruits, seeds } = seedTotals(group);
+  return `${group.seedParent}: ${counted(crosses, 'cross', 'crosses')}, ${counted(fruits, 'ripe fruit')}, ${counted(seeds, 'seed')} counted`;
+}
+
+/** What stands where there is no note. */
+export const NO_NOTE = 'none';
 
 /** Headings of the seed list. */
 export const SEED_LIST_COLUMNS = [
@@ -68,7 +84,7 @@ function noteOf({ fruits, countedFruits, bagNotSaid, seedParent, pollenParent }:
     ...(countedFruits > 0 && open > 0 ? [`seeds of ${counts(open, fruits)} fruits not counted`] : []),
     ...(bagNotSaid > 0 ? [`bag not written down for ${counts(bagNotSaid, fruits)} fruits`] : []),
   ];
-  return notes.length === 0 ? 'none' : notes.join('; ');
+  return notes.length === 0 ? NO_NOTE : notes.join('; ');
 }
 
 /**

@@ -1,6 +1,6 @@
 import { parseHTML } from 'linkedom';
 import { describe, expect, it } from 'vitest';
-import { dataTable } from '../../lib/notebook/table.ts';
+import { dataTable, fullColumns } from '../../lib/notebook/table.ts';
 
 const table = {
   caption: 'Fruit set by pollen',
@@ -87,5 +87,25 @@ describe('dataTable', () => {
     expect(() => dataTable({ ...table, rows: [['fresh']] })).toThrow(
       'dataTable: a row must have 2 cells, as many as columns, got 1',
     );
+  });
+});
+
+describe('fullColumns', () => {
+  it('leaves out the columns in which no row has anything, whatever is in the others', () => {
+    const columns = [{ title: 'a' }, { title: 'b', numeric: true }, { title: 'note' }];
+    const rows = [
+      ['x', '1', 'none'],
+      ['y', 'none', 'none'],
+    ];
+    const full = fullColumns({ caption: 'C', columns, rows, source: 's' }, 'none');
+    expect(full).toEqual({
+      caption: 'C',
+      columns: columns.slice(0, 2),
+      rows: [
+        ['x', '1'],
+        ['y', 'none'],
+      ],
+      source: 's',
+    });
   });
 });

@@ -12,11 +12,17 @@ describe('the page of the seed list', () => {
   it('lists the crosses of the demo season, the seed parent first, with what a sender must know', async () => {
     const [seed, sending] = readSections(await pageOf('seed-list', demo));
     expect(seed!.sentences[0]).toMatch(/^\d+ crosses have given \d+ ripe fruits; \d+ of \d+ had their seeds/);
-    const rows = seed!.tables[0]!.rows;
+    const rows = seed!.tables.flatMap((table) => table.rows);
     // Added up by hand from the four rows of data-demo/crosses.csv that grep finds for this cross, season and `fruit`.
     const row = rows.find(([cross, season]) => cross === 'Nightjar 3 × Salt Moon' && season === '2023')!;
     expect(row.slice(2, 5)).toEqual(['4', '781', '731']);
     expect(row[5]).toMatch(/^36 of 50 \(about/);
+    // One folded list a seed parent, and no column of notes where there is no note.
+    expect(
+      seed!.tables.map((table) => new Set(table.rows.map(([cross]) => cross!.split(' × ')[0])).size),
+    ).toEqual(seed!.tables.map(() => 1));
+    expect(seed!.folded.filter(Boolean).length).toBeGreaterThanOrEqual(seed!.tables.length);
+    expect(seed!.tables.flatMap((table) => table.columns)).not.toContain('note');
     const said = sending!.sentences.join(' ');
     for (const word of [
       'phytosanitary',
@@ -38,7 +44,7 @@ describe('the page of the seed list', () => {
       await pageOf('seed-list', `${HEADER}\n1,2025-06-01,A,B,fresh,fruit,,yes,\n`),
     );
     expect(uncounted[0]!.tables[0]!.rows).toEqual([
-      ['A × B', '2025', '1', 'not counted', 'not known', 'not counted', 'none'],
+      ['A × B', '2025', '1', 'not counted', 'not known', 'not counted'],
     ]);
     expect(uncounted[0]!.sentences.join(' ')).toContain('No harvest date is written down');
   });

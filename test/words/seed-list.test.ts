@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { SeedList, SeedListEntry } from '../../lib/analysis/seed-list.ts';
 import * as said from '../../lib/words/seed-list.ts';
+import { seedGroups } from '../../lib/words/told/seeds.ts';
 
 const none = { lots: 0, germinated: 0, sown: 0, estimate: null, lower: null, upper: null };
 
@@ -39,7 +40,8 @@ describe('the words of the seed list', () => {
   });
 
   it('fill a row a cross and season, and say what was not counted', () => {
-    const rows = said.seedListRows(list([entry(), uncounted]));
+    const rows = said.seedListRows,
+  seedParentSaid,(list([entry(), uncounted]));
     for (const row of rows) expect(row).toHaveLength(said.SEED_LIST_COLUMNS.length);
     expect(rows).toEqual([
       [
@@ -68,5 +70,27 @@ describe('the words of the seed list', () => {
       'Fruits of control flowers are not offered.',
     ]);
     expect(said.seedListLeftOut(list([], { harvestsRecorded: false }))[0]).toMatch(/^No harvest date/);
+  });
+
+  it('adds up each seed parent, by its name', () => {
+    const germination = { lots: 0, germinated: 0, sown: 0, estimate: null, lower: null, upper: null };
+    const entry = {
+      season: '2024',
+      fruits: 2,
+      bagNotSaid: 0,
+      countedFruits: 1,
+      seeds: 40,
+      unsown: 40,
+      germination,
+    };
+    const entries = [
+      { ...entry, seedParent: 'A', pollenParent: 'B' },
+      { ...entry, seedParent: 'A', pollenParent: 'B', season: '2025' },
+      { ...entry, seedParent: '__proto__', pollenParent: 'B', fruits: 1 },
+    ];
+    expect(seedGroups({ entries }).map(seedParentSaid)).toEqual([
+      'A: 1 cross, 4 ripe fruits, 80 seeds counted',
+      '__proto__: 1 cross, 1 ripe fruit, 40 seeds counted',
+    ]);
   });
 });

@@ -21,6 +21,24 @@ export function knownYields(byStorage: Seeds['byStorage']): Seeds['byStorage'] {
   return byStorage.filter(({ seedAFlower }) => seedAFlower.estimate !== null).slice(0, 2);
 }
 
+/** The entries of one seed parent. */
+export interface SeedGroup {
+  readonly seedParent: string;
+  readonly entries: readonly SeedListEntry[];
+}
+
+/**
+ * The entries of a seed list by seed parent, in their order.
+ *
+ * @example
+ * seedGroups({ entries: [] }).length // 0
+ */
+export function seedGroups({ entries }: Pick<SeedList, 'entries'>): readonly SeedGroup[] {
+  const groups = new Map<string, SeedListEntry[]>();
+  for (const entry of entries) groups.set(entry.seedParent, [...(groups.get(entry.seedParent) ?? []), entry]);
+  return [...groups].map(([seedParent, own]) => ({ seedParent, entries: own }));
+}
+
 /** What the entries of a seed list come to together. */
 export function seedTotals({ entries }: Pick<SeedList, 'entries'>) {
   const total = (of: (entry: SeedListEntry) => number) => entries.reduce((sum, entry) => sum + of(entry), 0);
