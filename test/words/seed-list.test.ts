@@ -40,8 +40,7 @@ describe('the words of the seed list', () => {
   });
 
   it('fill a row a cross and season, and say what was not counted', () => {
-    const rows = said.seedListRows,
-  seedParentSaid,(list([entry(), uncounted]));
+    const rows = said.seedListRows(list([entry(), uncounted]));
     for (const row of rows) expect(row).toHaveLength(said.SEED_LIST_COLUMNS.length);
     expect(rows).toEqual([
       [
@@ -88,7 +87,7 @@ describe('the words of the seed list', () => {
       { ...entry, seedParent: 'A', pollenParent: 'B', season: '2025' },
       { ...entry, seedParent: '__proto__', pollenParent: 'B', fruits: 1 },
     ];
-    expect(seedGroups({ entries }).map(seedParentSaid)).toEqual([
+    expect(seedGroups({ entries }).map(said.seedParentSaid)).toEqual([
       'A: 1 cross, 4 ripe fruits, 80 seeds counted',
       '__proto__: 1 cross, 1 ripe fruit, 40 seeds counted',
     ]);
