@@ -137,14 +137,16 @@ function whyNotLikeForLike({ adjusted, difference: gap, informativePairs }: Fres
 /**
  * Whether the raw gap and the like-for-like gap tell different stories, and why; empty where they do not.
  *
- * @example confoundingSaid({ ...analysis.freshVersusStored[0], adjusted: { estimate: 0.1, lower: -0.1, upper: 0.3 } }) // 'Over all flowers frozen pollen gives about 3 fewer in every 10 (could be 1 to 4). That it…'
+ * @example confoundingSaid({ ...analysis.freshVersusStored[0], adjusted: { estimate: 0.1, lower: -0.1, upper: 0.3 } }) // 'Over all flowers frozen pollen gives about 3 fewer in every 10 (could be 1 to 4): …'
  */
-export function confoundingSaid({ difference: raw, adjusted, storage }: FreshVersusStored): string {
+export function confoundingSaid({ difference: raw, adjusted, ...entry }: FreshVersusStored): string {
+  const { storage, fresh, stored } = entry;
   if (raw.estimate === null || adjusted.estimate === null) return '';
   if (Math.abs(raw.estimate - adjusted.estimate) < 0.1) return '';
   const way = raw.estimate > adjusted.estimate ? 'harder' : 'easier';
   return (
-    `Over all flowers ${pollenOf(storage)} gives ${difference(raw)}. That it differs from like for like fits ` +
+    `Over all flowers ${pollenOf(storage)} gives ${difference(raw)}: ${counts(stored.fruits, stored.flowers)} against ` +
+    `${counts(fresh.fruits, fresh.flowers)} with fresh pollen. That it differs from like for like fits ` +
     `${pollenOf(storage)} having gone to ${way} pairs; the number for the same pairs is the fairer one.`
   );
 }

@@ -1,12 +1,13 @@
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseHTML } from 'linkedom';
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { root, siteText } from '../browser/finished-pages.ts';
+import { pagesOfAllKinds } from './seasons-of-all-kinds.ts';
 
 /*
- * The text of every page that a notebook made, as `npm run reports` renders the demo season: how it may speak of rates
- * and chances. The rules are this project's own.
+ * The text of every page that a notebook made, of the demo season as `npm run reports` renders it and of seasons of all
+ * kinds: how it may speak of rates and chances. The rules are this project's own.
  */
 
 const pages = readdirSync(join(root, 'site')).filter(
@@ -14,12 +15,30 @@ const pages = readdirSync(join(root, 'site')).filter(
 );
 
 /** Pages and sections that may use the words of statistics. */
-const forStatisticians = new Set(['methods.html', 'limitations.html']);
+const forStatisticians = /^(?:methods|limitations)\.html/;
 const workings = 'How was this worked out?';
 
-const counts = /\d+ of (?:its |the |their )?\d+|\bno flowers?\b|\bone flower (?:took|did not take)\b/i;
+const counts =
+  /\d+ of (?:its |the |their |them )?\d+|\d+ of them with both outcomes|\bno flowers?\b|\bone flower (?:took|did not take)\b/i;
+/** Any rate at all: a percentage, or so many in ten or a hundred. */
+const anyRate = /\d+(?:\.\d+)?\u202F? ?%|\b(?:about |over |under )?\d+ (?:fewer |more )?in (?:every )?100?\b/;
+const chance = [
+  /\b(?:very likely|likely|very unlikely|unlikely|as likely as not|almost certainly)\b[^.;|(]{0,40}\((?:about |over |under )?\d+ in 100?\)/gi,
+  /\bchance of (?:about |over |under )?\d+ in 100?/g,
+];
+/** What is said in tens without being a rate of counted flowers, by the words that say so. */
+const notCounted: readonly (readonly [string, RegExp])[] = [
+  ['the level of the ranges', /at a level of \d+%|^level \| \d+%$/],
+  ['the line that is drawn', /worth a flower|^worth \| /],
+  ['the difference that is asked for', /if the true difference is \d+ in every 10/i],
+  ['an estimated curve', /\bestimated\b/],
+];
+/** What follows from counts that stand in the same paragraph. */
+const following = /^(?:Whatever became of those flowers|Less what sets without pollen)\b/;
 const rate = /\b(?:about|over|under) \d+ in 100?\b[^)]*could be|could be \d+ (?:in 100? )?to \d+ in 100?/;
-const likelihood = /\b(?:very likely|likely|very unlikely|unlikely|as likely as not|almost certainly)\b/gi;
+// Curves that are "as likely" are compared, no chance is told.
+const likelihood =
+  /\b(?:very likely|(?<!\bas )likely|very unlikely|unlikely|as likely as not|almost certainly)\b/gi;
 const banned = /\bp[- ]values?\b|\b(?:in)?significan\w*|\bprove[sdn]?\b|\bno effect\b/i;
 
 interface Said {
@@ -31,8 +50,8 @@ interface Said {
 const wordsOf = (text: string | null): string => (text ?? '').replace(/\s+/g, ' ').trim();
 
 /** Sentences, captions, names of drawings and rows of tables, a row being read as one, with the heads of a table. */
-function saidOn(page: string): Said[] {
-  const { document } = parseHTML(siteText(page));
+function saidOn(page: string, markup: string): Said[] {
+  const { document } = parseHTML(markup);
   const parts = 'header p, main p, main li, main figcaption, main caption, main tr, svg title, svg desc';
   return [...document.querySelectorAll(parts)]
     .filter((part) => part.closest('.working') === null && part.querySelector('p, li') === null)
@@ -46,13 +65,27 @@ function saidOn(page: string): Said[] {
     }));
 }
 
-const said = pages.flatMap(saidOn);
-const plain = said.filter(({ page, working }) => !working && !forStatisticians.has(page));
+let said: readonly Said[] = [];
+let plain: readonly Said[] = [];
+beforeAll(async () => {
+  const others = (await pagesOfAllKinds()).filter(({ name }) => name.includes('.html'));
+  said = [
+    ...pages.flatMap((page) => saidOn(page, siteText(page))),
+    ...others.flatMap(({ name, text }) => saidOn(name, text)),
+  ];
+  plain = said.filter(({ page, working }) => !working && !forStatisticians.test(page));
+}, 240_000);
+
+/** The sentences of a text; a row of a table is one. */
+const sentencesOf = (text: string): string[] =>
+  text.includes(' | ') ? [text] : text.split(/(?<=[.!?]) (?=[\p{Lu}“])/u);
 const told = ({ page, text }: Said): string => `${page}: ${text}`;
 
 describe('the words of the pages', () => {
   it('are read from every page, rates and likelihoods among them', () => {
-    expect(new Set(said.map(({ page }) => page))).toEqual(new Set(pages));
+    const read = new Set(said.map(({ page }) => page));
+    for (const page of pages) expect(read).toContain(page);
+    expect(read.size).toBeGreaterThanOrEqual(4 * (pages.length - 1));
     expect(plain.filter(({ text }) => rate.test(text)).length).toBeGreaterThan(50);
     expect(plain.filter(({ text }) => text.match(likelihood) !== null).length).toBeGreaterThan(50);
     expect(said.some((one) => !plain.includes(one) && banned.test(one.text))).toBe(true);
@@ -62,6 +95,23 @@ describe('the words of the pages', () => {
     const bare = plain.filter(({ text }) => rate.test(text) && !counts.test(text));
     // Rows of a fitted curve have no flowers of their own: they say that they are estimates.
     expect(bare.filter(({ text }) => !text.includes('estimated')).map(told)).toEqual([]);
+  });
+
+  it('give no percentage and nothing in ten without its counts, in the same sentence, row or paragraph', () => {
+    const used = new Set<string>();
+    const bare = plain.flatMap(({ page, text }) =>
+      sentencesOf(text)
+        .filter((sentence) => anyRate.test(chance.reduce((left, words) => left.replace(words, ''), sentence)))
+        .filter((sentence) => !counts.test(sentence) && !(following.test(sentence) && counts.test(text)))
+        .filter((sentence) => {
+          const kind = notCounted.find(([, words]) => words.test(sentence));
+          if (kind !== undefined) used.add(kind[0]);
+          return kind === undefined;
+        })
+        .map((sentence) => `${page}: ${sentence}`),
+    );
+    expect(bare).toEqual([]);
+    expect([...used].sort()).toEqual(notCounted.map(([kind]) => kind).sort());
   });
 
   it('give no rate of all or nothing alone', () => {
