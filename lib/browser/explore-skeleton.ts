@@ -84,4 +84,5 @@ input[type=checkbox]{width:1.15rem;height:1.15rem;margin:0 .5rem 0 0;flex:none;a
 .explored{overflow:hidden}
 .explored svg{display:block}
 #explore-sentence{font-weight:600;font-size:1.1875rem}
-@media print{#explore-choices{display:none}}`.trim();
+@media print{#explore-choices,section[aria-labelledby=explore-choose]>p{display:none}
+body>header{display:block}}`.trim();

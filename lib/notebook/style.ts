@@ -87,6 +87,7 @@ section{margin-top:7pt}
 section>h2+p{font-size:10.5pt;break-inside:avoid;break-after:avoid}
 nav,.skip,.working,summary{display:none}
 main li{margin:0}
+math[display=block]{font-size:inherit;margin:3pt 0}
 details::details-content{content-visibility:visible;block-size:auto}
 a{color:inherit}
 table{line-height:1.2}
