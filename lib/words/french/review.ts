@@ -101,12 +101,14 @@ function whyNotLikeForLike({ adjusted, difference: gap, informativePairs }: Fres
 }
 
 /** Why the plain difference and the like-for-like one part; empty where they agree. */
-export function confoundingSaid({ difference: raw, adjusted, storage }: FreshVersusStored): string {
+export function confoundingSaid({ difference: raw, adjusted, ...entry }: FreshVersusStored): string {
+  const { storage, fresh, stored } = entry;
   if (raw.estimate === null || adjusted.estimate === null) return '';
   if (Math.abs(raw.estimate - adjusted.estimate) < 0.1) return '';
   const way = raw.estimate > adjusted.estimate ? 'difficiles' : 'faciles';
   return (
-    `Sur toutes les fleurs le ${pollenOf(storage)} donne ${difference(raw)}. Que cela diffère de la comparaison à couples égaux ` +
+    `Sur toutes les fleurs le ${pollenOf(storage)} donne ${difference(raw)} : ${counts(stored.fruits, stored.flowers)} contre ` +
+    `${counts(fresh.fruits, fresh.flowers)} avec du pollen frais. Que cela diffère de la comparaison à couples égaux ` +
     `s’accorde avec du ${pollenOf(storage)} allé à des couples plus ${way} ; le nombre des mêmes couples est le plus juste.`
   );
 }

@@ -1,6 +1,7 @@
 /** What each ripe cross has given and could be offered. */
 import type { SeedList, SeedListEntry } from '../../analysis/seed-list.ts';
 import type { Germination } from '../../analysis/seeds.ts';
+import type { SeedGroup } from '../told/seeds.ts';
 import { seedTotals } from '../told/seeds.ts';
 import { pairName } from './choice-figures.ts';
 import { counted, counts, rateWithRange, wholeNumber } from './numbers.ts';
@@ -15,6 +16,15 @@ export function seedListAnswer(list: SeedList): string {
   const held = `${counts(countedFruits, fruits)} ont eu leurs graines comptées et en contenaient ${wholeNumber(seeds)}`;
   return `${start} ; ${held}, dont ${counted(unsown, 'non semée', 'non semées')}.`;
 }
+
+/** What a seed parent has given. */
+export function seedParentSaid(group: SeedGroup): string {
+  const { crosses, fruits, seeds } = seedTotals(group);
+  const given = counted(fruits, 'fruit mûr', 'fruits mûrs');
+  return `${group.seedParent} : ${counted(crosses, 'croisement')}, ${given}, ${counted(seeds, 'graine comptée', 'graines comptées')}`;
+}
+
+export const NO_NOTE = 'aucune';
 
 export const SEED_LIST_COLUMNS = [
   'mère × père',
@@ -52,7 +62,7 @@ function noteOf({ fruits, countedFruits, bagNotSaid, seedParent, pollenParent }:
     ...(countedFruits > 0 && open > 0 ? [`graines de ${counts(open, fruits)} fruits non comptées`] : []),
     ...(bagNotSaid > 0 ? [`sachet non noté pour ${counts(bagNotSaid, fruits)} fruits`] : []),
   ];
-  return notes.length === 0 ? 'aucune' : notes.join(' ; ');
+  return notes.length === 0 ? NO_NOTE : notes.join(' ; ');
 }
 
 /** What is not in the list, and why. */
