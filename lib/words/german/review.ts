@@ -103,12 +103,14 @@ function whyNotLikeForLike({ adjusted, difference: gap, informativePairs }: Fres
   return `. ${pairs} beide Arten von Pollen und beide Ergebnisse; Pollen und Paar lassen sich nicht auseinanderhalten.`;
 }
 
-export function confoundingSaid({ difference: raw, adjusted, storage }: FreshVersusStored): string {
+export function confoundingSaid({ difference: raw, adjusted, ...entry }: FreshVersusStored): string {
+  const { storage, fresh, stored } = entry;
   if (raw.estimate === null || adjusted.estimate === null) return '';
   if (Math.abs(raw.estimate - adjusted.estimate) < 0.1) return '';
   const way = raw.estimate > adjusted.estimate ? 'schwierigere' : 'leichtere';
   return (
-    `Über alle Blüten gibt ${pollenOf(storage)}: ${difference(raw)}. Dass es bei gleichen Paaren anders ist, passt dazu, dass ` +
+    `Über alle Blüten gibt ${pollenOf(storage)}: ${difference(raw)}; ${counts(stored.fruits, stored.flowers)} gegen ` +
+    `${counts(fresh.fruits, fresh.flowers)} mit frischem Pollen. Dass es bei gleichen Paaren anders ist, passt dazu, dass ` +
     `${pollenOf(storage)} auf ${way} Paare kam; die Zahl für gleiche Paare ist die gerechtere.`
   );
 }

@@ -2,6 +2,7 @@
 
 import type { SeedList, SeedListEntry } from '../../analysis/seed-list.ts';
 import type { Germination } from '../../analysis/seeds.ts';
+import type { SeedGroup } from '../told/seeds.ts';
 import { seedTotals } from '../told/seeds.ts';
 import { pairName } from './choice-figures.ts';
 import { crossesIn, fruitsIn, seedsIn } from './nouns.ts';
@@ -16,6 +17,15 @@ export function seedListAnswer(list: SeedList): string {
   const held = `bei ${counts(countedFruits, fruits)} wurden die Samen gezählt, zusammen ${seedsIn(seeds)}`;
   return `${start}; ${held}, davon nicht gesät: ${wholeNumber(unsown)}.`;
 }
+
+/** What a seed parent has given. */
+export function seedParentSaid(group: SeedGroup): string {
+  const { crosses, fruits, seeds } = seedTotals(group);
+  const given = counted(fruits, 'reife Frucht', 'reife Früchte');
+  return `${group.seedParent}: ${crossesIn(crosses)}, ${given}, ${counted(seeds, 'gezählter Same', 'gezählte Samen')}`;
+}
+
+export const NO_NOTE = 'keine';
 
 export const SEED_LIST_COLUMNS = [
   'Mutterpflanze × Pollenspender',
@@ -52,7 +62,7 @@ function noteOf({ fruits, countedFruits, bagNotSaid, seedParent, pollenParent }:
     ...(countedFruits > 0 && open > 0 ? [`Samen von ${counts(open, fruits)} Früchten nicht gezählt`] : []),
     ...(bagNotSaid > 0 ? [`Beutel bei ${counts(bagNotSaid, fruits)} Früchten nicht aufgeschrieben`] : []),
   ];
-  return notes.length === 0 ? 'keine' : notes.join('; ');
+  return notes.length === 0 ? NO_NOTE : notes.join('; ');
 }
 
 export function seedListLeftOut({ unbagged, unharvested, harvestsRecorded }: SeedList): readonly string[] {

@@ -108,13 +108,15 @@ function whyNotLikeForLike({ adjusted, difference: gap, informativePairs }: Fres
   return `. ${pairs} ambos tipos de polen y ambos resultados, así que no se puede separar el efecto del polen del de la pareja.`;
 }
 
-export function confoundingSaid({ difference: raw, adjusted, storage }: FreshVersusStored): string {
+export function confoundingSaid({ difference: raw, adjusted, ...entry }: FreshVersusStored): string {
+  const { storage, fresh, stored } = entry;
   if (raw.estimate === null || adjusted.estimate === null) return '';
   if (Math.abs(raw.estimate - adjusted.estimate) < 0.1) return '';
   const way = raw.estimate > adjusted.estimate ? 'difíciles' : 'fáciles';
   const pollen = thePollenOf(storage);
   return (
-    `Contando todas las flores, ${pollen} da ${difference(raw)}. Que difiera de lo anterior encaja con que ` +
+    `Contando todas las flores, ${pollen} da ${difference(raw)}: ${counts(stored.fruits, stored.flowers)} frente a ` +
+    `${counts(fresh.fruits, fresh.flowers)} con polen fresco. Que difiera de lo anterior encaja con que ` +
     `${pollen} fuera a parejas más ${way}; el número de las mismas parejas es el más justo.`
   );
 }

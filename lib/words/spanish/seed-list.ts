@@ -2,6 +2,7 @@
 
 import type { SeedList, SeedListEntry } from '../../analysis/seed-list.ts';
 import type { Germination } from '../../analysis/seeds.ts';
+import type { SeedGroup } from '../told/seeds.ts';
 import { seedTotals } from '../told/seeds.ts';
 import { pairName } from './choice-figures.ts';
 import { crossesIn, fruitsIn, seedsIn } from './nouns.ts';
@@ -16,6 +17,15 @@ export function seedListAnswer(list: SeedList): string {
   const held = `se contaron las semillas de ${counts(countedFruits, fruits)}, que tenían ${seedsIn(seeds)}`;
   return `${start}; ${held}, de las que ${unsown === 1 ? 'quedó' : 'quedaron'} sin sembrar ${wholeNumber(unsown)}.`;
 }
+
+/** What a seed parent has given. */
+export function seedParentSaid(group: SeedGroup): string {
+  const { crosses, fruits, seeds } = seedTotals(group);
+  const given = counted(fruits, 'fruto maduro', 'frutos maduros');
+  return `${group.seedParent}: ${crossesIn(crosses)}, ${given}, ${counted(seeds, 'semilla contada', 'semillas contadas')}`;
+}
+
+export const NO_NOTE = 'ninguna';
 
 export const SEED_LIST_COLUMNS = [
   'planta madre × padre',
@@ -53,7 +63,7 @@ function noteOf({ fruits, countedFruits, bagNotSaid, seedParent, pollenParent }:
     ...(countedFruits > 0 && open > 0 ? [`semillas de ${counts(open, fruits)} frutos sin contar`] : []),
     ...(bagNotSaid > 0 ? [`no consta la bolsa de ${counts(bagNotSaid, fruits)} frutos`] : []),
   ];
-  return notes.length === 0 ? 'ninguna' : notes.join('; ');
+  return notes.length === 0 ? NO_NOTE : notes.join('; ');
 }
 
 export function seedListLeftOut({ unbagged, unharvested, harvestsRecorded }: SeedList): readonly string[] {
