@@ -7,12 +7,12 @@ import { counted, joined, wholeNumber } from './numbers.ts';
 const LABELS: ReadonlyMap<string, string> = new Map([
   ['results.json', 'Todos los resultados, para programas (JSON)'],
   ['crosses.csv', 'Los cruces tal como se entendieron (CSV)'],
-  ['vials.csv', 'Los tubos tal como se entendieron (CSV)'],
-  ['flowers.csv', 'Las flores esperadas tal como se entendieron (CSV)'],
+  ['vials.csv', 'Los viales tal como se entendieron (CSV)'],
+  ['flowers.csv', 'Las flores previstas tal como se entendieron (CSV)'],
   ['datapackage.json', 'Qué significan las columnas de estos archivos (JSON)'],
   ['coded-crosses.csv', 'Los cruces con códigos, para leerlos de nuevo (CSV)'],
-  ['coded-vials.csv', 'Los tubos con códigos (CSV)'],
-  ['coded-flowers.csv', 'Las flores esperadas con códigos (CSV)'],
+  ['coded-vials.csv', 'Los viales con códigos (CSV)'],
+  ['coded-flowers.csv', 'Las flores previstas con códigos (CSV)'],
 ]);
 
 export const commandWords = {
@@ -23,12 +23,12 @@ export const commandWords = {
   pageLeftOut: (page: string, packageName: string): string =>
     `fruitodds: falta la página ${page}, porque el paquete ${packageName} no está instalado.`,
   useOnPast: (useOn: string, last: string): string =>
-    `fruitodds: --use-on ${useOn} es anterior a la última polinización, ${last}: los consejos sobre los tubos valen para un día pasado. ` +
+    `fruitodds: --use-on ${useOn} es anterior a la última polinización, ${last}: los consejos sobre los viales valen para un día pasado. ` +
     'Dé un --use-on posterior, o quítelo de los ajustes.',
   problems: (errors: number, warnings: number): string => {
     const parts = [
       ...(errors > 0 ? [counted(errors, 'error', 'errores')] : []),
-      ...(warnings > 0 ? [counted(warnings, 'aviso', 'avisos')] : []),
+      ...(warnings > 0 ? [counted(warnings, 'advertencia', 'advertencias')] : []),
     ];
     return parts.length === 0
       ? ''
@@ -40,16 +40,16 @@ export const commandWords = {
 
 const KINDS: Readonly<Record<string, string>> = {
   crosses: 'cruces',
-  vials: 'tubos',
-  flowers: 'flores esperadas',
+  vials: 'viales',
+  flowers: 'flores previstas',
 };
 
 export const checkWords = {
   rows: ({ kind, rows, used, leftOut }: Pick<SeasonFile, 'kind' | 'rows' | 'used' | 'leftOut'>): string =>
-    `${KINDS[kind] ?? 'ninguno de nuestros archivos'}, ${counted(rows, 'fila', 'filas')}, ${wholeNumber(used)} usadas, ${wholeNumber(leftOut)} omitidas`,
+    `${KINDS[kind] ?? 'ninguno de nuestros archivos'}, ${counted(rows, 'fila', 'filas')}, ${wholeNumber(used)} usadas, ${wholeNumber(leftOut)} fuera`,
   toMend: (fix: string): string => `Remedio: ${fix}`,
   nothing: 'Nada que corregir.',
-  errors: 'Errores: lo que nombran se omite',
-  warnings: 'Avisos: las filas se usan',
+  errors: 'Errores: lo que nombran queda fuera',
+  warnings: 'Advertencias: las filas se usan',
   noticed: 'Observado: nada que corregir si es correcto',
 };

@@ -77,12 +77,13 @@ export function rowsAnswer({ rows }: Pick<Analysis, 'rows'>): string {
 
 export function lostTagsSaid({ raw }: Pick<Analysis, 'raw'>): string {
   const { lost, lowest, highest } = raw.lostTags.overall;
+  const { fruits, flowers } = raw.overall;
   if (lost === 0) return 'No se perdió ninguna etiqueta.';
   const one = lost === 1;
   const hidden = one ? 'esa flor hubiera' : `esas ${wholeNumber(lost)} flores hubieran`;
   return (
-    `Se ${one ? 'perdió' : 'perdieron'} ${tagsIn(lost)}. Si ${hidden} fallado, habrían cuajado ` +
-    `${counts(lowest.fruits, lowest.flowers)}; si ${hidden} cuajado, ` +
+    `Se ${one ? 'perdió' : 'perdieron'} ${tagsIn(lost)}. Contando sin ${one ? 'ella' : 'ellas'}, ${tookIn(fruits, flowers)}. ` +
+    `Si ${hidden} fallado, habrían cuajado ${counts(lowest.fruits, lowest.flowers)}; si ${hidden} cuajado, ` +
     `${counts(highest.fruits, highest.flowers)}. Las respuestas están entre ambos extremos.`
   );
 }
