@@ -70,7 +70,10 @@ describe('hypergeometric distribution', () => {
 describe('hypergeometricDensity of the observed table', () => {
   it('is the probability that the cases of two proportions state', () => {
     // test/reference/b_two_proportions.json: exact rational arithmetic.
-    for (const reference of pairCases) {
+    // Not every set of cases states it.
+    const stated = pairCases.filter(({ expected }) => 'prob_observed' in (expected.fisher as object));
+    expect(stated.length).toBeGreaterThan(20);
+    for (const reference of stated) {
       const { x1, n1, x2, n2 } = pairOf(reference);
       const { prob_observed } = reference.expected.fisher as { prob_observed: number };
       const density = hypergeometricDensity(x1, x1 + x2, n1 + n2 - x1 - x2, n1);
