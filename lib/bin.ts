@@ -84,7 +84,7 @@ const world: World = {
   siteObstacle: (folder) => siteObstacle(disk, resolve(folder)),
   writeSite: (folder, files) => writeSite(disk, resolve(folder), files),
   secret: () => randomBytes(32).toString('hex'),
-  ownText: async () => (await import('./notebook/own-text.ts')).ownText(),
+  ownText: async (language) => (await import('./notebook/own-text.ts')).ownText(language),
   within,
 };
 

@@ -36,7 +36,7 @@ export async function analyseFiles(line: CommandLine, world: World, words: Words
   const analysis = shownAnalysis(shared);
   const name = line.json ? 'results.json' : 'results.txt';
   const text = line.json ? analysisText(analysis, words) : summaryText(analysis);
-  await sealCopy(shared, [{ name, text }], world);
+  await sealCopy(shared, [{ name, text }], world, words.languageWords.code);
   world.print(text);
   world.warn(notesOn(line, shared.own, words));
   return statusOf(shared.own);

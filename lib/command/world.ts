@@ -59,8 +59,8 @@ export interface World {
   readonly writeSite: (folder: string, files: readonly SiteFile[]) => void;
   /** A secret for a new key: 64 hexadecimal digits that nobody can guess. */
   readonly secret: () => string;
-  /** All text that the pages and results bring along themselves. */
-  readonly ownText: () => Promise<string>;
+  /** All text that the pages and results bring along themselves, in a language. */
+  readonly ownText: (language: Language) => Promise<string>;
   /** Whether a path lies within a folder. */
   readonly within: (path: string, folder: string) => boolean;
 }

@@ -63,6 +63,18 @@ describe('a coded copy', () => {
     expect(err).toContain('report.html, line 2, would show the grower “Ina Vell”');
   });
 
+  it('tells names from the words of its pages in their language', async () => {
+    // A grower of this name is no leak where the page itself says the word, and one in a page that does not.
+    const named = { [path]: SECRETIVE.replaceAll('Ina Vell', 'Saisonbericht') };
+    const render = async () => '<!doctype html>\n<p>Der Saisonbericht.</p>';
+    const words = ['report', path, '-o', 'out.html', '--anonymous'];
+    const german = await run([...words, '--language', 'de'], { files: named, render });
+    expect([german.status, german.written.has('out.html')]).toEqual([1, true]);
+    const english = await run(words, { files: named, render });
+    expect([english.status, english.written.size]).toEqual([2, 0]);
+    expect(english.err).toContain('would show the grower “Saisonbericht”');
+  });
+
   it('leaves a file alone that is no key', async () => {
     const { status, err, written } = await made(['analyse', path, '--anonymous', '--key', 'photo.jpg'], {
       files: { 'photo.jpg': 'mine' },
