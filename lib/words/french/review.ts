@@ -65,12 +65,14 @@ export function rowsAnswer({ rows }: Pick<Analysis, 'rows'>): string {
 /** Lost tags: had all failed, had all taken. */
 export function lostTagsSaid({ raw }: Pick<Analysis, 'raw'>): string {
   const { lost, lowest, highest } = raw.lostTags.overall;
+  const { fruits, flowers } = raw.overall;
   if (lost === 0) return 'Aucune étiquette n’a été perdue.';
   const one = lost === 1;
   const failed = one ? 'Si cette fleur avait échoué' : `Si ces ${wholeNumber(lost)} fleurs avaient échoué`;
   const taken = one ? 'si elle avait noué' : `si ces ${wholeNumber(lost)} fleurs avaient noué`;
   return (
-    `${counted(lost, 'étiquette')} ${one ? 'a été perdue' : 'ont été perdues'}. ${failed}, ` +
+    `${counted(lost, 'étiquette')} ${one ? 'a été perdue' : 'ont été perdues'}. Tel qu’observé, sans ${one ? 'elle' : 'elles'}, ` +
+    `${counts(fruits, flowers)} ont noué. ${failed}, ` +
     `${counts(lowest.fruits, lowest.flowers)} auraient noué ; ${taken}, ` +
     `${counts(highest.fruits, highest.flowers)}. Les réponses sont entre les deux.`
   );

@@ -76,7 +76,7 @@ export function lostTagsSaid({ raw }: Pick<Analysis, 'raw'>): string {
     lost === 1 ? ['diese Blüte', 'hätte'] : [`diese ${wholeNumber(lost)} Blüten`, 'hätten'];
   return (
     `${tagsIn(lost)} ${lost === 1 ? 'ging' : 'gingen'} verloren. Wie beobachtet, ohne ${lost === 1 ? 'sie' : 'diese'}, haben ` +
-    `${counts(fruits, flowers)} angesetzt. Wären es Fehlschläge, hätten ` +
+    `${counts(fruits, flowers)} angesetzt. ${lost === 1 ? 'Wäre' : 'Wären'} ${hidden} fehlgeschlagen, hätten ` +
     `${counts(lowest.fruits, lowest.flowers)} angesetzt; ${verb} ${hidden} angesetzt, wären es ` +
     `${counts(highest.fruits, highest.flowers)}. Die Antworten liegen dazwischen.`
   );
