@@ -1,8 +1,11 @@
 /** Seasons whose pages say different things: few flowers, none that took, stored pollen alone, all columns filled in. */
 
-import { analyse } from '../../lib/analyse.ts';
+import { readFileSync } from 'node:fs';
+import { type Analysis, analyse } from '../../lib/analyse.ts';
 import { renderSite } from '../../lib/notebook/render-site.ts';
 import { readSeason } from '../../lib/season/read-season.ts';
+import type { Season } from '../../lib/season/season.ts';
+import type { SeasonSource } from '../../lib/season/sheet.ts';
 
 const HEADER =
   'cross_id,pollination_date,seed_parent,pollen_parent,storage,outcome,pollen_age_days,harvested_on,bagged,seeds,sown,germinated,control';
@@ -55,18 +58,45 @@ const seasons: ReadonlyMap<string, Readonly<Record<string, string>>> = new Map([
   ],
 ]);
 
-/** The pages that the notebooks make of each of these seasons. */
-export async function pagesOfAllKinds(): Promise<{ readonly name: string; readonly text: string }[]> {
-  const made: { name: string; text: string }[] = [];
-  for (const [kind, files] of seasons) {
-    const read = readSeason(
+/** A season with its analysis. */
+interface Analysed {
+  readonly season: Season;
+  readonly analysis: Analysis;
+}
+
+function analysed(files: readonly SeasonSource[]): Analysed {
+  const season = readSeason(files);
+  return { season, analysis: analyse(season) };
+}
+
+/** The demo season. */
+export function demoAnalysis(): Analysed {
+  const folder = new URL('../../data-demo/', import.meta.url);
+  const names = ['crosses.csv', 'vials.csv', 'flowers.csv'];
+  return analysed(
+    names.map((name) => ({ name, bytes: new Uint8Array(readFileSync(new URL(name, folder))) })),
+  );
+}
+
+/** Each of these seasons, by its kind. */
+export function seasonsOfAllKinds(): (readonly [kind: string, season: Analysed])[] {
+  return [...seasons].map(([kind, files]) => [
+    kind,
+    analysed(
       Object.entries(files).map(([name, text]) => ({
         name,
         bytes: new TextEncoder().encode(name === 'crosses.csv' ? `${HEADER}\n${text}\n` : text),
       })),
-    );
+    ),
+  ]);
+}
+
+/** The pages that the notebooks make of each of these seasons. */
+export async function pagesOfAllKinds(): Promise<{ readonly name: string; readonly text: string }[]> {
+  const made: { name: string; text: string }[] = [];
+  for (const [kind, { season, analysis }] of seasonsOfAllKinds()) {
     const parts = { downloads: [], otherPages: [], invented: false };
-    const { files: pages } = await renderSite(read, analyse(read), parts);
+    const { files: pages } = await renderSite(season, analysis, parts);
     made.push(...pages.map(({ name, text }) => ({ name: `${name} of ${kind}`, text })));
   }
   return made;
