@@ -76,6 +76,8 @@ describe('the compiled command', () => {
     ['no-usable-row', ['analyse', 'empty.csv']],
     ['output-missing', ['report', 'crosses.csv']],
     ['output-is-input', ['report', 'crosses.csv', '-o', './crosses.csv']],
+    ['output-other-kind', ['report', 'crosses.csv', '-o', 'report.pdf']],
+    ['output-other-kind', ['sheet', 'crosses.csv', '-o', 'sheet.xlsx']],
     ['output-not-writable', ['report', 'crosses.csv', '-o', 'missing/out.html']],
     ['output-not-writable', ['report', 'crosses.csv', '-o', 'folder']],
   ])('exits with 2 and %s for %j, as JSON and in words, without a trace', (code, words) => {

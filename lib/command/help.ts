@@ -22,7 +22,7 @@ export function helpText(): string {
   fruitodds clean FILE… -o FOLDER       the files as they were understood, clean, with a description
   fruitodds template -o FOLDER          empty files to fill, the columns explained, an example
 
-Files are CSV; what a file holds is told by its columns. - reads standard input. For instance:
+Files are CSV or .xlsx; what a file holds is told by its columns. - reads standard input. For instance:
 
   fruitodds check crosses.csv --vials vials.csv
   fruitodds report crosses.csv --vials vials.csv --flowers flowers.csv -o report.html

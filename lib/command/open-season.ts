@@ -59,6 +59,20 @@ export function refuseOverwriting(
   if (overwritten) throw new Failure('output-is-input', { file: output });
 }
 
+/** Names by which another program would open the file, and find it broken. */
+const OTHER_KINDS = /\.(pdf|xlsx|xls|ods|numbers|docx|doc|odt|rtf|json|tsv|txt|png|jpg)$/i;
+
+/**
+ * A page called report.pdf opens in nothing.
+ *
+ * @throws Failure where the name of the output promises another kind of file than is written
+ */
+export function refuseOtherKind({ command }: CommandLine, output: string): void {
+  if (OTHER_KINDS.test(output) || (command === 'report' && /\.csv$/i.test(output))) {
+    throw new Failure('output-other-kind', { file: output, command });
+  }
+}
+
 function readOptions({
   asOf,
   endpoint,

@@ -14,11 +14,15 @@ export interface OptionRule {
 }
 
 export const OPTION_RULES: readonly OptionRule[] = [
-  { name: 'vials', value: 'FILE', repeatable: true, help: 'the file of stored pollen lots' },
+  { name: 'vials', value: 'FILE', repeatable: true, help: 'the file of the vials of stored pollen' },
   { name: 'flowers', value: 'FILE', repeatable: true, help: 'the file of flowers expected next season' },
   { name: 'json', help: 'print the result as JSON' },
   { name: 'csv', help: 'with `check`: print what was found as CSV, one row a finding' },
-  { name: 'output', value: 'OUT', help: 'where to write: a page for `report`, else a folder (also -o)' },
+  {
+    name: 'output',
+    value: 'OUT',
+    help: 'where to write: a page for `report` and `sheet`, else a folder (also -o)',
+  },
   {
     name: 'use-on',
     value: 'DATE',

@@ -3,7 +3,7 @@ import type { Words } from '../words/languages.ts';
 import { notesOn } from './analyse.ts';
 import { Failure } from './failure.ts';
 import { filesJson } from './json.ts';
-import { orFail, refuseOverwriting, statusOf } from './open-season.ts';
+import { orFail, refuseOtherKind, refuseOverwriting, statusOf } from './open-season.ts';
 import type { CommandLine } from './options.ts';
 import { openShared, sealCopy } from './shared-season.ts';
 import type { World } from './world.ts';
@@ -20,6 +20,7 @@ function refuseForeign(output: string, world: World): void {
 export async function report(line: CommandLine, world: World, words: Words): Promise<0 | 1> {
   const output = line.output!;
   refuseOverwriting(line, output, world);
+  refuseOtherKind(line, output);
   orFail('output-not-writable', output, () => world.refuseUnwritable(output));
   refuseForeign(output, world);
   world.note(`${words.commandWords.working}\n`);

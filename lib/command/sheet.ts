@@ -9,7 +9,7 @@ import { notesOn } from './analyse.ts';
 import { optionsOf } from './analysis-options.ts';
 import { Failure } from './failure.ts';
 import { filesJson } from './json.ts';
-import { openCountableSeason, orFail, refuseOverwriting, statusOf } from './open-season.ts';
+import { openCountableSeason, orFail, refuseOtherKind, refuseOverwriting, statusOf } from './open-season.ts';
 import type { CommandLine } from './options.ts';
 import type { World } from './world.ts';
 import { standing } from './write-out.ts';
@@ -40,6 +40,7 @@ async function sheetText(
 export async function sheet(line: CommandLine, world: World, words: Words): Promise<0 | 1> {
   const output = line.output!;
   refuseOverwriting(line, output, world);
+  refuseOtherKind(line, output);
   orFail('output-not-writable', output, () => world.refuseUnwritable(output));
   refuseStanding(output, world);
   const season = openCountableSeason(line, world, words);

@@ -44,7 +44,7 @@ const NOTE =
   'comentario, comentarios, remarque, remarques, commentaire, commentaires';
 const COLLECTED =
   'collected on, date collected, collection date, date of collection, pollen date, pollen collected on, pollen collection date, ' +
-  'pollen from, gesammelt am, Pollen vom, Pollendatum, Sammeldatum, Pollen gesammelt, fecha de recolección, recolectado, ' +
+  'pollen from, gesammelt, gesammelt am, Pollen vom, Pollendatum, Sammeldatum, Pollen gesammelt, fecha de recolección, recolectado, ' +
   'recolectado el, polen recolectado, polen recolectado el, polen del, polen de fecha, fecha del polen, Pollen gesammelt am, ' +
   'date de récolte du pollen, récolté le, pollen récolté, pollen récolté le, pollen du, date du pollen';
 
@@ -131,7 +131,7 @@ export const COLUMNS: Readonly<Record<KnownKind, readonly Column[]>> = {
     may(
       'doses_left',
       'count',
-      'doses, doses remaining, flowers left, Dosen übrig, restliche Dosen, dosis restantes, doses restantes',
+      'doses, doses remaining, flowers left, Dosen, Dosen übrig, restliche Dosen, dosis, dosis restantes, doses restantes',
     ),
     may(
       'doses_filled',

@@ -158,6 +158,10 @@ const FAILURES = {
       : `${folder} is a file, and a site needs a folder.`,
     fix: 'Move it out of the way, or give a new folder after -o, for instance: -o my-season',
   }),
+  'output-other-kind': ({ file, command }) => ({
+    message: `${file} has the name of another kind of file than ${command} writes.`,
+    fix: `Give a name that ends in .html${command === 'sheet' ? ' (a page) or .csv (to fill in)' : ''}. For a PDF, print the page from the browser.`,
+  }),
   'output-not-ours': ({ file }) => ({
     message: `${file} is there already and is no report, so it is not overwritten.`,
     fix: 'Give another name after -o, or move that file away.',

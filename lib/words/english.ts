@@ -17,7 +17,7 @@ const BECAUSE: Readonly<Record<string, string>> = {
   'too-few-pairs-with-both':
     'Fewer than three pairs of plants have both kinds of pollen and both outcomes, so pollen and pair can’t be told apart.',
   separated: 'In the pairs that could tell, one kind of pollen always did better, so the ratio has no end.',
-  'one-age-or-vial': 'Pollen kept this way was tried at one age or from one lot only.',
+  'one-age-or-vial': 'Pollen kept this way was tried at one age or from one vial only.',
   'past-oldest-age': 'Within the ages that were tried, fruit set has not fallen to half.',
   'method-never-tried': 'No flower with a known outcome and age got pollen stored this way.',
   'used-before-collected': 'The day of use lies before the day the pollen was collected.',

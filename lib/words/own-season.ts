@@ -25,7 +25,7 @@ export function stageSaid(stage: Stage): string {
 
 const KINDS: Readonly<Record<FileKind, string>> = {
   crosses: 'crosses: one row a flower',
-  vials: 'vials: one row a pollen lot',
+  vials: 'vials: one row a vial of pollen',
   flowers: 'flowers expected next season',
   unknown: 'none of the three kinds of file',
 };

@@ -64,7 +64,7 @@ export function mixRisks({ fruits: { percentile10, percentile90 } }: Mix): strin
  */
 export function planAnswer({ plan }: Pick<Analysis, 'plan'>): string {
   if (plan === null) {
-    return 'For a plan, list the flowers you expect in a CSV file (seed_parent, flowers and, if you know them, opens_from and opens_to), and give it with --flowers.';
+    return 'For a plan, list the flowers you expect in a CSV or .xlsx file (seed_parent, flowers and, if you know them, opens_from and opens_to), and give it with --flowers.';
   }
   const [first] = plan.frontier;
   if (first === undefined) return reasonSentence(plan.because ?? 'no-model');

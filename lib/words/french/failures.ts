@@ -154,6 +154,10 @@ const FAILURES: Readonly<Record<FailureCode, Sentence>> = {
       : `${folder} est un fichier, et un site demande un dossier.`,
     fix: 'L’ôter de là, ou donner un nouveau dossier après -o, par exemple : -o ma-saison',
   }),
+  'output-other-kind': ({ file, command }) => ({
+    message: `${file} porte le nom d’une autre sorte de fichier que celle qu’écrit ${command}.`,
+    fix: `Donner un nom en .html${command === 'sheet' ? ' (une page) ou en .csv (à remplir)' : ''}. Pour un PDF, imprimer la page depuis le navigateur.`,
+  }),
   'output-not-ours': ({ file }) => ({
     message: `${file} est déjà là et n’est pas un rapport : il n’est pas écrasé.`,
     fix: OTHER_NAME,

@@ -45,7 +45,7 @@ export function mixRisks({ fruits: { percentile10, percentile90 } }: Mix): strin
 /** What next season's flowers could give, or what is needed for a plan. */
 export function planAnswer({ plan }: Pick<Analysis, 'plan'>): string {
   if (plan === null) {
-    return 'Pour un plan, noter les fleurs attendues dans un fichier CSV (seed_parent, flowers et, si on les connaît, opens_from et opens_to), et le donner avec --flowers.';
+    return 'Pour un plan, noter les fleurs attendues dans un fichier CSV ou .xlsx (seed_parent, flowers et, si on les connaît, opens_from et opens_to), et le donner avec --flowers.';
   }
   const [first] = plan.frontier;
   if (first === undefined) return reasonSentence(plan.because ?? 'no-model');

@@ -74,6 +74,10 @@ export const FILE_FAILURES = {
       : `${folder} ist eine Datei, und Seiten brauchen einen Ordner.`,
     fix: 'Aus dem Weg räumen, oder hinter -o einen neuen Ordner angeben, zum Beispiel: -o my-season',
   }),
+  'output-other-kind': ({ file, command }) => ({
+    message: `${file} hat den Namen einer anderen Art von Datei, als ${command} sie schreibt.`,
+    fix: `Einen Namen angeben, der auf .html endet${command === 'sheet' ? ' (eine Seite) oder auf .csv (zum Ausfüllen)' : ''}. Für ein PDF die Seite im Browser drucken.`,
+  }),
   'output-not-ours': ({ file }) => ({
     message: `${file} ist schon da und kein Bericht, darum wird es nicht überschrieben.`,
     fix: ANOTHER_NAME,

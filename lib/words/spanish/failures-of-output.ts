@@ -31,6 +31,10 @@ const PAGES = {
       : `${folder} es un archivo, y un sitio necesita una carpeta.`,
     fix: 'Apártelo, o dé una carpeta nueva después de -o, por ejemplo: -o my-season',
   }),
+  'output-other-kind': ({ file, command }) => ({
+    message: `${file} lleva el nombre de otra clase de archivo que la que escribe ${command}.`,
+    fix: `Dé un nombre que termine en .html${command === 'sheet' ? ' (una página) o en .csv (para rellenar)' : ''}. Para un PDF, imprima la página desde el navegador.`,
+  }),
   'output-not-ours': ({ file }) => ({
     message: `${file} ya existe y no es un informe, así que no se sobrescribe.`,
     fix: AFTER_O,

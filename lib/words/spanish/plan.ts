@@ -53,7 +53,7 @@ function couldGive(flowers: number): string {
 
 export function planAnswer({ plan }: Pick<Analysis, 'plan'>): string {
   if (plan === null) {
-    return 'Para tener un plan, anote las flores que espera en un archivo CSV (seed_parent, flowers y, si los conoce, opens_from y opens_to) y délo con --flowers.';
+    return 'Para tener un plan, anote las flores que espera en un archivo CSV o .xlsx (seed_parent, flowers y, si los conoce, opens_from y opens_to) y délo con --flowers.';
   }
   const [first] = plan.frontier;
   if (first === undefined) return reasonSentence(plan.because ?? 'no-model');
