@@ -109,17 +109,23 @@ export class RowCells {
   /** The cell as it stands in the file, without the space around it and a mark against formulas; blank where the file has no such column. */
   raw(column: string): string {
     const placed = this.sheet.columns.get(column);
-    return placed === undefined ? '' : asMeant(trimmed(this.#row.cells[placed.index] ?? ''));
+    return placed === undefined ? '' : this.#textAt(placed.index);
   }
 
-  /** What a text of a column was read as, where it was met before: each distinct text is read once. */
-  #known(column: string, raw: string): CellReading | undefined {
-    return this.sheet.readings.get(column)!.get(raw);
+  #textAt(index: number): string {
+    return asMeant(trimmed(this.#row.cells[index] ?? ''));
   }
 
-  #keep(column: string, raw: string, reading: CellReading): CellReading {
-    const kept: CellReading = isErrorValue(raw) ? { value: null, fault: 'cell-error' } : reading;
-    this.sheet.readings.get(column)!.set(raw, kept);
+  /** What a cell was read as, null where it is empty or its column absent: each distinct text of a column is read once. */
+  #reading(column: string, read: (raw: string) => CellReading): CellReading | null {
+    const readings = this.sheet.readings.get(column);
+    if (readings === undefined) return null;
+    const raw = this.#textAt(readings.index);
+    if (raw === '') return null;
+    const met = readings.known.get(raw);
+    if (met !== undefined) return met;
+    const kept: CellReading = isErrorValue(raw) ? { value: null, fault: 'cell-error' } : read(raw);
+    readings.known.set(raw, kept);
     return kept;
   }
 
@@ -138,9 +144,10 @@ export class RowCells {
   }
 
   #blank(column: string, required: boolean): null {
+    if (!required) return null;
     // Of a flower it may be meant: a control has no pollen.
     const details = this.sheet.kind === 'crosses' ? { kind: 'crosses' } : {};
-    if (required) this.report('error', 'cell-blank', { column, details });
+    this.report('error', 'cell-blank', { column, details });
     return null;
   }
 
@@ -168,31 +175,29 @@ export class RowCells {
 
   /** A plant, under the name that the grower keeps it. */
   plant(column: string, required = false): string | null {
-    const raw = this.raw(column);
-    const met = raw === '' ? undefined : this.#known(column, raw);
+    const readings = this.sheet.readings.get(column);
+    const raw = readings === undefined ? '' : this.#textAt(readings.index);
+    const met = raw === '' ? undefined : readings!.known.get(raw);
     if (met !== undefined) return met.value as string;
     const name = this.name(column, required);
     if (name === null) return null;
     const value = this.sheet.same.keptFor(name);
-    this.sheet.readings.get(column)!.set(raw, { value });
+    readings!.known.set(raw, { value });
     return value;
   }
 
   date(column: string, required = false): string | null {
-    const raw = this.raw(column);
-    if (raw === '') return this.#blank(column, required);
-    const reading =
-      this.#known(column, raw) ??
-      this.#keep(column, raw, dateReading(raw, this.sheet.dateForms.get(column) ?? null));
+    const reading = this.#reading(column, (raw) =>
+      dateReading(raw, this.sheet.dateForms.get(column) ?? null),
+    );
+    if (reading === null) return this.#blank(column, required);
     return this.#valueOf(column, reading, required) as string | null;
   }
 
   number(column: string, rule: NumberRule): number | null {
-    const raw = this.raw(column);
     const { required = false } = rule;
-    if (raw === '') return this.#blank(column, required);
-    const reading =
-      this.#known(column, raw) ?? this.#keep(column, raw, numberReading(raw, this.#ruleOf(column, rule)));
+    const reading = this.#reading(column, (raw) => numberReading(raw, this.#ruleOf(column, rule)));
+    if (reading === null) return this.#blank(column, required);
     return this.#valueOf(column, reading, required) as number | null;
   }
 
@@ -203,25 +208,21 @@ export class RowCells {
 
   /** A word of a list; an unknown one leaves the row out, since it could be any of them. */
   word<T extends string | boolean>(column: string, list: WordList<T>, required = false): T | null {
-    const raw = this.raw(column);
-    if (raw === '') return this.#blank(column, required);
-    const reading = this.#known(column, raw) ?? this.#keep(column, raw, wordReading(raw, list));
+    const reading = this.#reading(column, (raw) => wordReading(raw, list));
+    if (reading === null) return this.#blank(column, required);
     return this.#valueOf(column, reading, required, true) as T | null;
   }
 
   /** A storage method: one of the four known words, or the grower's own as it stands. */
   storage(required: boolean): string | null {
-    const raw = this.raw('storage');
-    if (raw === '') return this.#blank('storage', required);
-    const reading = this.#known('storage', raw) ?? this.#keep('storage', raw, storageReading(raw));
+    const reading = this.#reading('storage', storageReading);
+    if (reading === null) return this.#blank('storage', required);
     return this.#valueOf('storage', reading, required) as string | null;
   }
 
   yesNo(column: string): boolean | null {
-    const raw = this.raw(column);
-    if (raw === '') return null;
-    const reading = this.#known(column, raw) ?? this.#keep(column, raw, yesNoReading(raw));
-    return this.#valueOf(column, reading, false) as boolean | null;
+    const reading = this.#reading(column, yesNoReading);
+    return reading === null ? null : (this.#valueOf(column, reading, false) as boolean | null);
   }
 
   /** A guess about a cell is told at its first appearance in the file. */

@@ -124,6 +124,10 @@ function asSeenOn(asOf: string): Check {
  * @param asOf the day up to which things have happened, where the grower names one
  */
 export function makeSensible({ cross, cells }: ReadCross, asOf: string | null): void {
-  for (const check of CHECKS) Object.assign(cross, check(cross, cells));
+  for (const check of CHECKS) {
+    const taken = check(cross, cells);
+    // Nothing is mostly taken, and assigning nothing costs as much as the check.
+    if (taken !== null) Object.assign(cross, taken);
+  }
   if (asOf !== null) Object.assign(cross, asSeenOn(asOf)(cross, cells));
 }

@@ -40,6 +40,12 @@ export interface SheetOptions {
   readonly same?: SamePlants;
 }
 
+/** A column's place, and its distinct texts with what each was read as: one look-up gives both. */
+export interface ColumnReadings {
+  readonly index: number;
+  readonly known: Map<string, CellReading>;
+}
+
 /** A file laid out. Its rows stand below the header; `readable` is false where a fault or a question stops them all. */
 export interface Sheet {
   readonly file: string;
@@ -67,8 +73,8 @@ export interface Sheet {
   readonly problems: Problem[];
   /** Whether any cell holds a NUL, which no text has. */
   readonly holdsNul: boolean;
-  /** What each distinct text of a column was read as, by our name of the column. */
-  readonly readings: ReadonlyMap<string, Map<string, CellReading>>;
+  /** Where each column stands and what each distinct text of it was read as, by our name of the column. */
+  readonly readings: ReadonlyMap<string, ColumnReadings>;
   /** Words of the file already told to the grower as guessed. */
   readonly guessedWords: Set<string>;
   /** Names of one plant, as the grower says. */
@@ -180,7 +186,7 @@ function laidOut(source: SeasonSource, options: SheetOptions, rows: Rows, alone:
     readable: !problems.some(({ severity }) => severity === 'error'),
     problems,
     holdsNul: rows.holdsNul,
-    readings: new Map([...header.columns.keys()].map((name) => [name, new Map()])),
+    readings: new Map([...header.columns].map(([name, { index }]) => [name, { index, known: new Map() }])),
     guessedWords: new Set(),
     same: options.same ?? new SamePlants([]),
   };
