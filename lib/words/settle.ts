@@ -42,7 +42,7 @@ function beyondSaid(settlings: readonly StorageSettling[]): string {
   const each = settlings.map(
     ({ storage, more }) => `${pollenOf(storage)} (${wholeNumber(more ?? 0)} more flowers)`,
   );
-  return `Fresh against ${joined(each)} is out of reach: two seasons offer ${counted(first.reach, 'flower')}.`;
+  return `Fresh against ${joined(each)} ${each.length === 1 ? 'is' : 'are'} out of reach: two seasons offer ${counted(first.reach, 'flower')}.`;
 }
 
 function settledSaid(settlings: readonly StorageSettling[]): string {

@@ -52,6 +52,11 @@ describe('the answer to how many more flowers would settle it', () => {
         'seasons’ flowers. To know whether a pair is better or worse than the average pair takes 49 flowers on it: more than ' +
         'two seasons offer on any seed parent.',
     );
+    expect(
+      settleAnswer({ ...far, freshVersusStored: [storage('frozen', 10, 100), storage('room', 10, 100)] }),
+    ).toContain(
+      'Fresh against frozen pollen (150 more flowers) and pollen kept at room temperature (150 more flowers) are out of reach',
+    );
   });
 
   it('says that enough flowers are there, and that there is nothing to settle', () => {
