@@ -1,6 +1,7 @@
 /** The library as cells of a notebook in another language find it: the same functions, in that language's words. */
 
 import * as library from './index.ts';
+import { formulaIn } from './notebook/formula.ts';
 import type { Words } from './words/languages.ts';
 
 /** What a cell may import from 'fruitodds'. */
@@ -12,7 +13,8 @@ type Library = typeof library;
  * @param words of that language
  */
 export function libraryIn(words: Words): Library {
-  const figures = {
+  const inItsWords = {
+    formula: formulaIn(words.FORMULA_WORDS),
     ageFigure: (...[analysis, storage]) => library.ageFigure(analysis, storage, words),
     differenceFigure: (entry) => library.differenceFigure(entry, words),
     pairsFigure: (analysis) => library.pairsFigure(analysis, words),
@@ -22,5 +24,5 @@ export function libraryIn(words: Words): Library {
     vialsFigure: (analysis) => library.vialsFigure(analysis, words),
   } satisfies Partial<Library>;
   // The types hold each language to all that English has; they do not know that its texts may differ.
-  return { ...library, ...words, ...figures } as unknown as Library;
+  return { ...library, ...words, ...inItsWords } as unknown as Library;
 }

@@ -51,8 +51,14 @@ export function squareRoot(of: FormulaPart): FormulaTree {
  * formula('p̂ =', fraction('x', 'n')).markup.includes('aria-label="p hat equals the fraction x over n end of fraction"') // true
  */
 export function formula(...parts: readonly FormulaPart[]): Html {
-  const label = spoken(parts, FORMULA_WORDS);
-  return html`<math display="block" aria-label="${label}">${markupOf(parts)}</math>
+  return formulaIn(FORMULA_WORDS)(...parts);
+}
+
+/** The same, read aloud in the words of a language. */
+export function formulaIn(words: FormulaWords): (...parts: readonly FormulaPart[]) => Html {
+  return (
+    ...parts
+  ) => html`<math display="block" aria-label="${spoken(parts, words)}">${markupOf(parts)}</math>
 `;
 }
 

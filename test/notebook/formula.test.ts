@@ -1,6 +1,8 @@
 import { parseHTML } from 'linkedom';
 import { describe, expect, it } from 'vitest';
+import { libraryIn } from '../../lib/in-language.ts';
 import { formula, fraction, squareRoot } from '../../lib/notebook/formula.ts';
+import { wordsIn } from '../../lib/words/languages.ts';
 
 /* Elements and what they hold: MathML Core (W3C), sections 3.2 and 3.3. */
 
@@ -59,5 +61,20 @@ describe('formula', () => {
     expect(mathOf(markup).getAttribute('display')).toBe('block');
     expect(markup).toContain('<mo>&lt;</mo>');
     expect(markup).not.toMatch(/<mo><<|"c"/);
+  });
+});
+
+describe('a formula in a notebook of another language', () => {
+  /* Words of school books; no source. */
+  it.each([
+    ['de', 'p Dach gleich der Bruch x durch n Ende des Bruchs', 'durch'],
+    ['es', 'p estimada es igual a la fracción x entre n fin de la fracción', 'entre'],
+    ['fr', 'p chapeau égale la fraction x sur n fin de fraction', 'sur'],
+  ] as const)('is read aloud in %s', async (language, start, between) => {
+    const said = libraryIn(await wordsIn(language)).formula('p̂ =', fraction('x', 'n'));
+    const label = mathOf(said.markup).getAttribute('aria-label') ?? '';
+    expect(label.slice(0, start.length)).toBe(start);
+    expect(label).toContain(` x ${between} n `);
+    expect(shapeOf(said.markup)).toBe(shapeOf(formula('p̂ =', fraction('x', 'n')).markup));
   });
 });
