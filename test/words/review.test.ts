@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { OptionsUsed, Provenance } from '../../lib/analyse.ts';
 import type { FreshVersusStored } from '../../lib/analysis/fresh-versus-stored.ts';
 import type { PooledPair } from '../../lib/analysis/pairs.ts';
+import { LANGUAGES, wordsIn } from '../../lib/words/languages.ts';
 import * as review from '../../lib/words/review.ts';
 import { season as analysis } from '../charts/fixture.ts';
 
@@ -174,6 +175,12 @@ describe('the answers on rows, tags and vials', () => {
     expect(said).toContain(`${analysis.vials.length} vials.`);
     expect(said).toContain('Frozen pollen 31 of 86, fresh 44 of 70, room temperature 0 of 6. Keep');
     expect(said).toContain(review.verdictCounts(analysis.vials));
+  });
+
+  it.each(LANGUAGES)('counts what was observed without the lost tags too, in %s', async (language) => {
+    const said = (await wordsIn(language)).lostTagsSaid(analysis);
+    const { fruits, flowers } = analysis.raw.overall;
+    expect(said).toMatch(new RegExp(`\\b${fruits} \\p{L}+ ${flowers}\\b`, 'u'));
   });
 
   it('says what the lost tags could hide', () => {

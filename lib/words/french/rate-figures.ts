@@ -95,9 +95,14 @@ export const storageWords = {
   ],
 };
 
+/** That the flowers cannot tell, or that it is only not worked out yet. */
+function cannotTell({ because }: Estimate): string {
+  return because === 'being-worked-out' ? 'encore en cours de calcul' : CANNOT_TELL;
+}
+
 /** Why there is no like-for-like number: too few pairs that can tell pollen from pair, or only the codes know. */
-function whyNotAdjusted({ informativePairs }: FreshVersusStored): string {
-  if (informativePairs >= 3) return CANNOT_TELL;
+function whyNotAdjusted({ adjusted, informativePairs }: FreshVersusStored): string {
+  if (informativePairs >= 3) return cannotTell(adjusted);
   return `${CANNOT_TELL} : ${fewPairs(informativePairs)} les deux sortes et les deux résultats`;
 }
 
@@ -119,8 +124,8 @@ export const differenceWords = {
   rawLabel: 'toutes les fleurs',
   adjustedLabel: 'à couples égaux',
   /** Short, to stand in the drawing. */
-  missing: ({ informativePairs }: FreshVersusStored): string => {
-    if (informativePairs >= 3) return CANNOT_TELL;
+  missing: ({ adjusted, informativePairs }: FreshVersusStored): string => {
+    if (informativePairs >= 3) return cannotTell(adjusted);
     const pairs = informativePairs === 0 ? 'aucun couple' : counted(informativePairs, 'couple');
     return `pas encore : ${pairs} à comparer`;
   },
@@ -169,15 +174,15 @@ export const ageWords = {
   axis: 'âge du pollen en jours',
   fresh: ({ fruits, flowers }: Proportion) => `frais ${counts(fruits, flowers)}`,
   counted: storageLabel,
-  estimated: 'estimé, avec sa fourchette',
+  estimated: 'estimé ; fines : aussi probables',
   oldest: (oldestDays: number) => `rien de connu après ${counted(oldestDays, 'jour')}`,
   /** The ends of the curve: the section's own sentence counts flowers and says the half age. */
   finding: (storage: string, young: AgePoint, old: AgePoint): string =>
     `${capitalised(pollenOf(storage))}, nouaison estimée : ${inTen(young.estimate)} ${youngSaid(young.ageDays)} et ` +
     `${inTen(old.estimate)} à ${days(old.ageDays)}, le plus vieux essayé.`,
   description: (storage: string): string =>
-    `Une courbe de la nouaison estimée du ${pollenOf(storage)} selon l’âge, avec une bande pour sa fourchette, sur les taux ` +
-    'comptés par âge, chacun en point avec sa fourchette. Elle s’arrête à l’âge le plus vieux essayé.',
+    `Une courbe de la nouaison estimée du ${pollenOf(storage)} selon l’âge, avec une bande pour sa fourchette et des lignes fines pour ` +
+    'd’autres courbes aussi probables, sur les taux comptés par âge, chacun en point avec sa fourchette. Elle s’arrête à l’âge le plus vieux essayé.',
   cells: (band: AgeBand): readonly string[] => [
     storageLabel(band.storage),
     ageBandLabel(band),

@@ -95,7 +95,7 @@ export function fruitSetSaid({ initial, final, kept, harvestsRecorded }: FruitSe
   const rest =
     kept.flowers === 0
       ? ''
-      : ` ; des fruits dont la fin est connue, ${counts(kept.fruits, kept.flowers)} y sont arrivés`;
+      : ` ; des fruits dont la fin est connue, ${counts(kept.fruits, kept.flowers)} ${harvestsRecorded ? 'y sont arrivés' : 'sont restés'}`;
   return `${start}, et ${counts(final.fruits, final.flowers)} ${end} (nouaison finale)${rest}.`;
 }
 

@@ -133,9 +133,9 @@ function fadingSaid(half: HalfAge, oldest: string): string {
     return `er wurde nur in einem Alter oder nur aus einem Röhrchen erprobt, darum ist ${CANNOT_TELL}, wie schnell er nachlässt; höchstes erprobtes Alter: ${oldest}.`;
   }
   if (lower < oldestAgeDays!) {
-    return `wann sein Fruchtansatz auf die Hälfte fällt, ist ${CANNOT_TELL}; gewiss später als: ${days(lower)}; höchstes erprobtes Alter: ${oldest}.`;
+    return `wann sein Fruchtansatz auf die Hälfte fällt, ist ${CANNOT_TELL}; später als: ${days(lower)}; höchstes erprobtes Alter: ${oldest}.`;
   }
-  return `im höchsten erprobten Alter (${oldest}) war sein Fruchtansatz noch nicht auf die Hälfte gefallen, und darüber hinaus ist nichts bekannt.`;
+  return `im höchsten erprobten Alter, ${oldest}, war sein Fruchtansatz noch nicht auf die Hälfte gefallen, und darüber hinaus ist nichts bekannt.`;
 }
 
 export function pairsAnswer(pairs: readonly PooledPair[]): string {

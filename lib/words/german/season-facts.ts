@@ -42,8 +42,8 @@ export function pendingSaid({ flowers, due, looks, awaitingHarvest, asOf }: Pend
       : `${fruitsIn(awaitingHarvest)} ${awaitingHarvest === 1 ? 'ist' : 'sind'} noch zu ernten. `;
   if (flowers === 0) return hanging.trim();
   const coming = looks.filter((look) => !look.due);
-  const day = asOf === null ? '' : ` ab dem ${daySaid(asOf)}`;
-  const now = due === 0 ? '' : ` Nach ${wholeNumber(due)} lässt sich${day} sehen: jetzt nachsehen.`;
+  const day = asOf === null ? '' : ` bis zum ${daySaid(asOf)}`;
+  const now = due === 0 ? '' : ` Nach ${wholeNumber(due)} ließ sich${day} schon sehen: jetzt nachsehen.`;
   const later = coming.length === 0 ? '' : ` ${capitalised(daysToLook(coming))}.`;
   const are = flowers === 1 ? 'Blüte ist' : 'Blüten sind';
   return `${hanging}${wholeNumber(flowers)} ${are} als zu jung vermerkt, um etwas zu sagen.${now}${later}`;

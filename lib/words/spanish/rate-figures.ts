@@ -98,9 +98,14 @@ function shortLabel(storage: string): string {
   return storage === 'room' ? 'temp. ambiente' : storageLabel(storage);
 }
 
+/** That the flowers cannot tell, or that it is only not worked out yet. */
+function cannotTell({ because }: Estimate): string {
+  return because === 'being-worked-out' ? 'aún se está calculando' : CANNOT_TELL;
+}
+
 /** Why there is no like-for-like number. */
-function whyNotAdjusted({ informativePairs }: FreshVersusStored): string {
-  if (informativePairs >= 3) return CANNOT_TELL;
+function whyNotAdjusted({ adjusted, informativePairs }: FreshVersusStored): string {
+  if (informativePairs >= 3) return cannotTell(adjusted);
   const had = informativePairs > 1 ? 'tuvieron' : 'tuvo';
   return `${CANNOT_TELL}: ${fewPairs(informativePairs)} ${had} ambos tipos y ambos resultados`;
 }
@@ -122,9 +127,9 @@ export const differenceWords = {
   rawLabel: 'todas las flores',
   adjustedLabel: 'en igualdad, dentro de cada pareja',
   /** Short, to stand in the drawing. */
-  missing: ({ informativePairs }: FreshVersusStored): string =>
+  missing: ({ adjusted, informativePairs }: FreshVersusStored): string =>
     informativePairs >= 3
-      ? CANNOT_TELL
+      ? cannotTell(adjusted)
       : `${CANNOT_TELL}: ${fewPairs(informativePairs)} ${informativePairs > 1 ? 'útiles' : 'útil'}`,
   finding: (entry: FreshVersusStored): string => {
     const { storage, fresh, stored } = entry;
