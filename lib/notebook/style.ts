@@ -77,21 +77,22 @@ const print = `
 @page{margin:10mm 13mm}
 @media print{
 html,body{background:#fff}
-body{max-width:none;padding:0;font-size:9.25pt;line-height:1.32}
+body{max-width:none;padding:0;font-size:9.25pt;line-height:1.28}
 h1{font-size:20pt}
 h2{font-size:13pt;padding-top:4pt;break-after:avoid}
 h3{font-size:10.5pt;margin-top:8pt;break-after:avoid}
-p,ul,ol,dl,blockquote,figure,details,table{margin:4pt 0}
+p,ul,ol,dl,blockquote{margin:4pt 0}
+figure,details,table{margin:3pt 0}
 header{padding-bottom:4pt;margin-bottom:4pt}
-section{margin-top:7pt}
+section{margin-top:5pt}
 section>h2+p{font-size:10.5pt;break-inside:avoid;break-after:avoid}
 nav,.skip,.working,summary{display:none}
 main li{margin:0}
 math[display=block]{font-size:inherit;margin:3pt 0}
 details::details-content{content-visibility:visible;block-size:auto}
 a{color:inherit}
-table{line-height:1.2}
-th,td{padding-top:1pt;padding-bottom:1pt}
+table{line-height:1.15}
+th,td{padding-top:.7pt;padding-bottom:.7pt}
 thead{display:table-header-group}
 tr,li,blockquote,svg{break-inside:avoid}
 figcaption{break-inside:avoid;break-after:avoid}
@@ -100,7 +101,7 @@ figure:has(.plain) figcaption{grid-column:1/3;margin-bottom:2pt}
 figure details,figure table{margin-top:0}
 table{font-size:7.5pt}
 th,td{padding-right:.5rem}
-figure .chart{width:auto;max-width:100%;max-height:120mm}
+figure .chart{width:auto;max-width:100%;max-height:108mm}
 caption{break-after:avoid;padding-bottom:2pt}
 table.sheet{font-size:10pt}
 .sheet th,.sheet td{padding-top:2.5pt;padding-bottom:2.5pt}

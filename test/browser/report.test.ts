@@ -1,9 +1,13 @@
-import { readFileSync } from 'node:fs';
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { createRequire } from 'node:module';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { hasChromium, openBrowser, siteAddress, siteText } from './finished-pages.ts';
+import { hasChromium, openBrowser, root, siteAddress, siteText } from './finished-pages.ts';
 import { bare, pdfPages } from './pdf-text.ts';
 
 const pages = [
@@ -166,6 +170,27 @@ describe.runIf(hasChromium())('the season review of the demo season', () => {
         expect(answers.filter((text) => !printed[0]?.includes(bare(text)))).toEqual([]);
       },
     );
+
+    // What the season review promises: eight pages, in whatever language.
+    it.each(['de', 'es', 'fr'])('fits 8 pages of A4 and Letter in the language %s', async (language) => {
+      const folder = mkdtempSync(join(tmpdir(), 'fruitodds-paper-'));
+      try {
+        const report = join(folder, 'report.html');
+        const season = ['crosses.csv', 'flowers.csv', 'vials.csv'].map((name) => join('data-demo', name));
+        const given = ['dist/lib/bin.js', 'report', ...season, '-o', report, '--language', language];
+        execFileSync(process.execPath, given, { cwd: root, stdio: 'ignore' });
+        const page = await (await browser.newContext()).newPage();
+        await page.goto(pathToFileURL(report).href);
+        expect(await page.locator('html').getAttribute('lang')).toBe(language);
+        for (const format of ['A4', 'Letter']) {
+          const printed = await pdfPages(await page.pdf({ format, printBackground: true }));
+          expect([format, printed.length <= 8 ? 'at most 8' : printed.length]).toEqual([format, 'at most 8']);
+        }
+        await page.context().close();
+      } finally {
+        rmSync(folder, { recursive: true });
+      }
+    });
 
     it('leaves out the folded code', async () => {
       const page = await opened('season-review.html', {});
