@@ -34,7 +34,7 @@ export const pairsWords = {
   counted: 'compté',
   pooled: 'partagé avec ses parents',
   shown: (drawn: number, all: number) =>
-    `${wholeNumber(drawn)} sur ${counted(all, 'couple')} dessinés ; tous sont dans le tableau`,
+    `${wholeNumber(drawn)} sur ${counted(all, 'couple')} dessinés ; tous au tableau`,
   finding: (safest: PooledPair | undefined): string =>
     safest === undefined
       ? 'Les fleurs ne disent pas encore quel couple est le plus sûr.'
@@ -67,7 +67,7 @@ export const vialsWords = {
   name: ({ vial, pollenParent }: VialAdvice) => `${vial} · ${pollenParent}`,
   expected: ({ estimate }: Estimate) => (estimate === null ? CANNOT_TELL : inTen(estimate)),
   shown: (drawn: number, all: number) =>
-    `${wholeNumber(drawn)} sur ${counted(all, 'tube')} dessinés ; tous sont dans le tableau`,
+    `${wholeNumber(drawn)} sur ${counted(all, 'tube')} dessinés ; tous au tableau`,
   worth: (value: number) => `vaut une fleur : ${inTen(value)}`,
   finding: (tally: readonly (readonly [VialVerdict, number])[], { value }: Worth): string => {
     const verdicts = joined(

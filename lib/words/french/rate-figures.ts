@@ -67,16 +67,21 @@ function markIs(flowers: number): string {
   return flowers === 1 ? 'Une marque est une fleur' : `Une marque vaut ${counted(flowers, 'fleur')}`;
 }
 
+/** A method’s name, short enough to stand in a drawing. */
+function shortLabel(storage: string): string {
+  return storage === 'room' ? 'temp. ambiante' : storageLabel(storage);
+}
+
 export const storageWords = {
   label: 'Nouaison selon le stockage du pollen',
   columns: ['pollen', 'a noué', 'taux et fourchette'],
-  method: storageLabel,
+  method: shortLabel,
   took: (rate: Proportion) => `${counts(rate.fruits, rate.flowers)} ont noué`,
   rateLabel: ({ storage, estimate }: StorageRate): string =>
-    `${storageLabel(storage)} : ${estimate === null ? CANNOT_TELL : inTen(estimate)}`,
+    `${shortLabel(storage)} : ${estimate === null ? CANNOT_TELL : inTen(estimate)}`,
   /** None or all of them: no rate, only how far it could still be. */
   extremeLabel: ({ storage, fruits, lower, upper }: StorageRate): string =>
-    `${storageLabel(storage)} : ${fruits === 0 ? `jusqu’à ${limit(upper ?? 1)}` : `${limit(lower ?? 0)} ou plus`}`,
+    `${shortLabel(storage)} : ${fruits === 0 ? `jusqu’à ${limit(upper ?? 1)}` : `${limit(lower ?? 0)} ou plus`}`,
   marks: (perMark: number): string =>
     perMark === 1
       ? 'Grande marque : a noué ; petit point : non.'

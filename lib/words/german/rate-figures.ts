@@ -67,10 +67,15 @@ function markIs(flowers: number): string {
   return flowers === 1 ? 'Ein Zeichen ist eine Blüte' : `Ein Zeichen sind ${flowersIn(flowers)}`;
 }
 
+/** Der Name, kurz genug für die Zeichnung. */
+function shortLabel(storage: string): string {
+  return storage === 'room' ? 'Zimmertemp.' : storageLabel(storage);
+}
+
 export const storageWords = {
   label: 'Fruchtansatz nach Lagerung des Pollens',
   columns: ['Pollen', 'angesetzt', 'Rate und Spanne'],
-  method: storageLabel,
+  method: shortLabel,
   took: ({ fruits, flowers }: Proportion) => `${counts(fruits, flowers)} angesetzt`,
   rateLabel: ({ storage, estimate }: StorageRate): string =>
     `${storageLabel(storage)}: ${estimate === null ? CANNOT_TELL : inTen(estimate)}`,
