@@ -108,6 +108,12 @@ export function codedAnalysis(
   const sources = files.map(({ name, text }) => ({ name, bytes: new TextEncoder().encode(text) }));
   const season = readSeason(sources, { endpoint: own.endpoint, ...(asOf === null ? {} : { asOf }) });
   const analysis = analyse(season, codedOptions(options, key));
-  const provenance = { ...analysis.provenance, coded: { level, rowsLeftOut: faulty(own) } };
+  const { options: used } = analysis.provenance;
+  // A wish names single plants, which a summary must not; the plan that is shown still keeps it.
+  const shown = level === 'summary' ? { ...used, must: [], atMost: [] } : used;
+  const provenance = {
+    ...analysis.provenance,
+    ...{ options: shown, coded: { level, rowsLeftOut: faulty(own) } },
+  };
   return { season, analysis: { ...analysis, provenance } };
 }

@@ -35,6 +35,15 @@ describe('a coded season', () => {
     expect(values('summary')).toContain('P01');
   });
 
+  it('says no wish in a summary, for a wish names single plants', () => {
+    const coded = codedFrom(own, { ...said, level: 'summary' }, key, 'key.json');
+    const must = [{ seedParent: 'Lantern Creek', pollenParent: 'Salt Moon', flowers: 1 }];
+    const atMost = [{ pollenParent: 'Salt Moon', flowers: 2 }];
+    const { options } = codedAnalysis(own, coded, { must, atMost }).analysis.provenance;
+    expect([options.must, options.atMost]).toEqual([[], []]);
+    expect(JSON.stringify(options)).not.toMatch(/"P\d\d"/);
+  });
+
   it('names the key’s file where dates cannot be moved', () => {
     const far = {
       ...own,
