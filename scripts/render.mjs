@@ -47,8 +47,9 @@ function freshLoader() {
 /**
  * What makes the files of the demo season's site, as `fruitodds site` makes them of a grower's, with the library's own
  * pages. It may be asked again and again: fits are kept while the data are the same, pages while their notebook is too.
+ * English alone where no languages are named: a watch has one second.
  */
-export async function siteMaker(api = []) {
+export async function siteMaker(api = [], languages = ['en']) {
   const { analyse, readSeason } = await fromDist('lib', 'index.js');
   const { cleanFiles, siteDownloads } = await fromDist('lib', 'command', 'site-downloads.js');
   const { renderSite: render } = await fromDist('lib', 'notebook', 'render-site.js');
@@ -73,7 +74,7 @@ export async function siteMaker(api = []) {
       season,
       analysis,
       { downloads, otherPages, invented: true, kept },
-      ['en'],
+      languages,
       load,
     );
     const listed = new Set(otherPages.map(({ name }) => name));
@@ -110,7 +111,8 @@ export function faultText(error) {
 /** Renders everything, then puts it in place at once; the exit status. What fails leaves the old site as it was. */
 export async function renderSite(folder = join(root, 'site'), api = []) {
   try {
-    const { files, leftOut } = await (await siteMaker(api))();
+    const { LANGUAGES } = await fromDist('lib', 'words', 'languages.js');
+    const { files, leftOut } = await (await siteMaker(api, LANGUAGES))();
     (await siteWriter(folder))(files);
     const pages = files.map(({ name }) => name).filter((name) => !name.startsWith('api/'));
     console.log(`${folder}: ${pages.join(', ')}${api.length > 0 ? `, api (${api.length} files)` : ''}`);

@@ -11,7 +11,7 @@ import { pagesOfAllKinds } from './seasons-of-all-kinds.ts';
  */
 
 const pages = readdirSync(join(root, 'site')).filter(
-  (name) => name.endsWith('.html') && !/<script\b/.test(siteText(name)),
+  (name) => /^[^.]+\.html$/.test(name) && !/<script\b/.test(siteText(name)),
 );
 
 /** Pages and sections that may use the words of statistics. */
