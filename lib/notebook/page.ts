@@ -104,8 +104,8 @@ export function framedPage(
 <header>
 <h1>${escapeHtml(notebook.title)}</h1>
 <p>${escapeHtml(notebook.description)}</p>
-</header>
-${unreadMarkup(words)}${twinsMarkup(place, words)}${pagesMarkup(place, words).markup}${contents}<main id="main">
+${unreadMarkup(words)}</header>
+${twinsMarkup(place, words)}${pagesMarkup(place, words).markup}${contents}<main id="main">
 ${sections.join('')}</main>
 </body>
 </html>

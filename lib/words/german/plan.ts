@@ -114,7 +114,7 @@ export const planWords = {
       `${wholeNumber(last.expectedVarieties - first!.expectedVarieties)} Kreuzungen mehr.`
     );
   },
-  columns: ['Mischung', 'Früchte', 'Kreuzungen mit einer Frucht'],
+  columns: ['Mischung', 'Früchte', 'Kreuzungen mit Frucht'],
   cells: (mix: Mix, at: number): readonly string[] => [
     mixLabel(mix.name, String(at + 1)),
     `${wholeNumber(mix.expectedFruits)} (${wholeNumber(mix.fruits.percentile10)} bis ${wholeNumber(mix.fruits.percentile90)})`,
