@@ -113,7 +113,9 @@ describe('the compiled command', () => {
     const words = ['site', demo('crosses.csv'), demo('vials.csv'), '-o', 'my season/'];
     const { status, stdout, stderr } = fruitodds(words);
     expect([status, stderr]).toEqual([0, '']);
-    expect(stdout).toMatch(/^Wrote \d+ files \(\d+ kB\) to my season\/: open index\.html in it\.\n$/);
+    expect(stdout).toMatch(
+      /^Wrote \d+ files \((?:\d+ kB|\d+\.\d MB)\) to my season\/: open index\.html in it\.\n$/,
+    );
     const site = readdirSync(join(folder, 'my season'));
     expect(site).toEqual(
       expect.arrayContaining([

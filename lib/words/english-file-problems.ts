@@ -164,7 +164,7 @@ export const FILE_PROBLEMS: Readonly<Record<FileProblemCode, ProblemSentence>> =
     'If that is wrong, give --date-order or write the dates as YYYY-MM-DD.',
   ],
   'date-serial-read': ({ column: header, details, value }) => [
-    `${cited(header)} holds a spreadsheet's own numbers for days: ${cited(value)} in row ${details.row} is read as ${details.date}.`,
+    `The column ${cited(header)} holds a spreadsheet's own numbers for days: ${cited(value)} in row ${details.row} is read as ${details.date}.`,
     details.system === 1900
       ? 'If all are four years too early, give --date-system 1904; else nothing needs doing.'
       : 'If all are four years too late, give --date-system 1900; else nothing needs doing.',
