@@ -58,7 +58,8 @@ const textOf = (text: string | null): string => (text ?? '').replaceAll(/[^\S\u2
 /** The parts of a page: a row of a table is one, its cells apart. Headings are prose of the notebook alone. */
 function readParts(text: string): string[] {
   const { document } = parseHTML(text);
-  const parts = 'header p, main p, main li, main figcaption, main caption, main tr, svg title, svg desc';
+  const parts =
+    'header p:not(.unread), main p, main li, main figcaption, main caption, main tr, svg title, svg desc';
   return [...document.querySelectorAll(parts)]
     .filter((part) => part.closest('.working') === null && part.querySelector('p, li') === null)
     .map((part) =>

@@ -7,7 +7,9 @@ const page = readFileSync(new URL('../../reports/limitations.md', import.meta.ur
 /** The page in each language, and the heading above its list of missed aims. */
 const ASKED = [
   ['limitations.md', '## Which aims are missed?'],
+  ['limitations.de.md', '## Welche Ziele sind verfehlt?'],
   ['limitations.es.md', '## ¿Qué metas no se alcanzan?'],
+  ['limitations.fr.md', '## Quels buts sont manqués ?'],
 ] as const;
 
 interface World {

@@ -17,13 +17,13 @@ const LABELS: ReadonlyMap<string, string> = new Map([
 
 export const commandWords = {
   working: 'Calcul en cours…',
-  wrote: (file: string): string => `Fichier écrit : ${file}.`,
+  wrote: (file: string): string => `Fichier écrit : ${file}.`,
   wroteSite: (files: number, bytes: number, folder: string): string =>
-    `${counted(files, 'fichier')} (${fileSize(bytes)}) dans ${folder} : y ouvrir index.html.`,
+    `${counted(files, 'fichier')} (${fileSize(bytes)}) dans ${folder} : y ouvrir index.html.`,
   pageLeftOut: (page: string, packageName: string): string =>
-    `fruitodds : la page ${page} manque, car le paquet ${packageName} n’est pas installé.`,
+    `fruitodds : la page ${page} manque, car le paquet ${packageName} n’est pas installé.`,
   useOnPast: (useOn: string, last: string): string =>
-    `fruitodds : --use-on ${useOn} précède la dernière pollinisation, ${last} : les conseils sur les tubes valent pour un jour passé. ` +
+    `fruitodds : --use-on ${useOn} précède la dernière pollinisation, ${last} : les conseils sur les tubes valent pour un jour passé. ` +
     'Donner un --use-on plus tardif, ou l’ôter des réglages.',
   problems: (errors: number, warnings: number): string => {
     const parts = [
@@ -32,7 +32,7 @@ export const commandWords = {
     ];
     return parts.length === 0
       ? ''
-      : `fruitodds : ${joined(parts)} dans les fichiers ; fruitodds check les nomme tous.`;
+      : `fruitodds : ${joined(parts)} dans les fichiers ; fruitodds check les nomme tous.`;
   },
   mendFirst: 'Corriger ce que check a nommé, puis relancer.',
   downloadLabel: (name: string): string => LABELS.get(name) ?? name,
@@ -47,9 +47,9 @@ const KINDS: Readonly<Record<string, string>> = {
 export const checkWords = {
   rows: ({ kind, rows, used, leftOut }: Pick<SeasonFile, 'kind' | 'rows' | 'used' | 'leftOut'>): string =>
     `${KINDS[kind] ?? 'aucun de nos fichiers'}, ${counted(rows, 'ligne')}, ${wholeNumber(used)} utilisées, ${wholeNumber(leftOut)} écartées`,
-  toMend: (fix: string): string => `À faire : ${fix}`,
+  toMend: (fix: string): string => `À faire : ${fix}`,
   nothing: 'Rien à corriger.',
-  errors: 'Erreurs : ce qu’elles nomment est écarté',
-  warnings: 'Avertissements : les lignes sont utilisées',
-  noticed: 'Remarqué : rien à corriger si c’est juste',
+  errors: 'Erreurs : ce qu’elles nomment est écarté',
+  warnings: 'Avertissements : les lignes sont utilisées',
+  noticed: 'Remarqué : rien à corriger si c’est juste',
 };

@@ -179,7 +179,7 @@ export const ageWords = {
   axis: 'âge du pollen en jours',
   fresh: ({ fruits, flowers }: Proportion) => `frais ${counts(fruits, flowers)}`,
   counted: storageLabel,
-  estimated: 'estimé ; fines : aussi probables',
+  estimated: 'estimé ; fines : aussi probables',
   oldest: (oldestDays: number) => `rien de connu après ${counted(oldestDays, 'jour')}`,
   /** The ends of the curve: the section's own sentence counts flowers and says the half age. */
   finding: (storage: string, young: AgePoint, old: AgePoint): string =>
