@@ -22,6 +22,7 @@ nav li{break-inside:avoid;padding:.2rem 0}
 nav a{display:inline-block;padding:.3rem 0;vertical-align:top}
 @supports (baseline-source:first){nav a{vertical-align:baseline;baseline-source:first}}
 nav h2{font-size:1rem;border:0;padding:0}
+.languages ul{display:flex;flex-wrap:wrap;gap:0 1.25rem;list-style:none;margin:0;padding:0}
 .pages details{margin:0}
 .pages ul{list-style:none;padding:0 0 .5rem;margin:0;columns:2 14rem}
 .pages [aria-current]{color:inherit;font-weight:600;text-decoration:none}
