@@ -2,6 +2,7 @@ import { expect, it } from 'vitest';
 import { uncountable } from '../../lib/analysis/refusal.ts';
 import { readSeason } from '../../lib/season/read-season.ts';
 import { failureWords } from '../../lib/words/english-failures.ts';
+import { LANGUAGES, wordsIn } from '../../lib/words/languages.ts';
 import { refusalDetails } from '../../lib/words/refusals.ts';
 
 const HEAD = 'cross_id,pollination_date,seed_parent,pollen_parent,storage,outcome';
@@ -35,4 +36,14 @@ it('puts the open question into the sentence', () => {
   expect(said(asked)).not.toContain('1.csv');
   // Of several files it says which.
   expect(said(VIALS, asked)).toContain('2.csv: The column "pollination_date"');
+});
+
+it.each(LANGUAGES)('says in %s too which of several files a question is about', async (language) => {
+  const words = await wordsIn(language);
+  const bytes = (text: string) => new TextEncoder().encode(text);
+  const season = readSeason([
+    { name: 'vials.csv', bytes: bytes(VIALS) },
+    { name: 'crosses.csv', bytes: bytes(`${HEAD}\nT1,03/04/2025,A,B,fresh,fruit`) },
+  ]);
+  expect(words.refusalDetails(uncountable(season)!, season).cause).toMatch(/^crosses\.csv: /);
 });

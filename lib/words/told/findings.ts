@@ -18,18 +18,21 @@ function groupSaid({ faults, fix }: Group): string {
   return `${said.join(' ')} ${fix}`;
 }
 
-/** What the files of a season hold, each finding with its file. */
+/** What the files of a season hold, each finding with its file; `mark` stands between the two. */
 export function findingsTold<File extends { readonly file: string }>(
   files: readonly File[],
   fileFindings: (file: File) => { readonly groups: readonly Group[]; readonly notices: readonly string[] },
+  mark = ':',
 ): FindingsSaid {
   const found = files.map((file) => ({ file: file.file, ...fileFindings(file) }));
   const of = (severity: Group['severity']) =>
     found.flatMap(({ file, groups }) =>
-      groups.filter((group) => group.severity === severity).map((group) => `${file}: ${groupSaid(group)}`),
+      groups
+        .filter((group) => group.severity === severity)
+        .map((group) => `${file}${mark} ${groupSaid(group)}`),
     );
   return {
     toMend: [...of('error'), ...of('warning')],
-    noticed: found.flatMap(({ file, notices }) => notices.map((notice) => `${file}: ${notice}`)),
+    noticed: found.flatMap(({ file, notices }) => notices.map((notice) => `${file}${mark} ${notice}`)),
   };
 }
