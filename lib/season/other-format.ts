@@ -1,7 +1,16 @@
 /** Files of other kinds, told by how they begin, whatever they are called. */
 
 /** What a file is that is no table. */
-export type OtherFormat = 'pdf' | 'html' | 'json' | 'rtf' | 'picture';
+export type OtherFormat =
+  | 'pdf'
+  | 'html'
+  | 'json'
+  | 'rtf'
+  | 'picture'
+  /** Told by what is packed in them: `other-program.ts`. */
+  | 'document'
+  | 'slides'
+  | 'archive';
 
 /** How pictures begin: JPEG, PNG, GIF, TIFF in both byte orders, RIFF (WebP), and what telephones take (ISO base media). */
 const PICTURES: readonly (readonly [at: number, bytes: readonly number[]])[] = [

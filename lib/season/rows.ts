@@ -3,6 +3,7 @@
 import type { DateSystem } from './date-cell.ts';
 import type { DecodedText } from './encoding.ts';
 import type { OtherFormat } from './other-format.ts';
+import type { OtherSheet } from './other-program.ts';
 
 /** One record: `line` is the file's line where it starts, `row` what a spreadsheet shows. */
 export interface Row {
@@ -36,8 +37,8 @@ export interface Rows {
   /** The row in which a quotation mark is opened and never closed. */
   readonly openQuote: Row | null;
   readonly fault: FileFault | null;
-  /** What the file is, where it is no table. */
-  readonly format?: OtherFormat;
+  /** What the file is, where it is no table or another program's. */
+  readonly format?: OtherFormat | OtherSheet;
   /** The sheet of a workbook; null in other files. */
   readonly sheet: string | null;
   /** Whether every line stood in quotation marks as a whole. */

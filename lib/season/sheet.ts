@@ -108,7 +108,7 @@ const NO_HEADER: Header = {
 
 /** What the sentences on files that cannot be read need. */
 function faultDetails(bytes: Uint8Array, fault: FileFault, format = ''): ProblemParts {
-  if (fault === 'other-format') return { details: { format } };
+  if (fault === 'other-format' || fault === 'spreadsheet-file') return { details: { format } };
   if (fault === 'workbook-too-large') return { details: { most: MOST_UNZIPPED_BYTES, cells: MOST_CELLS } };
   return fault === 'file-too-large' ? { details: { bytes: bytes.length, most: MOST_BYTES } } : {};
 }

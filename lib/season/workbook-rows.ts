@@ -44,7 +44,7 @@ function placedSheet({ rows: sheetRows, ...sheet }: WorkbookSheet, map: HeaderMa
  */
 export function workbookRows(bytes: Uint8Array, map: HeaderMap): Rows[] {
   const book = readWorkbook(bytes);
-  if ('fault' in book) return [{ ...NOTHING, rows: [], sheet: null, passedOver: [], fault: book.fault }];
+  if ('fault' in book) return [{ ...NOTHING, rows: [], sheet: null, passedOver: [], ...book }];
   const filled = book.sheets.map((sheet) => placedSheet(sheet, map)).filter(({ rows }) => rows.length > 0);
   const understood = filled.filter(({ score }) => score > 1);
   // What a grower has hidden is an older copy or a help for formulas; alone it may be meant.

@@ -3,6 +3,7 @@
 import type { DateSystem } from './date-cell.ts';
 import { decodeText } from './encoding.ts';
 import { type NumberShown, numberStyles } from './number-formats.ts';
+import { compoundFile, type OtherProgram, otherArchive } from './other-program.ts';
 import { type SheetCells, sheetCells, unescaped } from './sheet-cells.ts';
 import { walkXml } from './xml.ts';
 import { unzipped, ZipFault } from './zip.ts';
@@ -16,7 +17,8 @@ export interface WorkbookSheet extends SheetCells {
 /** The sheets of a workbook, or why it could not be read. */
 export type Workbook =
   | { readonly sheets: readonly WorkbookSheet[]; readonly dateSystem: DateSystem }
-  | { readonly fault: 'workbook-broken' | 'workbook-too-large' | 'workbook-locked' | 'spreadsheet-file' };
+  | OtherProgram
+  | { readonly fault: 'workbook-broken' | 'workbook-too-large' };
 
 const PARTS = /^(?:_rels\/\.rels|.*\.xml|.*\.xml\.rels)$/;
 /** Parts of a workbook that hold no cell. */
@@ -110,10 +112,11 @@ function contentsOf(xml: string): Contents {
   return { sheets, date1904 };
 }
 
-function bookOf(parts: Parts): Workbook {
+/** The workbook among an archive's parts; null where there is none. */
+function bookOf(parts: Parts): Workbook | null {
   const book = parts.relations('').byType.get('officeDocument') ?? 'xl/workbook.xml';
   const xml = parts.text(book);
-  if (xml === undefined || !/<(?:\w+:)?workbook[\s>]/.test(xml)) return { fault: 'spreadsheet-file' };
+  if (xml === undefined || !/<(?:\w+:)?workbook[\s>]/.test(xml)) return null;
   const { sheets, date1904 } = contentsOf(xml);
   const { byId, byType } = parts.relations(book);
   const styles = parts.text(byType.get('styles') ?? '');
@@ -131,15 +134,6 @@ function bookOf(parts: Parts): Workbook {
   return { sheets: read, dateSystem: context.dateSystem };
 }
 
-/** The name that a locked workbook's older container gives to what it hides, in UTF-16. */
-const LOCKED = [...'EncryptedPackage'].flatMap((letter) => [letter.charCodeAt(0), 0]);
-
-function holds(bytes: Uint8Array, wanted: readonly number[]): boolean {
-  for (let at = bytes.indexOf(wanted[0]); at >= 0; at = bytes.indexOf(wanted[0], at + 1))
-    if (wanted.every((byte, i) => bytes[at + i] === byte)) return true;
-  return false;
-}
-
 /** Whether bytes begin as a zip archive does. */
 function isArchive(bytes: Uint8Array): boolean {
   return bytes[0] === 0x50 && bytes[1] === 0x4b;
@@ -148,12 +142,17 @@ function isArchive(bytes: Uint8Array): boolean {
 /**
  * Reads a workbook that `isSpreadsheet` has recognised by its first bytes, whatever the file is called.
  *
- * @returns its sheets; `spreadsheet-file` where another program's format would have to be known
+ * @returns its sheets; what else the file is where another program's format would have to be known
  */
 export function readWorkbook(bytes: Uint8Array): Workbook {
-  if (!isArchive(bytes)) return { fault: holds(bytes, LOCKED) ? 'workbook-locked' : 'spreadsheet-file' };
+  if (!isArchive(bytes)) return compoundFile(bytes);
+  const names: string[] = [];
+  const wanted = (name: string): boolean => {
+    names.push(name);
+    return PARTS.test(name) && !ELSEWHERE.test(name);
+  };
   try {
-    return bookOf(new Parts(unzipped(bytes, (name) => PARTS.test(name) && !ELSEWHERE.test(name))));
+    return bookOf(new Parts(unzipped(bytes, wanted))) ?? otherArchive(bytes, names);
   } catch (error) {
     return {
       fault:

@@ -25,6 +25,17 @@ const FORMATS: Readonly<Record<string, string>> = {
   json: 'JSON',
   rtf: 'a text document (RTF)',
   picture: 'a picture',
+  document: 'a document (.docx, .doc, .odt)',
+  slides: 'slides (.pptx, .ppt, .odp)',
+  archive: 'a packed folder (.zip)',
+};
+
+/** Sheets of other programs. */
+const SHEETS: Readonly<Record<string, string>> = {
+  xls: 'an older workbook (.xls)',
+  xlsb: 'a binary workbook (.xlsb)',
+  ods: 'an OpenDocument sheet (.ods)',
+  numbers: 'a Numbers sheet (.numbers)',
 };
 
 /** Why the dates of a column have an order: what one of them cannot be, and which number is the year. */
@@ -61,9 +72,9 @@ export const FILE_PROBLEMS: Readonly<Record<FileProblemCode, ProblemSentence>> =
     'Write one row for each flower, vial or plant.',
   ],
   'not-text': () => ['The file is not a text.', 'Save the sheet as CSV (UTF-8) and give that file.'],
-  'spreadsheet-file': () => [
-    'The file is of another program (.xls, .ods, .numbers, a document or the like), and cannot be read here.',
-    'Open it there, choose "Save as" or "Export" and .xlsx or CSV (UTF-8), and give that file.',
+  'spreadsheet-file': ({ details }) => [
+    `The file is ${SHEETS[details.format] ?? 'of another program'}, and cannot be read here.`,
+    'Open it in its own program, choose "Save as" or "Export" and .xlsx or CSV (UTF-8), and give that file.',
   ],
   'other-format': ({ details }) => [
     `The file is ${FORMATS[details.format]}, not a table, whatever it is called.`,

@@ -56,7 +56,8 @@ describe('readWorkbook', () => {
     const badXml = workbookParts({ sheets: [{ name: 'A', rows: '<row><c>' }] });
     expect(readWorkbook(zipSync(badXml))).toEqual({ fault: 'workbook-broken' });
     expect(readWorkbook(zipSync({ 'content.xml': new Uint8Array(9) }))).toEqual({
-      fault: 'spreadsheet-file',
+      fault: 'other-format',
+      format: 'archive',
     });
     const old = Uint8Array.of(0xd0, 0xcf, 0x11, 0xe0, 1, 2, 3);
     expect(readWorkbook(old)).toEqual({ fault: 'spreadsheet-file' });

@@ -24,6 +24,16 @@ const FORMATS: Readonly<Record<string, string>> = {
   json: 'du JSON',
   rtf: 'un document texte (RTF)',
   picture: 'une image',
+  document: 'un document (.docx, .doc, .odt)',
+  slides: 'une présentation (.pptx, .ppt, .odp)',
+  archive: 'un dossier compressé (.zip)',
+};
+
+const SHEETS: Readonly<Record<string, string>> = {
+  xls: 'un ancien classeur (.xls)',
+  xlsb: 'un classeur binaire (.xlsb)',
+  ods: 'une feuille OpenDocument (.ods)',
+  numbers: 'une feuille Numbers (.numbers)',
 };
 
 const KINDS: Readonly<Record<string, string>> = {
@@ -62,9 +72,9 @@ export const FILE_PROBLEMS: Readonly<Record<FileProblemCode, ProblemSentence>> =
     'Le fichier n’est pas un texte.',
     'Enregistrer la feuille en CSV (UTF-8) et donner ce fichier.',
   ],
-  'spreadsheet-file': () => [
-    'Le fichier est d’un autre programme (.xls, .ods, .numbers, un document ou autre) et ne peut pas être lu ici.',
-    `L’ouvrir là-bas, choisir « Enregistrer sous » ou « Exporter » et ${AS_CSV}, et donner ce fichier.`,
+  'spreadsheet-file': ({ details }) => [
+    `Le fichier est ${SHEETS[details.format] ?? 'd’un autre programme'} et ne peut pas être lu ici.`,
+    `L’ouvrir dans son propre programme, choisir « Enregistrer sous » ou « Exporter » et ${AS_CSV}, et donner ce fichier.`,
   ],
   'other-format': ({ details }) => [
     `Le fichier est ${FORMATS[details.format]}, pas un tableau, quel que soit son nom.`,

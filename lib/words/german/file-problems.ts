@@ -21,6 +21,16 @@ const FORMATS: Readonly<Record<string, string>> = {
   json: 'JSON',
   rtf: 'ein Textdokument (RTF)',
   picture: 'ein Bild',
+  document: 'ein Textdokument (.docx, .doc, .odt)',
+  slides: 'eine Präsentation (.pptx, .ppt, .odp)',
+  archive: 'ein gepackter Ordner (.zip)',
+};
+
+const SHEETS: Readonly<Record<string, string>> = {
+  xls: 'eine ältere Arbeitsmappe (.xls)',
+  xlsb: 'eine binäre Arbeitsmappe (.xlsb)',
+  ods: 'eine OpenDocument-Tabelle (.ods)',
+  numbers: 'eine Numbers-Tabelle (.numbers)',
 };
 
 const orderEvidence = ({ value, details: { order, row, rival, byYear } }: Problem): string =>
@@ -63,9 +73,9 @@ export const FILE_PROBLEMS: Readonly<Record<FileProblemCode, ProblemSentence>> =
     'Die Datei ist kein Text.',
     'Das Blatt als CSV (UTF-8) speichern und diese Datei angeben.',
   ],
-  'spreadsheet-file': () => [
-    'Die Datei gehört einem anderen Programm (.xls, .ods, .numbers, ein Dokument oder dergleichen) und ist hier nicht lesbar.',
-    `Dort öffnen, „Speichern unter“ oder „Exportieren“ ${CSV_OR_XLSX} wählen und diese Datei angeben.`,
+  'spreadsheet-file': ({ details }) => [
+    `Die Datei ist ${SHEETS[details.format] ?? 'die eines anderen Programms'} und hier nicht lesbar.`,
+    `Im eigenen Programm öffnen, „Speichern unter“ oder „Exportieren“ ${CSV_OR_XLSX} wählen und diese Datei angeben.`,
   ],
   'other-format': ({ details }) => [
     `Die Datei ist ${FORMATS[details.format]} und keine Tabelle, wie auch immer sie heißt.`,

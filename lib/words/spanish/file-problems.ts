@@ -24,6 +24,16 @@ const FORMATS: Readonly<Record<string, string>> = {
   json: 'JSON',
   rtf: 'un documento de texto (RTF)',
   picture: 'una imagen',
+  document: 'un documento (.docx, .doc, .odt)',
+  slides: 'una presentación (.pptx, .ppt, .odp)',
+  archive: 'una carpeta comprimida (.zip)',
+};
+
+const SHEETS: Readonly<Record<string, string>> = {
+  xls: 'un libro antiguo (.xls)',
+  xlsb: 'un libro binario (.xlsb)',
+  ods: 'una hoja OpenDocument (.ods)',
+  numbers: 'una hoja de Numbers (.numbers)',
 };
 
 /** Why the dates of a column have an order: what one of them cannot be, and which number is the year. */
@@ -63,9 +73,9 @@ const UNREADABLE = {
     'Escriba una fila por cada flor, vial o planta.',
   ],
   'not-text': () => ['El archivo no es un texto.', 'Guarde la hoja como CSV (UTF-8) y dé ese archivo.'],
-  'spreadsheet-file': () => [
-    'El archivo es de otro programa (.xls, .ods, .numbers, un documento o similar) y aquí no se puede leer.',
-    `Ábralo allí, elija «Guardar como» o «Exportar», ${AS_CSV}.`,
+  'spreadsheet-file': ({ details }) => [
+    `El archivo es ${SHEETS[details.format] ?? 'de otro programa'} y aquí no se puede leer.`,
+    `Ábralo en su propio programa, elija «Guardar como» o «Exportar», ${AS_CSV}.`,
   ],
   'other-format': ({ details }) => [
     `El archivo es ${FORMATS[details.format]}, no una tabla, se llame como se llame.`,
