@@ -109,6 +109,7 @@ export * from './words/numbers.ts';
 export * from './words/old-vials.ts';
 export * from './words/pair-evidence.ts';
 export * from './words/plan.ts';
+export * from './words/priors.ts';
 export * from './words/review.ts';
 export * from './words/season-facts.ts';
 export * from './words/seed-list.ts';

@@ -13,6 +13,10 @@ import { agedFlowers } from './within-between.ts';
 /** A prior as it was used, in words a statistician can check: normal, half-normal, truncated normal. */
 export interface PriorRecord {
   readonly parameter: string;
+  /** What it is about; `of` is the stored method or the random effect, `atDays` the age it is stated at. */
+  readonly about: 'fresh' | 'storage' | 'age' | 'share' | 'mean-age' | 'sd' | 'incompatible';
+  readonly of: string | null;
+  readonly atDays: number | null;
   readonly distribution: 'normal' | 'half-normal' | 'normal below 0' | 'logit-normal';
   readonly centre: number;
   readonly spread: number;
@@ -137,28 +141,42 @@ function emptyRecord(
 
 /** The priors in the order of the model's terms. */
 export function priorRecords(priors: Priors, methods: readonly string[]): PriorRecord[] {
-  const normal = (parameter: string, { mean, sd, below }: { mean: number; sd: number; below?: number }) => ({
+  const normal = (
+    parameter: string,
+    what: Pick<PriorRecord, 'about' | 'of' | 'atDays'>,
+    { mean, sd, below }: { mean: number; sd: number; below?: number },
+  ) => ({
     parameter,
+    ...what,
     distribution: below === undefined ? ('normal' as const) : ('normal below 0' as const),
     centre: mean,
     spread: sd,
   });
   return [
-    normal('fresh pollen, average pair', priors.intercept),
-    ...methods.flatMap((storage) => [
-      normal(`${storage} at age 0 against fresh`, priors.storage),
-      normal(`${storage} after ${referenceDays(storage)} days`, priors.age),
-      normal(`pair's share of ${storage}`, priors.share),
-      normal(`pair's mean age of ${storage}`, priors.meanAge),
-    ]),
+    normal('fresh pollen, average pair', { about: 'fresh', of: null, atDays: null }, priors.intercept),
+    ...methods.flatMap((storage) => {
+      const days = referenceDays(storage);
+      const of = (about: PriorRecord['about'], atDays: number | null = null) => ({
+        ...{ about, atDays },
+        of: storage,
+      });
+      return [
+        normal(`${storage} at age 0 against fresh`, of('storage'), priors.storage),
+        normal(`${storage} after ${days} days`, of('age', days), priors.age),
+        normal(`pair's share of ${storage}`, of('share'), priors.share),
+        normal(`pair's mean age of ${storage}`, of('mean-age'), priors.meanAge),
+      ];
+    }),
     ...Object.entries(priors.sds).map(([name, spread]) => ({
       parameter: `standard deviation of ${name}`,
+      ...{ about: 'sd' as const, of: name, atDays: null },
       distribution: 'half-normal' as const,
       centre: 0,
       spread,
     })),
     {
       parameter: 'share of incompatible pairs',
+      ...{ about: 'incompatible' as const, of: null, atDays: null },
       distribution: 'logit-normal' as const,
       centre: priors.incompatible.mean,
       spread: priors.incompatible.sd,

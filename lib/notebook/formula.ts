@@ -1,6 +1,6 @@
 /** A formula as MathML, which browsers draw and screen readers read, with the same said in words. */
 
-import type { FormulaWords } from '../words/formula-words.ts';
+import type { FormulaName, FormulaWords } from '../words/formula-words.ts';
 import { FORMULA_WORDS } from '../words/formula-words.ts';
 import type { Html, HtmlValue } from './html.ts';
 import { html } from './html.ts';
@@ -58,7 +58,7 @@ export function formula(...parts: readonly FormulaPart[]): Html {
 export function formulaIn(words: FormulaWords): (...parts: readonly FormulaPart[]) => Html {
   return (
     ...parts
-  ) => html`<math display="block" aria-label="${spoken(parts, words)}">${markupOf(parts)}</math>
+  ) => html`<math display="block" aria-label="${spoken(parts, words)}">${markupOf(parts, words)}</math>
 `;
 }
 
@@ -67,13 +67,13 @@ function isList(part: FormulaPart): part is readonly FormulaPart[] {
 }
 
 /** The element of a part; several stand in a row. */
-function markupOf(part: FormulaPart): Html {
+function markupOf(part: FormulaPart, words: FormulaWords): Html {
   if (typeof part === 'string') {
     const signs = signsOf(part);
-    return html`<mrow>${signs.map((sign, at) => [signMarkup(sign), spaceAfter(sign, signs[at + 1])])}</mrow>`;
+    return html`<mrow>${signs.map((sign, at) => [signMarkup(sign, words), spaceAfter(sign, signs[at + 1])])}</mrow>`;
   }
-  if (isList(part)) return html`<mrow>${part.map(markupOf)}</mrow>`;
-  const inside = part.inside.map(markupOf);
+  if (isList(part)) return html`<mrow>${part.map((each) => markupOf(each, words))}</mrow>`;
+  const inside = part.inside.map((each) => markupOf(each, words));
   return part.part === 'root' ? html`<msqrt>${inside}</msqrt>` : html`<mfrac>${inside}</mfrac>`;
 }
 
@@ -92,12 +92,19 @@ function signsOf(text: string): Sign[] {
   }));
 }
 
-function signMarkup({ text, below, above }: Sign): Html {
-  const base = baseMarkup(text);
-  if (below !== null && above !== null)
-    return html`<msubsup>${base}${markupOf(below)}${markupOf(above)}</msubsup>`;
-  if (below !== null) return html`<msub>${base}${markupOf(below)}</msub>`;
-  return above === null ? base : html`<msup>${base}${markupOf(above)}</msup>`;
+function signMarkup({ text, below, above }: Sign, words: FormulaWords): Html {
+  const base = baseMarkup(written(text, words));
+  const script = (text: string | null) => (text === null ? null : markupOf(text, words));
+  const [low, high] = [script(below), script(above)];
+  if (low !== null && high !== null) return html`<msubsup>${base}${low}${high}</msubsup>`;
+  if (low !== null) return html`<msub>${base}${low}</msub>`;
+  return high === null ? base : html`<msup>${base}${high}</msup>`;
+}
+
+/** A name or a number as the language writes it; signs are the same everywhere. */
+function written(text: string, { names, decimalMark }: FormulaWords): string {
+  if (Object.hasOwn(names, text)) return names[text as FormulaName];
+  return /^\d/.test(text) ? text.replace('.', decimalMark) : text;
 }
 
 /** Browsers set `log m` as `logm`: a name of several letters needs room, unless a sign with room of its own follows. */
@@ -132,7 +139,7 @@ function spokenSign({ text, below, above }: Sign, words: FormulaWords): string {
   const hat = text.endsWith(HAT);
   const plain = hat ? text.slice(0, -1) : text;
   return [
-    words.signs.get(plain) ?? plain,
+    words.signs.get(plain) ?? written(plain, words),
     ...(hat ? [words.hat] : []),
     ...(below === null ? [] : [words.sub, spoken(below, words)]),
     ...(above === null ? [] : [words.power, spoken(above, words)]),

@@ -1,7 +1,27 @@
 /** How a formula is read aloud: its signs and its parts, in English. */
 
+/** Names of several letters in formulas that are words, not signs such as log or RR. */
+export type FormulaName =
+  | 'upper'
+  | 'lower'
+  | 'estimate'
+  | 'fresh'
+  | 'pairs'
+  | 'vial'
+  | 'day'
+  | 'likelihood'
+  | 'prior'
+  | 'worth'
+  | 'weight'
+  | 'variance'
+  | 'fruits'
+  | 'varieties';
+
 /** Words for what a formula is made of. */
 export interface FormulaWords {
+  readonly decimalMark: string;
+  /** How each name is written and read. */
+  readonly names: Readonly<Record<FormulaName, string>>;
   readonly over: readonly [before: string, between: string, after: string];
   readonly root: readonly [before: string, after: string];
   readonly sub: string;
@@ -13,6 +33,23 @@ export interface FormulaWords {
 
 /** Formulas read in English. */
 export const FORMULA_WORDS: FormulaWords = {
+  decimalMark: '.',
+  names: {
+    upper: 'upper',
+    lower: 'lower',
+    estimate: 'estimate',
+    fresh: 'fresh',
+    pairs: 'pairs',
+    vial: 'vial',
+    day: 'day',
+    likelihood: 'likelihood',
+    prior: 'prior',
+    worth: 'worth',
+    weight: 'weight',
+    variance: 'variance',
+    fruits: 'fruits',
+    varieties: 'varieties',
+  },
   over: ['the fraction', 'over', 'end of fraction'],
   root: ['the square root of', 'end of root'],
   sub: 'sub',

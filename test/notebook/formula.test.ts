@@ -77,4 +77,10 @@ describe('a formula in a notebook of another language', () => {
     expect(label).toContain(` x ${between} n `);
     expect(shapeOf(said.markup)).toBe(shapeOf(formula('p̂ =', fraction('x', 'n')).markup));
   });
+
+  it('has its names and its decimal mark, seen and heard', async () => {
+    const said = libraryIn(await wordsIn('de')).formula('upper ≤ 0.05');
+    expect(shapeOf(said.markup)).toBe('mrow(mi:Obergrenze mo:≤ mn:0,05)');
+    expect(mathOf(said.markup).getAttribute('aria-label')).toBe('Obergrenze höchstens 0,05');
+  });
 });

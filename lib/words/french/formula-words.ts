@@ -2,6 +2,23 @@
 import type { FormulaWords } from '../formula-words.ts';
 
 export const FORMULA_WORDS: FormulaWords = {
+  decimalMark: ',',
+  names: {
+    upper: 'supérieure',
+    lower: 'inférieure',
+    estimate: 'estimation',
+    fresh: 'frais',
+    pairs: 'couples',
+    vial: 'tube',
+    day: 'jour',
+    likelihood: 'vraisemblance',
+    prior: 'a priori',
+    worth: 'valeur',
+    weight: 'poids',
+    variance: 'variance',
+    fruits: 'fruits',
+    varieties: 'variétés',
+  },
   over: ['la fraction', 'sur', 'fin de fraction'],
   root: ['la racine carrée de', 'fin de racine'],
   sub: 'indice',

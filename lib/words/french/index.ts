@@ -21,6 +21,7 @@ export * from './old-vials-page.ts';
 export * from './page.ts';
 export * from './pair-evidence.ts';
 export * from './plan.ts';
+export * from './priors.ts';
 export * from './problem-catalogue.ts';
 export * from './problem-groups.ts';
 export * from './problems.ts';

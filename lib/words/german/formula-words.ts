@@ -3,6 +3,23 @@
 import type { FormulaWords } from '../formula-words.ts';
 
 export const FORMULA_WORDS: FormulaWords = {
+  decimalMark: ',',
+  names: {
+    upper: 'Obergrenze',
+    lower: 'Untergrenze',
+    estimate: 'Schätzung',
+    fresh: 'frisch',
+    pairs: 'Paare',
+    vial: 'Röhrchen',
+    day: 'Tag',
+    likelihood: 'Likelihood',
+    prior: 'Prior',
+    worth: 'wert',
+    weight: 'Gewicht',
+    variance: 'Varianz',
+    fruits: 'Früchte',
+    varieties: 'Sorten',
+  },
   over: ['der Bruch', 'durch', 'Ende des Bruchs'],
   root: ['die Wurzel aus', 'Ende der Wurzel'],
   sub: 'Index',

@@ -17,6 +17,7 @@ export * from './page.ts';
 export * from './pages.ts';
 export * from './pair-evidence.ts';
 export * from './plan.ts';
+export * from './priors.ts';
 export * from './problem-catalogue.ts';
 export * from './problems.ts';
 export * from './rate-figures.ts';

@@ -3,6 +3,23 @@
 import type { FormulaWords } from '../formula-words.ts';
 
 export const FORMULA_WORDS: FormulaWords = {
+  decimalMark: ',',
+  names: {
+    upper: 'superior',
+    lower: 'inferior',
+    estimate: 'estimación',
+    fresh: 'fresco',
+    pairs: 'parejas',
+    vial: 'vial',
+    day: 'día',
+    likelihood: 'verosimilitud',
+    prior: 'a priori',
+    worth: 'valor',
+    weight: 'peso',
+    variance: 'varianza',
+    fruits: 'frutos',
+    varieties: 'variedades',
+  },
   over: ['la fracción', 'entre', 'fin de la fracción'],
   root: ['la raíz cuadrada de', 'fin de la raíz'],
   sub: 'sub',
