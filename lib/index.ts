@@ -117,6 +117,7 @@ export { seedGroups } from './words/told/seeds.ts';
 export * from './words/seeds.ts';
 export * from './words/settle.ts';
 export { pollenOf, storageLabel } from './words/storage.ts';
+export { standingOf, standings } from './words/told/vials.ts';
 export * from './words/sheet.ts';
 export * from './words/working.ts';
 

@@ -1,10 +1,11 @@
 /** Every vial's expected fruit set with its range against what is worth a flower, grouped by verdict. */
 import type { Markish } from '@observablehq/plot';
 import type { Analysis } from '../analyse.ts';
-import type { VialAdvice, VialVerdict } from '../decisions/vials.ts';
+import type { VialAdvice } from '../decisions/vials.ts';
 import { vialsWords } from '../words/choice-figures.ts';
 import type { Words } from '../words/languages.ts';
 import { RATE_AXIS } from '../words/rate-figures.ts';
+import { standingOf, standings, type VialStanding, vialsThat } from '../words/told/vials.ts';
 import type { Figure } from './figure.ts';
 import { type Label, labels, ranges, rateScale, SCALE_HEIGHT } from './marks.ts';
 import { fitted, textWidth } from './names.ts';
@@ -14,12 +15,12 @@ import { drawing, INNER_WIDTH, LINE, type Plot, TEXT_SIZE } from './sheet.ts';
 type VialsWords = Pick<Words, 'vialsWords' | 'RATE_AXIS'>;
 const ENGLISH: VialsWords = { vialsWords, RATE_AXIS };
 
-const VERDICTS: readonly VialVerdict[] = ['keep', 'use-first', 'test-first', 'discard'];
-const COLOURS: Readonly<Record<VialVerdict, string>> = {
+const COLOURS: Readonly<Record<VialStanding, string>> = {
   keep: 'var(--good)',
   'use-first': 'var(--accent)',
   'test-first': 'var(--quiet)',
   discard: 'var(--warn)',
+  empty: 'var(--quiet)',
 };
 /** A drawing holds at most so many vials: with more it would not fit on a printed page. */
 const MOST_DRAWN = 24;
@@ -42,22 +43,22 @@ function surestFirst(vials: readonly VialAdvice[]): VialAdvice[] {
   return [...vials].sort((a, b) => (b.probabilityWorth ?? -1) - (a.probabilityWorth ?? -1));
 }
 
-function byVerdict(vials: readonly VialAdvice[]): (readonly [VialVerdict, VialAdvice[]])[] {
-  return VERDICTS.map(
-    (verdict) => [verdict, surestFirst(vials.filter((vial) => vial.verdict === verdict))] as const,
-  ).filter(([, some]) => some.length > 0);
+function byStanding(vials: readonly VialAdvice[]): (readonly [VialStanding, VialAdvice[]])[] {
+  return standings(vials)
+    .map((standing) => [standing, surestFirst(vialsThat(standing, vials))] as const)
+    .filter(([, some]) => some.length > 0);
 }
 
 function layoutOf(
-  groups: readonly (readonly [VialVerdict, readonly VialAdvice[]])[],
+  groups: readonly (readonly [VialStanding, readonly VialAdvice[]])[],
   said: Words['vialsWords'],
 ): Layout {
   const rows: Row[] = [];
   const headings: Label[] = [];
   let top = TOP;
-  for (const [verdict, vials] of groups) {
-    const text = said.heading(verdict, vials.length);
-    headings.push({ x: 0, y: top + LINE / 2, text, colour: COLOURS[verdict], weight: 'bold' });
+  for (const [standing, vials] of groups) {
+    const text = said.heading(standing, vials.length);
+    headings.push({ x: 0, y: top + LINE / 2, text, colour: COLOURS[standing], weight: 'bold' });
     top += LINE;
     for (const vial of vials.slice(0, Math.max(0, MOST_DRAWN - rows.length))) {
       rows.push({ vial, top });
@@ -68,8 +69,13 @@ function layoutOf(
   return { rows, headings, bottom: top };
 }
 
+function isEmpty(vial: VialAdvice): boolean {
+  return standingOf(vial) === 'empty';
+}
+
 function rowLabels({ vial, top }: Row, said: Words['vialsWords']): Label[] {
-  const expected = said.expected(vial);
+  // Of an empty vial nothing can be expected: only its name stands there.
+  const expected = isEmpty(vial) ? '' : said.expected(vial);
   const room = INNER_WIDTH - textWidth(expected, TEXT_SIZE) - 8;
   return [
     { x: 0, y: top + LINE / 2, text: fitted(said.name(vial), room, TEXT_SIZE) },
@@ -115,7 +121,7 @@ export function vialsFigure(
 ): Figure | null {
   const said = inWords.vialsWords;
   if (vials.length === 0) return null;
-  const groups = byVerdict(vials);
+  const groups = byStanding(vials);
   const { rows, headings, bottom } = layoutOf(groups, said);
   const words = { label: said.label, description: said.description };
   const omitted: Label = {
@@ -124,16 +130,17 @@ export function vialsFigure(
     text: said.shown(rows.length, vials.length),
   };
   const all = rows.length === vials.length;
+  const filled = rows.filter(({ vial }) => !isEmpty(vial));
   const marks = (plot: Plot): Markish[] => [
     ...rateScale(plot, TOP, bottom, inWords.RATE_AXIS),
-    ...worthLine(plot, worth.value, rows, said),
+    ...worthLine(plot, worth.value, filled, said),
     ...ranges(
       plot,
-      rows.map(({ vial, top }) => ({
+      filled.map(({ vial, top }) => ({
         ...vial,
         y: top + LINE + 6,
         hollow: true,
-        colour: COLOURS[vial.verdict],
+        colour: COLOURS[standingOf(vial)],
       })),
     ),
     ...labels(plot, [...headings, ...rows.flatMap((row) => rowLabels(row, said)), ...(all ? [] : [omitted])]),
@@ -142,7 +149,7 @@ export function vialsFigure(
     kind: 'figure',
     name: 'vials',
     finding: said.finding(
-      groups.map(([verdict, some]) => [verdict, some.length]),
+      groups.map(([standing, some]) => [standing, some.length]),
       worth,
     ),
     ...words,

@@ -1,19 +1,20 @@
 import type { Analysis } from '../analyse.ts';
 import type { FreshVersusStored } from '../analysis/fresh-versus-stored.ts';
-import type { VialVerdict } from '../decisions/vials.ts';
 import { daysWithRange } from '../words/durations.ts';
 import { reasonSentence } from '../words/english.ts';
 import { counted, counts, difference, rate, rateWithRange, wholeNumber } from '../words/numbers.ts';
 import { mixGives, mixLabel, mixRisks, namedOf, planAnswer, planNotes } from '../words/plan.ts';
 import { storageLabel } from '../words/storage.ts';
+import { type VialStanding, vialsThat } from '../words/told/vials.ts';
 
 type Row = readonly [name: string, said: string];
 
-const VERDICTS: readonly (readonly [VialVerdict, string])[] = [
+const VERDICTS: readonly (readonly [VialStanding, string])[] = [
   ['keep', 'keep'],
   ['use-first', 'use first'],
   ['test-first', 'test first'],
   ['discard', 'discard'],
+  ['empty', 'empty'],
 ];
 
 function block(title: string, rows: readonly Row[]): string {
@@ -48,13 +49,12 @@ function halfAges({ halfAge }: Analysis): Row[] {
 }
 
 function vialRows({ vials }: Analysis): Row[] {
-  return VERDICTS.flatMap(([verdict, words]) =>
-    vials
-      .filter((vial) => vial.verdict === verdict)
-      .map((vial): Row => {
-        const record = vial.flowers === 0 ? 'not used yet' : `so far ${counts(vial.fruits, vial.flowers)}`;
-        return [vial.vial, `${words.padEnd(12)}${vial.pollenParent}, ${record}; expected ${rate(vial)}`];
-      }),
+  return VERDICTS.flatMap(([standing, words]) =>
+    vialsThat(standing, vials).map((vial): Row => {
+      const record = vial.flowers === 0 ? 'not used yet' : `so far ${counts(vial.fruits, vial.flowers)}`;
+      const expected = standing === 'empty' ? '' : `; expected ${rate(vial)}`;
+      return [vial.vial, `${words.padEnd(12)}${vial.pollenParent}, ${record}${expected}`];
+    }),
   );
 }
 

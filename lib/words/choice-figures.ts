@@ -1,7 +1,7 @@
 /** What the figures of pairs and vials say: sentences, names, labels, cells. */
 import type { PooledPair } from '../analysis/pairs.ts';
 import type { Worth } from '../analysis/worth.ts';
-import type { VialAdvice, VialVerdict } from '../decisions/vials.ts';
+import type { VialAdvice } from '../decisions/vials.ts';
 import type { Estimate } from '../proportions/interval.ts';
 import { VERDICT_LABELS } from './english-vials.ts';
 import {
@@ -16,6 +16,7 @@ import {
   wholeNumber,
 } from './numbers.ts';
 import { pollenOf, storageLabel } from './storage.ts';
+import { standingOf, type VialStanding } from './told/vials.ts';
 
 /** Seed parent first: "A × B" is not "B × A". */
 export function pairName({
@@ -61,18 +62,18 @@ function basisSaid({ storage, ageDays }: PooledPair['basis']): string {
 export const vialsWords = {
   label: 'Every vial against what is worth a flower',
   columns: ['vial', 'pollen of', 'verdict', 'its own record', 'expected', 'worth a flower'],
-  heading: (verdict: VialVerdict, vials: number) =>
-    `${capitalised(VERDICT_LABELS[verdict])}: ${wholeNumber(vials)}`,
+  heading: (standing: VialStanding, vials: number) =>
+    `${capitalised(VERDICT_LABELS[standing])}: ${wholeNumber(vials)}`,
   name: ({ vial, pollenParent }: VialAdvice) => `${vial} · ${pollenParent}`,
   expected: ({ estimate }: Estimate) => (estimate === null ? CANNOT_TELL : inTen(estimate)),
   shown: (drawn: number, all: number) =>
     `${wholeNumber(drawn)} of ${counted(all, 'vial')} drawn; all are in the table`,
   worth: (value: number) => `worth a flower: ${inTen(value)}`,
-  finding: (tally: readonly (readonly [VialVerdict, number])[], { value }: Worth): string => {
+  finding: (tally: readonly (readonly [VialStanding, number])[], { value }: Worth): string => {
     const verdicts = joined(
       tally
         .filter(([, vials]) => vials > 0)
-        .map(([verdict, vials]) => `${VERDICT_LABELS[verdict]} ${wholeNumber(vials)}`),
+        .map(([standing, vials]) => `${VERDICT_LABELS[standing]} ${wholeNumber(vials)}`),
     );
     const threshold =
       value === null
@@ -86,7 +87,7 @@ export const vialsWords = {
   cells: (vial: VialAdvice): readonly string[] => [
     vial.vial,
     `${vial.pollenParent}, ${storageLabel(vial.storage)}`,
-    VERDICT_LABELS[vial.verdict],
+    VERDICT_LABELS[standingOf(vial)],
     vial.flowers === 0 ? 'no flowers' : counts(vial.fruits, vial.flowers),
     rate(vial),
     vial.probabilityWorth === null ? CANNOT_TELL : likely(vial.probabilityWorth),

@@ -4,6 +4,7 @@ import type { NextTest, TestValue } from '../decisions/next-test.ts';
 import type { VialAdvice, VialVerdict } from '../decisions/vials.ts';
 import { reasonSentence } from './english.ts';
 import { counted, inTen, joined, likely } from './numbers.ts';
+import { standingOf, type VialStanding } from './told/vials.ts';
 
 type Reason = (then: string, yearLater: string) => string;
 
@@ -18,11 +19,12 @@ const REASONS: Readonly<Record<string, Reason>> = {
 };
 
 /** The verdicts as they are called everywhere. */
-export const VERDICT_LABELS: Readonly<Record<VialVerdict, string>> = {
+export const VERDICT_LABELS: Readonly<Record<VialStanding, string>> = {
   keep: 'keep',
   'use-first': 'use first',
   'test-first': 'test first',
   discard: 'discard',
+  empty: 'empty',
 };
 
 const WITHOUT_NUMBER: Readonly<Record<string, string>> = {
@@ -42,6 +44,13 @@ export function recordSaid({ fruits, flowers }: Pick<VialAdvice, 'fruits' | 'flo
   return `${fruits} of its ${flowers} flowers took`;
 }
 
+/** Of an empty vial only its record counts, and whether its father has pollen elsewhere. */
+function emptySaid(advice: VialAdvice): string {
+  const { lastOfParent, pollenParent } = advice;
+  const last = lastOfParent ? ` No vial of ${pollenParent} has pollen left: collect new.` : '';
+  return `${recordSaid(advice)}. By your list it is empty: no dose is left.${last}`;
+}
+
 /**
  * The sentence behind a verdict: the vial's own record, then the probabilities; for the last vial of a father that is to be
  * discarded, the warning besides.
@@ -52,17 +61,17 @@ export function recordSaid({ fruits, flowers }: Pick<VialAdvice, 'fruits' | 'flo
  */
 export function vialReason(advice: VialAdvice): string {
   const { reasonCode, probabilityWorth, probabilityWorthYearLater, warnings, pollenParent } = advice;
+  if (standingOf(advice) === 'empty') return emptySaid(advice);
   const reason = REASONS[reasonCode];
   const last = warnings.includes('last-vial')
     ? ` It is the last vial of ${pollenParent}: collect new pollen before you discard it.`
     : '';
-  const empty = warnings.includes('no-doses-left') ? ' By your list it is empty: no dose is left.' : '';
   const record = recordSaid(advice);
   if (reason !== undefined && probabilityWorth !== null && probabilityWorthYearLater !== null) {
-    return `${record}; ${reason(likely(probabilityWorth), likely(probabilityWorthYearLater))}${last}${empty}`;
+    return `${record}; ${reason(likely(probabilityWorth), likely(probabilityWorthYearLater))}${last}`;
   }
   const why = WITHOUT_NUMBER[reasonCode];
-  return `${record}${why === undefined ? `. ${reasonSentence(reasonCode)}` : `; ${why}`}${last}${empty}`;
+  return `${record}${why === undefined ? `. ${reasonSentence(reasonCode)}` : `; ${why}`}${last}`;
 }
 
 /** "keep if both take, discard if none does": what the outcomes would make of a verdict that is now another. */

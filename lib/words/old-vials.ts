@@ -5,7 +5,15 @@ import { days } from './durations.ts';
 import { recordSaid, VERDICT_LABELS } from './english-vials.ts';
 import { CANNOT_TELL, capitalised, counted, counts, joined, likely, rate, wholeNumber } from './numbers.ts';
 import { storageLabel } from './storage.ts';
-import { byRecord, lastVials, oldestFirst, vialAges } from './told/vials.ts';
+import {
+  byRecord,
+  lastVials,
+  oldestFirst,
+  standingOf,
+  standings,
+  vialAges,
+  vialsThat,
+} from './told/vials.ts';
 
 /**
  * "14 of 20 vials will be older than a year on 2026-09-14; the oldest is F-02 (Copper Tide), about 4 years (1548 days)."
@@ -14,13 +22,20 @@ import { byRecord, lastVials, oldestFirst, vialAges } from './told/vials.ts';
  */
 export function oldVialsAnswer(vials: readonly VialAdvice[], useOn: string | null): string {
   const ages = vialAges(vials);
-  if (useOn === null || ages === null) return 'No vial could be judged, so there is no age to tell.';
-  const { oldest, old, tried } = ages;
+  if (useOn === null || ages === null)
+    return `No vial could be judged, so there is no age to tell.${emptySaid(vials)}`;
+  const { oldest, old, tried, all } = ages;
   return (
-    `${counts(old, vials.length)} vials will be older than a year on ${useOn}; the oldest is ${oldest.vial} (${oldest.pollenParent}), ` +
-    `${days(oldest.ageDays)}. ${capitalised(counts(tried, vials.length))} have flowers of their own to go by; the others are judged by ` +
-    'their father, their age and how they were kept.'
+    `${counts(old, all)} vials will be older than a year on ${useOn}; the oldest is ${oldest.vial} (${oldest.pollenParent}), ` +
+    `${days(oldest.ageDays)}. ${capitalised(counts(tried, all))} have flowers of their own to go by; the others are judged by ` +
+    `their father, their age and how they were kept.${emptySaid(vials)}`
   );
+}
+
+/** "1 vial is empty."; empty itself where none is. */
+function emptySaid(vials: readonly VialAdvice[]): string {
+  const empty = vialsThat('empty', vials).length;
+  return empty === 0 ? '' : ` ${counted(empty, 'vial')} ${empty === 1 ? 'is' : 'are'} empty.`;
 }
 
 /** Headings of the table of stories. */
@@ -51,7 +66,7 @@ export function storyRows(vials: readonly VialAdvice[]): readonly (readonly stri
     rate(vial),
     chance(vial.probabilityWorth),
     chance(vial.probabilityWorthYearLater),
-    VERDICT_LABELS[vial.verdict],
+    VERDICT_LABELS[standingOf(vial)],
   ]);
 }
 
@@ -81,8 +96,6 @@ export function verdictsByRecord(vials: readonly VialAdvice[]): readonly (readon
   const names = ['with flowers of their own', 'without'];
   return byRecord(vials).map((own, at) => [
     names[at]!,
-    ...Object.keys(VERDICT_LABELS).map((verdict) =>
-      wholeNumber(own.filter((vial) => vial.verdict === verdict).length),
-    ),
+    ...standings(vials).map((standing) => wholeNumber(vialsThat(standing, own).length)),
   ]);
 }

@@ -5,7 +5,7 @@ import type { HalfAge } from '../analysis/age-curve.ts';
 import type { FreshVersusStored } from '../analysis/fresh-versus-stored.ts';
 import type { PooledPair } from '../analysis/pairs.ts';
 import type { AgeBand } from '../analysis/raw.ts';
-import type { VialAdvice, VialVerdict } from '../decisions/vials.ts';
+import type { VialAdvice } from '../decisions/vials.ts';
 import { pairName } from './choice-figures.ts';
 import { days, daysWithRange } from './durations.ts';
 import {
@@ -22,14 +22,16 @@ import {
 import { agesSaid } from './rate-figures.ts';
 import { pollenOf, storageLabel } from './storage.ts';
 import { FEWEST_RANKED, flowersRead, methodsInOrder, safestPair, verdictTally } from './told/review.ts';
+import { type VialStanding, vialsThat } from './told/vials.ts';
 
 export { FEWEST_RANKED } from './told/review.ts';
 
-const VERDICTS: Readonly<Record<VialVerdict, string>> = {
+const VERDICTS: Readonly<Record<VialStanding, string>> = {
   keep: 'keep',
   'use-first': 'use first',
   'test-first': 'test',
   discard: 'discard',
+  empty: 'empty',
 };
 
 /**
@@ -232,10 +234,8 @@ function worthSaid(worth: Analysis['worth']): string {
  * @example vialsToActOn(analysis.vials.slice(4)) // ['Test with a few flowers first: V-06 (Abendstern).', 'Discard: V-05 (Abendglocke).']
  */
 export function vialsToActOn(vials: readonly VialAdvice[]): readonly string[] {
-  const of = (verdict: VialVerdict) =>
-    vials
-      .filter((vial) => vial.verdict === verdict)
-      .map(({ vial, pollenParent }) => `${vial} (${pollenParent})`);
+  const of = (standing: VialStanding) =>
+    vialsThat(standing, vials).map(({ vial, pollenParent }) => `${vial} (${pollenParent})`);
   const lines: [string, readonly string[]][] = [
     ['Use first', of('use-first')],
     ['Test with a few flowers first', of('test-first')],

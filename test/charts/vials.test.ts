@@ -72,6 +72,17 @@ describe('vialsFigure', () => {
     expect(figure.draw(paper, 'v').match(/h0/g)).toHaveLength(10);
   });
 
+  it('lists an empty vial under its own heading and draws neither dot nor line for it', () => {
+    const vials = season.vials.map((vial) => (vial.vial === 'V-01' ? { ...vial, dosesLeft: 0 } : vial));
+    const figure = vialsFigure({ ...season, vials })!;
+    expect(figure.finding).toMatch(/^Keep 1, use first 1, test first 2, discard 1 and empty 1\./);
+    expect(figure.table.rows.at(-1)!.slice(0, 3)).toEqual(['V-01', 'Silberfaden, frozen', 'empty']);
+    const svg = figure.draw(paper, 'v');
+    expect(texts(svg)).toContain('Empty: 1');
+    // Four of the five vials with an estimate are left; a hollow dot is two layers.
+    expect(svg.match(/h0/g)).toHaveLength(8);
+  });
+
   it('is null without a vial', () => {
     expect(vialsFigure(nearlyEmpty)).toBeNull();
   });

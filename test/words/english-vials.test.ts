@@ -53,9 +53,12 @@ describe('vialReason', () => {
     );
   });
 
-  it('says that a vial is empty', () => {
-    expect(vialReason({ ...ADVICE, dosesLeft: 0, warnings: ['no-doses-left'] })).toMatch(
-      / a year later\. By your list it is empty: no dose is left\.$/,
+  it('says of an empty vial that it is empty, its record, and no use of it', () => {
+    const empty = { ...ADVICE, dosesLeft: 0, warnings: ['no-doses-left'] };
+    const said = '2 of its 9 flowers took. By your list it is empty: no dose is left.';
+    expect(vialReason(empty)).toBe(said);
+    expect(vialReason({ ...empty, lastOfParent: true })).toBe(
+      `${said} No vial of Salt Moon has pollen left: collect new.`,
     );
   });
 

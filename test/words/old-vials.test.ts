@@ -50,6 +50,21 @@ describe('the page of old vials', () => {
     expect([rows[2]![1], rows[2]![4]]).toEqual(['Salt Moon, frozen, not yet collected', 'can’t tell yet']);
   });
 
+  it('counts empty vials apart: neither old nor to be used', () => {
+    const empty = vial('F-00', { ageDays: 2000, dosesLeft: 0 });
+    expect(said.oldVialsAnswer([young, vial('F-01'), empty], '2026-09-14')).toMatch(
+      /^1 of 2 vials will be older .* the oldest is F-01 .* 1 of 2 have flowers .* were kept\. 1 vial is empty\.$/,
+    );
+    expect(said.oldVialsAnswer([empty, empty], '2026-09-14')).toBe(
+      'No vial could be judged, so there is no age to tell. 2 vials are empty.',
+    );
+    expect(said.storyRows([empty])[0]!.at(-1)).toBe('empty');
+    expect(said.verdictsByRecord([empty, young])).toEqual([
+      ['with flowers of their own', '0', '0', '0', '0', '1'],
+      ['without', '1', '0', '0', '0', '0'],
+    ]);
+  });
+
   it('names the last vials of their fathers that still hold pollen', () => {
     expect(said.lastVialsSaid([young, vial('F-01'), { ...young, vial: 'F-09', dosesLeft: 0 }])).toBe(
       '1 vial is the last of its father: F-02 (Salt Moon, keep). Collect new pollen of a father before its last vial goes.',

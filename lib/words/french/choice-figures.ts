@@ -1,8 +1,9 @@
 /** What the figures of pairs and vials say: sentences, names, labels, cells. */
 import type { PooledPair } from '../../analysis/pairs.ts';
 import type { Worth } from '../../analysis/worth.ts';
-import type { VialAdvice, VialVerdict } from '../../decisions/vials.ts';
+import type { VialAdvice } from '../../decisions/vials.ts';
 import type { Estimate } from '../../proportions/interval.ts';
+import { standingOf, type VialStanding } from '../told/vials.ts';
 import {
   CANNOT_TELL,
   capitalised,
@@ -62,18 +63,18 @@ function basisSaid({ storage, ageDays }: PooledPair['basis']): string {
 export const vialsWords = {
   label: 'Chaque tube face à ce qui vaut une fleur',
   columns: ['tube', 'pollen de', 'verdict', 'ses propres fleurs', 'attendu', 'vaut une fleur'],
-  heading: (verdict: VialVerdict, vials: number) =>
-    `${capitalised(VERDICT_LABELS[verdict])} : ${wholeNumber(vials)}`,
+  heading: (standing: VialStanding, vials: number) =>
+    `${capitalised(VERDICT_LABELS[standing])} : ${wholeNumber(vials)}`,
   name: ({ vial, pollenParent }: VialAdvice) => `${vial} · ${pollenParent}`,
   expected: ({ estimate }: Estimate) => (estimate === null ? CANNOT_TELL : inTen(estimate)),
   shown: (drawn: number, all: number) =>
     `${wholeNumber(drawn)} sur ${counted(all, 'tube')} dessinés ; tous au tableau`,
   worth: (value: number) => `vaut une fleur : ${inTen(value)}`,
-  finding: (tally: readonly (readonly [VialVerdict, number])[], { value }: Worth): string => {
+  finding: (tally: readonly (readonly [VialStanding, number])[], { value }: Worth): string => {
     const verdicts = joined(
       tally
         .filter(([, vials]) => vials > 0)
-        .map(([verdict, vials]) => `${VERDICT_LABELS[verdict]} ${wholeNumber(vials)}`),
+        .map(([standing, vials]) => `${VERDICT_LABELS[standing]} ${wholeNumber(vials)}`),
     );
     const threshold =
       value === null
@@ -87,7 +88,7 @@ export const vialsWords = {
   cells: (vial: VialAdvice): readonly string[] => [
     vial.vial,
     `${vial.pollenParent}, ${storageLabel(vial.storage)}`,
-    VERDICT_LABELS[vial.verdict],
+    VERDICT_LABELS[standingOf(vial)],
     vial.flowers === 0 ? 'aucune fleur' : counts(vial.fruits, vial.flowers),
     rate(vial),
     vial.probabilityWorth === null ? CANNOT_TELL : likely(vial.probabilityWorth),

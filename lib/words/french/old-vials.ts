@@ -1,6 +1,14 @@
 /** What is said of old vials. */
 import type { VialAdvice } from '../../decisions/vials.ts';
-import { byRecord, lastVials, oldestFirst, vialAges } from '../told/vials.ts';
+import {
+  byRecord,
+  lastVials,
+  oldestFirst,
+  standingOf,
+  standings,
+  vialAges,
+  vialsThat,
+} from '../told/vials.ts';
 import { days } from './durations.ts';
 import { CANNOT_TELL, counted, counts, joined, likely, rate, wholeNumber } from './numbers.ts';
 import { storageLabel } from './storage.ts';
@@ -9,13 +17,20 @@ import { recordSaid, VERDICT_LABELS } from './vial-verdicts.ts';
 /** How many will be old on the day of use, and how many have a record. */
 export function oldVialsAnswer(vials: readonly VialAdvice[], useOn: string | null): string {
   const ages = vialAges(vials);
-  if (useOn === null || ages === null) return 'Aucun tube n’a pu être jugé : il n’y a pas d’âge à dire.';
-  const { oldest, old, tried } = ages;
+  if (useOn === null || ages === null)
+    return `Aucun tube n’a pu être jugé : il n’y a pas d’âge à dire.${emptySaid(vials)}`;
+  const { oldest, old, tried, all } = ages;
   return (
-    `${counts(old, vials.length)} tubes auront plus d’un an le ${useOn} ; le plus vieux est ${oldest.vial} (${oldest.pollenParent}), ` +
-    `${days(oldest.ageDays)}. ${counts(tried, vials.length)} ont des fleurs à eux pour en juger ; les autres sont jugés par ` +
-    'leur père, leur âge et la façon dont ils ont été gardés.'
+    `${counts(old, all)} tubes auront plus d’un an le ${useOn} ; le plus vieux est ${oldest.vial} (${oldest.pollenParent}), ` +
+    `${days(oldest.ageDays)}. ${counts(tried, all)} ont des fleurs à eux pour en juger ; les autres sont jugés par ` +
+    `leur père, leur âge et la façon dont ils ont été gardés.${emptySaid(vials)}`
   );
+}
+
+/** Vials without a dose. */
+function emptySaid(vials: readonly VialAdvice[]): string {
+  const empty = vialsThat('empty', vials).length;
+  return empty === 0 ? '' : ` ${counted(empty, 'tube')} ${empty === 1 ? 'est vide' : 'sont vides'}.`;
 }
 
 export const STORY_COLUMNS = [
@@ -41,7 +56,7 @@ export function storyRows(vials: readonly VialAdvice[]): readonly (readonly stri
     rate(vial),
     chance(vial.probabilityWorth),
     chance(vial.probabilityWorthYearLater),
-    VERDICT_LABELS[vial.verdict],
+    VERDICT_LABELS[standingOf(vial)],
   ]);
 }
 
@@ -63,8 +78,6 @@ export function verdictsByRecord(vials: readonly VialAdvice[]): readonly (readon
   const names = ['avec des fleurs à eux', 'sans'];
   return byRecord(vials).map((own, at) => [
     names[at]!,
-    ...Object.keys(VERDICT_LABELS).map((verdict) =>
-      wholeNumber(own.filter((vial) => vial.verdict === verdict).length),
-    ),
+    ...standings(vials).map((standing) => wholeNumber(vialsThat(standing, own).length)),
   ]);
 }

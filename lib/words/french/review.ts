@@ -4,8 +4,9 @@ import type { HalfAge } from '../../analysis/age-curve.ts';
 import type { FreshVersusStored } from '../../analysis/fresh-versus-stored.ts';
 import type { PooledPair } from '../../analysis/pairs.ts';
 import type { AgeBand } from '../../analysis/raw.ts';
-import type { VialAdvice, VialVerdict } from '../../decisions/vials.ts';
+import type { VialAdvice } from '../../decisions/vials.ts';
 import { FEWEST_RANKED, flowersRead, methodsInOrder, safestPair, verdictTally } from '../told/review.ts';
+import { type VialStanding, vialsThat } from '../told/vials.ts';
 import { pairName } from './choice-figures.ts';
 import { days, daysWithRange } from './durations.ts';
 import { capitalised, counted, counts, difference, inTen, joined, rate, wholeNumber } from './numbers.ts';
@@ -14,11 +15,12 @@ import { pollenOf, storageLabel } from './storage.ts';
 
 export { FEWEST_RANKED } from '../told/review.ts';
 
-const VERDICTS: Readonly<Record<VialVerdict, string>> = {
+const VERDICTS: Readonly<Record<VialStanding, string>> = {
   keep: 'garder',
   'use-first': 'utiliser d’abord',
   'test-first': 'tester',
   discard: 'jeter',
+  empty: 'vide',
 };
 
 /** Size of the season, rates by method, verdicts: the whole answer in three sentences. */
@@ -181,10 +183,8 @@ function worthSaid(worth: Analysis['worth']): string {
 
 /** Vials to do something about, by verdict. */
 export function vialsToActOn(vials: readonly VialAdvice[]): readonly string[] {
-  const of = (verdict: VialVerdict) =>
-    vials
-      .filter((vial) => vial.verdict === verdict)
-      .map(({ vial, pollenParent }) => `${vial} (${pollenParent})`);
+  const of = (standing: VialStanding) =>
+    vialsThat(standing, vials).map(({ vial, pollenParent }) => `${vial} (${pollenParent})`);
   const lines: [string, readonly string[]][] = [
     ['Utiliser d’abord', of('use-first')],
     ['Tester d’abord avec quelques fleurs', of('test-first')],

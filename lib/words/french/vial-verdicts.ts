@@ -1,6 +1,7 @@
 /** What is said of a vial: its verdict, why, and which test would tell most. */
 import type { NextTest, TestValue } from '../../decisions/next-test.ts';
 import type { VialAdvice, VialVerdict } from '../../decisions/vials.ts';
+import { standingOf, type VialStanding } from '../told/vials.ts';
 import { counted, inTen, joined, likely } from './numbers.ts';
 import { reasonSentence } from './reasons.ts';
 
@@ -17,11 +18,12 @@ const REASONS: Readonly<Record<string, Reason>> = {
 };
 
 /** The four verdicts as labels. */
-export const VERDICT_LABELS: Readonly<Record<VialVerdict, string>> = {
+export const VERDICT_LABELS: Readonly<Record<VialStanding, string>> = {
   keep: 'garder',
   'use-first': 'utiliser d’abord',
   'test-first': 'tester d’abord',
   discard: 'jeter',
+  empty: 'vide',
 };
 
 const WITHOUT_NUMBER: Readonly<Record<string, string>> = {
@@ -37,22 +39,29 @@ export function recordSaid({ fruits, flowers }: Pick<VialAdvice, 'fruits' | 'flo
   return `${fruits} de ses ${flowers} fleurs ${fruits < 2 ? 'a' : 'ont'} noué`;
 }
 
+/** Of an empty vial only its record counts, and whether its father has pollen elsewhere. */
+function emptySaid(advice: VialAdvice): string {
+  const { lastOfParent, pollenParent } = advice;
+  const last = lastOfParent
+    ? ` Aucun tube de ${pollenParent} ne contient plus de pollen : en récolter de nouveau.`
+    : '';
+  return `${recordSaid(advice)}. D’après la liste il est vide : il ne reste aucune dose.${last}`;
+}
+
 /** Why a vial has its verdict, with the counts. */
 export function vialReason(advice: VialAdvice): string {
   const { reasonCode, probabilityWorth, probabilityWorthYearLater, warnings, pollenParent } = advice;
+  if (standingOf(advice) === 'empty') return emptySaid(advice);
   const reason = REASONS[reasonCode];
   const last = warnings.includes('last-vial')
     ? ` C’est le dernier tube de ${pollenParent} : récolter du nouveau pollen avant de le jeter.`
     : '';
-  const empty = warnings.includes('no-doses-left')
-    ? ' D’après la liste il est vide : il ne reste aucune dose.'
-    : '';
   const record = recordSaid(advice);
   if (reason !== undefined && probabilityWorth !== null && probabilityWorthYearLater !== null) {
-    return `${record} ; ${reason(likely(probabilityWorth), likely(probabilityWorthYearLater))}${last}${empty}`;
+    return `${record} ; ${reason(likely(probabilityWorth), likely(probabilityWorthYearLater))}${last}`;
   }
   const why = WITHOUT_NUMBER[reasonCode];
-  return `${record}${why === undefined ? `. ${reasonSentence(reasonCode)}` : ` ; ${why}`}${last}${empty}`;
+  return `${record}${why === undefined ? `. ${reasonSentence(reasonCode)}` : ` ; ${why}`}${last}`;
 }
 
 function outcomesSaid({ flowers, outcomes }: TestValue, now: VialVerdict): string {

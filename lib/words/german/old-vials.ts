@@ -1,7 +1,15 @@
 /** Die Seite der alten Röhrchen. */
 
 import type { VialAdvice } from '../../decisions/vials.ts';
-import { byRecord, lastVials, oldestFirst, vialAges } from '../told/vials.ts';
+import {
+  byRecord,
+  lastVials,
+  oldestFirst,
+  standingOf,
+  standings,
+  vialAges,
+  vialsThat,
+} from '../told/vials.ts';
 import { daySaid } from './dates.ts';
 import { days } from './durations.ts';
 import { vialsIn } from './nouns.ts';
@@ -12,13 +20,18 @@ import { recordSaid, VERDICT_LABELS } from './vial-verdicts.ts';
 export function oldVialsAnswer(vials: readonly VialAdvice[], useOn: string | null): string {
   const ages = vialAges(vials);
   if (useOn === null || ages === null)
-    return 'Kein Röhrchen ließ sich beurteilen, darum ist kein Alter zu nennen.';
-  const { oldest, old, tried } = ages;
+    return `Kein Röhrchen ließ sich beurteilen, darum ist kein Alter zu nennen.${emptySaid(vials)}`;
+  const { oldest, old, tried, all } = ages;
   return (
-    `${counts(old, vials.length)} Röhrchen werden am ${daySaid(useOn)} älter als ein Jahr sein; das älteste ist ${oldest.vial} ` +
-    `(${oldest.pollenParent}): ${days(oldest.ageDays)}. Eigene Blüten haben ${counts(tried, vials.length)}; die anderen werden nach ` +
-    'ihrem Pollenspender, ihrem Alter und ihrer Lagerung beurteilt.'
+    `${counts(old, all)} Röhrchen werden am ${daySaid(useOn)} älter als ein Jahr sein; das älteste ist ${oldest.vial} ` +
+    `(${oldest.pollenParent}): ${days(oldest.ageDays)}. Eigene Blüten haben ${counts(tried, all)}; die anderen werden nach ` +
+    `ihrem Pollenspender, ihrem Alter und ihrer Lagerung beurteilt.${emptySaid(vials)}`
   );
+}
+
+function emptySaid(vials: readonly VialAdvice[]): string {
+  const empty = vialsThat('empty', vials).length;
+  return empty === 0 ? '' : ` ${vialsIn(empty)} ${empty === 1 ? 'ist' : 'sind'} leer.`;
 }
 
 export const STORY_COLUMNS = [
@@ -43,7 +56,7 @@ export function storyRows(vials: readonly VialAdvice[]): readonly (readonly stri
     rate(vial),
     chance(vial.probabilityWorth),
     chance(vial.probabilityWorthYearLater),
-    VERDICT_LABELS[vial.verdict],
+    VERDICT_LABELS[standingOf(vial)],
   ]);
 }
 
@@ -63,8 +76,6 @@ export function verdictsByRecord(vials: readonly VialAdvice[]): readonly (readon
   const names = ['mit eigenen Blüten', 'ohne'];
   return byRecord(vials).map((own, at) => [
     names[at]!,
-    ...Object.keys(VERDICT_LABELS).map((verdict) =>
-      wholeNumber(own.filter((vial) => vial.verdict === verdict).length),
-    ),
+    ...standings(vials).map((standing) => wholeNumber(vialsThat(standing, own).length)),
   ]);
 }

@@ -2,6 +2,7 @@
 
 import type { NextTest, TestValue } from '../../decisions/next-test.ts';
 import type { VialAdvice, VialVerdict } from '../../decisions/vials.ts';
+import { standingOf, type VialStanding } from '../told/vials.ts';
 import { flowersIn, fruitsIn } from './nouns.ts';
 import { inTen, joined, likely } from './numbers.ts';
 import { reasonSentence } from './reasons.ts';
@@ -19,11 +20,12 @@ const REASONS: Readonly<Record<string, Reason>> = {
   'hardly-worth': (then) => `${then} ${WORTH}.`,
 };
 
-export const VERDICT_LABELS: Readonly<Record<VialVerdict, string>> = {
+export const VERDICT_LABELS: Readonly<Record<VialStanding, string>> = {
   keep: 'behalten',
   'use-first': 'zuerst verwenden',
   'test-first': 'erst testen',
   discard: 'entsorgen',
+  empty: 'leer',
 };
 
 const WITHOUT_NUMBER: Readonly<Record<string, string>> = {
@@ -38,21 +40,25 @@ export function recordSaid({ fruits, flowers }: Pick<VialAdvice, 'fruits' | 'flo
   return `${fruits} von ${flowers} eigenen Blüten haben angesetzt`;
 }
 
+function emptySaid(advice: VialAdvice): string {
+  const { lastOfParent, pollenParent } = advice;
+  const last = lastOfParent ? ` Von ${pollenParent} ist in keinem Röhrchen mehr Pollen: neuen sammeln.` : '';
+  return `${recordSaid(advice)}. Nach der Liste ist es leer: keine Dosis ist übrig.${last}`;
+}
+
 export function vialReason(advice: VialAdvice): string {
   const { reasonCode, probabilityWorth, probabilityWorthYearLater, warnings, pollenParent } = advice;
+  if (standingOf(advice) === 'empty') return emptySaid(advice);
   const reason = REASONS[reasonCode];
   const last = warnings.includes('last-vial')
     ? ` Es ist das letzte Röhrchen von ${pollenParent}: neuen Pollen sammeln, bevor es entsorgt wird.`
     : '';
-  const empty = warnings.includes('no-doses-left')
-    ? ' Nach der Liste ist es leer: keine Dosis ist übrig.'
-    : '';
   const record = recordSaid(advice);
   if (reason !== undefined && probabilityWorth !== null && probabilityWorthYearLater !== null) {
-    return `${record}; ${reason(likely(probabilityWorth), likely(probabilityWorthYearLater))}${last}${empty}`;
+    return `${record}; ${reason(likely(probabilityWorth), likely(probabilityWorthYearLater))}${last}`;
   }
   const why = WITHOUT_NUMBER[reasonCode];
-  return `${record}${why === undefined ? `. ${reasonSentence(reasonCode)}` : `; ${why}`}${last}${empty}`;
+  return `${record}${why === undefined ? `. ${reasonSentence(reasonCode)}` : `; ${why}`}${last}`;
 }
 
 function outcomesSaid({ flowers, outcomes }: TestValue, now: VialVerdict): string {

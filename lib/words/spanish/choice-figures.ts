@@ -2,8 +2,9 @@
 
 import type { PooledPair } from '../../analysis/pairs.ts';
 import type { Worth } from '../../analysis/worth.ts';
-import type { VialAdvice, VialVerdict } from '../../decisions/vials.ts';
+import type { VialAdvice } from '../../decisions/vials.ts';
 import type { Estimate } from '../../proportions/interval.ts';
+import { standingOf, type VialStanding } from '../told/vials.ts';
 import { daysIn, pairsIn, vialsIn } from './nouns.ts';
 import { CANNOT_TELL, capitalised, counts, inTen, joined, likely, rate, wholeNumber } from './numbers.ts';
 import { pollenOf, storageLabel } from './storage.ts';
@@ -50,17 +51,17 @@ function basisSaid({ storage, ageDays }: PooledPair['basis']): string {
 export const vialsWords = {
   label: 'Cada vial frente a lo que merece una flor',
   columns: ['vial', 'polen de', 'veredicto', 'sus propias flores', 'cabe esperar', 'merece una flor'],
-  heading: (verdict: VialVerdict, vials: number) =>
-    `${capitalised(VERDICT_LABELS[verdict])}: ${wholeNumber(vials)}`,
+  heading: (standing: VialStanding, vials: number) =>
+    `${capitalised(VERDICT_LABELS[standing])}: ${wholeNumber(vials)}`,
   name: ({ vial, pollenParent }: VialAdvice) => `${vial} · ${pollenParent}`,
   expected: ({ estimate }: Estimate) => (estimate === null ? CANNOT_TELL : inTen(estimate)),
   shown: (drawn: number, all: number) => `${wholeNumber(drawn)} de ${vialsIn(all)}; todos, en la tabla`,
   worth: (value: number) => `merece una flor: ${inTen(value)}`,
-  finding: (tally: readonly (readonly [VialVerdict, number])[], { value }: Worth): string => {
+  finding: (tally: readonly (readonly [VialStanding, number])[], { value }: Worth): string => {
     const verdicts = joined(
       tally
         .filter(([, vials]) => vials > 0)
-        .map(([verdict, vials]) => `${VERDICT_LABELS[verdict]} ${wholeNumber(vials)}`),
+        .map(([standing, vials]) => `${VERDICT_LABELS[standing]} ${wholeNumber(vials)}`),
     );
     const threshold =
       value === null
@@ -74,7 +75,7 @@ export const vialsWords = {
   cells: (vial: VialAdvice): readonly string[] => [
     vial.vial,
     `${vial.pollenParent}, ${storageLabel(vial.storage)}`,
-    VERDICT_LABELS[vial.verdict],
+    VERDICT_LABELS[standingOf(vial)],
     vial.flowers === 0 ? 'ninguna flor' : counts(vial.fruits, vial.flowers),
     rate(vial),
     vial.probabilityWorth === null ? CANNOT_TELL : likely(vial.probabilityWorth),

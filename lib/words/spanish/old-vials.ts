@@ -1,7 +1,15 @@
 /** The page of old vials: how old they are, each one's story, and which is the last of its father. */
 
 import type { VialAdvice } from '../../decisions/vials.ts';
-import { byRecord, lastVials, oldestFirst, vialAges } from '../told/vials.ts';
+import {
+  byRecord,
+  lastVials,
+  oldestFirst,
+  standingOf,
+  standings,
+  vialAges,
+  vialsThat,
+} from '../told/vials.ts';
 import { daySaid } from './dates.ts';
 import { days } from './durations.ts';
 import { vialsIn } from './nouns.ts';
@@ -12,14 +20,19 @@ import { recordSaid, VERDICT_LABELS } from './vial-verdicts.ts';
 export function oldVialsAnswer(vials: readonly VialAdvice[], useOn: string | null): string {
   const ages = vialAges(vials);
   if (useOn === null || ages === null) {
-    return 'No se pudo juzgar ningún vial, así que no hay ninguna edad que contar.';
+    return `No se pudo juzgar ningún vial, así que no hay ninguna edad que contar.${emptySaid(vials)}`;
   }
-  const { oldest, old, tried } = ages;
+  const { oldest, old, tried, all } = ages;
   return (
-    `El ${daySaid(useOn)}, ${counts(old, vials.length)} viales tendrán más de un año; el más viejo es ${oldest.vial} (${oldest.pollenParent}), ` +
-    `${days(oldest.ageDays)}. ${counts(tried, vials.length)} ${tried === 1 ? 'tiene' : 'tienen'} flores propias por las que guiarse; los demás se juzgan por ` +
-    'su padre, su edad y cómo se guardaron.'
+    `El ${daySaid(useOn)}, ${counts(old, all)} viales tendrán más de un año; el más viejo es ${oldest.vial} (${oldest.pollenParent}), ` +
+    `${days(oldest.ageDays)}. ${counts(tried, all)} ${tried === 1 ? 'tiene' : 'tienen'} flores propias por las que guiarse; los demás se juzgan por ` +
+    `su padre, su edad y cómo se guardaron.${emptySaid(vials)}`
   );
+}
+
+function emptySaid(vials: readonly VialAdvice[]): string {
+  const empty = vialsThat('empty', vials).length;
+  return empty === 0 ? '' : ` ${vialsIn(empty)} ${empty === 1 ? 'está vacío' : 'están vacíos'}.`;
 }
 
 export const STORY_COLUMNS = [
@@ -44,7 +57,7 @@ export function storyRows(vials: readonly VialAdvice[]): readonly (readonly stri
     rate(vial),
     chance(vial.probabilityWorth),
     chance(vial.probabilityWorthYearLater),
-    VERDICT_LABELS[vial.verdict],
+    VERDICT_LABELS[standingOf(vial)],
   ]);
 }
 
@@ -64,8 +77,6 @@ export function verdictsByRecord(vials: readonly VialAdvice[]): readonly (readon
   const names = ['con flores propias', 'sin ellas'];
   return byRecord(vials).map((own, at) => [
     names[at]!,
-    ...Object.keys(VERDICT_LABELS).map((verdict) =>
-      wholeNumber(own.filter((vial) => vial.verdict === verdict).length),
-    ),
+    ...standings(vials).map((standing) => wholeNumber(vialsThat(standing, own).length)),
   ]);
 }

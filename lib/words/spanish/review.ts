@@ -5,8 +5,9 @@ import type { HalfAge } from '../../analysis/age-curve.ts';
 import type { FreshVersusStored } from '../../analysis/fresh-versus-stored.ts';
 import type { PooledPair } from '../../analysis/pairs.ts';
 import type { AgeBand } from '../../analysis/raw.ts';
-import type { VialAdvice, VialVerdict } from '../../decisions/vials.ts';
+import type { VialAdvice } from '../../decisions/vials.ts';
 import { FEWEST_RANKED, flowersRead, methodsInOrder, safestPair, verdictTally } from '../told/review.ts';
+import { type VialStanding, vialsThat } from '../told/vials.ts';
 import { pairName } from './choice-figures.ts';
 import { daySaid } from './dates.ts';
 import { days, daysWithRange } from './durations.ts';
@@ -27,11 +28,12 @@ import { pollenOf, storageLabel, thePollenOf } from './storage.ts';
 
 export { FEWEST_RANKED } from '../told/review.ts';
 
-const VERDICTS: Readonly<Record<VialVerdict, string>> = {
+const VERDICTS: Readonly<Record<VialStanding, string>> = {
   keep: 'conservar',
   'use-first': 'usar primero',
   'test-first': 'probar',
   discard: 'desechar',
+  empty: 'vacío',
 };
 
 export function seasonAnswer(
@@ -186,10 +188,8 @@ function worthSaid(worth: Analysis['worth']): string {
 }
 
 export function vialsToActOn(vials: readonly VialAdvice[]): readonly string[] {
-  const of = (verdict: VialVerdict) =>
-    vials
-      .filter((vial) => vial.verdict === verdict)
-      .map(({ vial, pollenParent }) => `${vial} (${pollenParent})`);
+  const of = (standing: VialStanding) =>
+    vialsThat(standing, vials).map(({ vial, pollenParent }) => `${vial} (${pollenParent})`);
   const lines: [string, readonly string[]][] = [
     ['Usar primero', of('use-first')],
     ['Probar antes con unas pocas flores', of('test-first')],

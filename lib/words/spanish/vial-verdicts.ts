@@ -2,6 +2,7 @@
 
 import type { NextTest, TestValue } from '../../decisions/next-test.ts';
 import type { VialAdvice, VialVerdict } from '../../decisions/vials.ts';
+import { standingOf, type VialStanding } from '../told/vials.ts';
 import { flowersIn } from './nouns.ts';
 import { about, inTen, joined, likely } from './numbers.ts';
 import { reasonSentence } from './reasons.ts';
@@ -19,11 +20,12 @@ const REASONS: Readonly<Record<string, Reason>> = {
   'hardly-worth': (then) => `es ${then} ${WORTH}.`,
 };
 
-export const VERDICT_LABELS: Readonly<Record<VialVerdict, string>> = {
+export const VERDICT_LABELS: Readonly<Record<VialStanding, string>> = {
   keep: 'conservar',
   'use-first': 'usar primero',
   'test-first': 'probar antes',
   discard: 'desechar',
+  empty: 'vacío',
 };
 
 const WITHOUT_NUMBER: Readonly<Record<string, string>> = {
@@ -39,21 +41,27 @@ export function recordSaid({ fruits, flowers }: Pick<VialAdvice, 'fruits' | 'flo
   return `${fruits} de sus ${flowers} flores ${fruits === 1 ? 'cuajó' : 'cuajaron'}`;
 }
 
+function emptySaid(advice: VialAdvice): string {
+  const { lastOfParent, pollenParent } = advice;
+  const last = lastOfParent
+    ? ` Ya no queda polen de ${pollenParent} en ningún vial: conviene recoger polen nuevo.`
+    : '';
+  return `${recordSaid(advice)}. Según la lista está vacío: no le queda ninguna dosis.${last}`;
+}
+
 export function vialReason(advice: VialAdvice): string {
   const { reasonCode, probabilityWorth, probabilityWorthYearLater, warnings, pollenParent } = advice;
+  if (standingOf(advice) === 'empty') return emptySaid(advice);
   const reason = REASONS[reasonCode];
   const last = warnings.includes('last-vial')
     ? ` Es el último vial de ${pollenParent}: conviene recoger polen nuevo antes de desecharlo.`
     : '';
-  const empty = warnings.includes('no-doses-left')
-    ? ' Según la lista está vacío: no le queda ninguna dosis.'
-    : '';
   const record = recordSaid(advice);
   if (reason !== undefined && probabilityWorth !== null && probabilityWorthYearLater !== null) {
-    return `${record}; ${reason(likely(probabilityWorth), likely(probabilityWorthYearLater))}${last}${empty}`;
+    return `${record}; ${reason(likely(probabilityWorth), likely(probabilityWorthYearLater))}${last}`;
   }
   const why = WITHOUT_NUMBER[reasonCode];
-  return `${record}${why === undefined ? `. ${reasonSentence(reasonCode)}` : `; ${why}`}${last}${empty}`;
+  return `${record}${why === undefined ? `. ${reasonSentence(reasonCode)}` : `; ${why}`}${last}`;
 }
 
 /** "conservar si cuajan las dos, desechar si no cuaja ninguna". */

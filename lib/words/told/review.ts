@@ -3,7 +3,8 @@
 import type { Analysis } from '../../analyse.ts';
 import type { PooledPair } from '../../analysis/pairs.ts';
 import type { AgeBand } from '../../analysis/raw.ts';
-import type { VialAdvice, VialVerdict } from '../../decisions/vials.ts';
+import type { VialAdvice } from '../../decisions/vials.ts';
+import { standings, type VialStanding, vialsThat } from './vials.ts';
 
 type Method = Analysis['raw']['byStorage'][number];
 
@@ -15,15 +16,13 @@ export function methodsInOrder(byStorage: readonly Method[]): readonly Method[] 
   return [...(most ? [most] : []), ...used.filter(isFresh), ...others];
 }
 
-const VERDICTS: readonly VialVerdict[] = ['keep', 'use-first', 'test-first', 'discard'];
-
-/** How many vials have each verdict, in their fixed order; verdicts that no vial has are left out. */
+/** How many vials have each verdict, then how many are empty, in their fixed order; what no vial has is left out. */
 export function verdictTally(
-  vials: readonly Pick<VialAdvice, 'verdict'>[],
-): readonly (readonly [VialVerdict, number])[] {
-  return VERDICTS.map(
-    (verdict) => [verdict, vials.filter((vial) => vial.verdict === verdict).length] as const,
-  ).filter(([, count]) => count > 0);
+  vials: readonly Pick<VialAdvice, 'verdict' | 'dosesLeft'>[],
+): readonly (readonly [VialStanding, number])[] {
+  return standings(vials)
+    .map((standing) => [standing, vialsThat(standing, vials).length] as const)
+    .filter(([, count]) => count > 0);
 }
 
 /** Fewer flowers than this on one pair are not ranked (Spiegelhalter 2005: small groups are not ranked). */

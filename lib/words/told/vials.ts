@@ -1,22 +1,58 @@
 /** What is told of vials: the oldest, those of another year, the last of a father, who has a record. */
 
-import type { VialAdvice } from '../../decisions/vials.ts';
+import type { VialAdvice, VialVerdict } from '../../decisions/vials.ts';
+
+/** What a vial counts as where it is told: its verdict, or that no dose is left in it. */
+export type VialStanding = VialVerdict | 'empty';
+
+const STANDINGS: readonly VialStanding[] = ['keep', 'use-first', 'test-first', 'discard', 'empty'];
+
+/**
+ * What a vial counts as: an empty one has nothing to keep, use or discard, whatever its pollen was like.
+ *
+ * @example standingOf({ verdict: 'use-first', dosesLeft: 0 }) // 'empty'
+ */
+export function standingOf({ verdict, dosesLeft }: Pick<VialAdvice, 'verdict' | 'dosesLeft'>): VialStanding {
+  return dosesLeft === 0 ? 'empty' : verdict;
+}
+
+/** Vials of a standing. */
+export function vialsThat<Vial extends Pick<VialAdvice, 'verdict' | 'dosesLeft'>>(
+  standing: VialStanding,
+  vials: readonly Vial[],
+): readonly Vial[] {
+  return vials.filter((vial) => standingOf(vial) === standing);
+}
+
+/**
+ * The standings that a table needs columns for, in their fixed order: all verdicts, and empty where a vial is.
+ *
+ * @example standings([{ verdict: 'keep', dosesLeft: 3 }]) // ['keep', 'use-first', 'test-first', 'discard']
+ */
+export function standings(
+  vials: readonly Pick<VialAdvice, 'verdict' | 'dosesLeft'>[],
+): readonly VialStanding[] {
+  return STANDINGS.filter((standing) => standing !== 'empty' || vialsThat(standing, vials).length > 0);
+}
 
 /** Days after which a vial counts as old: a year. */
 const OLD = 365;
 
-/** Counts for the first sentence on old vials; null where no vial has an age. */
+/** Counts for the first sentence on old vials, without the empty ones; null where none is left that has an age. */
 export function vialAges(vials: readonly VialAdvice[]): {
   readonly oldest: VialAdvice;
   readonly old: number;
   readonly tried: number;
+  readonly all: number;
 } | null {
-  const known = vials.filter(({ ageDays }) => ageDays >= 0);
+  const left = vials.filter(({ dosesLeft }) => dosesLeft !== 0);
+  const known = left.filter(({ ageDays }) => ageDays >= 0);
   if (known.length === 0) return null;
   return {
     oldest: known.reduce((a, b) => (b.ageDays > a.ageDays ? b : a)),
     old: known.filter(({ ageDays }) => ageDays > OLD).length,
-    tried: vials.filter(({ flowers }) => flowers > 0).length,
+    tried: left.filter(({ flowers }) => flowers > 0).length,
+    all: left.length,
   };
 }
 
