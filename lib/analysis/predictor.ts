@@ -10,7 +10,7 @@ export interface Predictor {
   readonly size: number;
   /**
    * Linear predictor of a pair with fresh pollen in the hands of the seed parent's grower, one entry a draw; −Infinity
-   * in draws where it never sets fruit.
+   * in draws where it never sets fruit. A new array each time.
    */
   readonly pair: (seedParent: string, pollenParent: string) => Float64Array;
   /** Odds against a fruit, exp(−eta), of the same; infinite in draws where the pair never sets fruit. */
@@ -40,8 +40,8 @@ const BOTH_WAYS = 0.75;
 type DrawValue = (draw: PosteriorDraw) => number;
 
 /**
- * A predictor over the draws of a fitted model. Answers are kept: a table of pairs and vials asks the same again
- * and again.
+ * A predictor over the draws of a fitted model. Odds and effects are kept: a table of pairs and vials asks the same
+ * again and again.
  */
 export function predictor(draws: readonly ModelDraw[]): Predictor {
   const each = evaluator(draws);
@@ -53,25 +53,38 @@ export function predictor(draws: readonly ModelDraw[]): Predictor {
   });
   const spread = (...factors: readonly string[]): Float64Array =>
     each((model) => (draw) => spreadOf(Math.hypot(...factors.map((factor) => sdOf(model, draw, factor)))));
+  const seen = new Map(models.map((model) => [model, pairFinder(model)]));
   const isSeen = (seedParent: string, pollenParent: string): boolean =>
-    models.some((model) => seenPair(model, seedParent, pollenParent) !== undefined);
+    models.some((model) => seen.get(model)!(seedParent, pollenParent) !== undefined);
   const hands = remembered((seedParent) => each((model) => handsOf(model, seedParent)));
-  const pair = remembered((seedParent, pollenParent) =>
+  const pairSd = each((model) => (draw) => sdOf(model, draw, 'pair'));
+  const share = each(() => barrenChance(undefined));
+  const unseen = (seedParent: string, pollenParent: string): Float64Array =>
+    unseenPair(
+      [seedParent, pollenParent],
+      sums(
+        intercept,
+        effect('seedParent', seedParent),
+        effect('pollenParent', pollenParent),
+        hands(seedParent, ''),
+      ),
+      pairSd,
+      isSeen(pollenParent, seedParent)
+        ? each((model) => barrenChance(seen.get(model)!(pollenParent, seedParent)))
+        : share,
+    );
+  const pair = (seedParent: string, pollenParent: string): Float64Array =>
     isSeen(seedParent, pollenParent)
-      ? each((model) => knownPair(model, seenPair(model, seedParent, pollenParent)!))
-      : unseenPair(draws, [seedParent, pollenParent], (model) => seenPair(model, pollenParent, seedParent), [
-          intercept,
-          effect('seedParent', seedParent),
-          effect('pollenParent', pollenParent),
-          hands(seedParent, ''),
-        ]),
-  );
+      ? each((model) => knownPair(model, seen.get(model)!(seedParent, pollenParent)!))
+      : unseen(seedParent, pollenParent);
   return {
     size: draws.length,
     pair,
-    against: remembered((seedParent, pollenParent) =>
-      pair(seedParent, pollenParent).map((eta) => Math.exp(-eta)),
-    ),
+    against: remembered((seedParent, pollenParent) => {
+      const odds = pair(seedParent, pollenParent);
+      for (let k = 0; k < odds.length; k += 1) odds[k] = Math.exp(-odds[k]!);
+      return odds;
+    }),
     storage: (storage, ageDays) => {
       if (models.some((model) => storagePredictor(model, storage, ageDays) === null)) return null;
       return each((model) => storagePredictor(model, storage, ageDays)!);
@@ -116,8 +129,14 @@ function remembered(
   };
 }
 
-function seenPair(model: FruitModel, seedParent: string, pollenParent: string): SeenPair | undefined {
-  return model.pairs.find((pair) => pair.seedParent === seedParent && pair.pollenParent === pollenParent);
+/** Finds a model's pairs by their names: there may be thousands of pairs to ask about. */
+function pairFinder(model: FruitModel): (seedParent: string, pollenParent: string) => SeenPair | undefined {
+  const found = new Map<string, Map<string, SeenPair>>();
+  for (const pair of model.pairs) {
+    const row = found.get(pair.seedParent) ?? new Map<string, SeenPair>();
+    found.set(pair.seedParent, row.set(pair.pollenParent, pair));
+  }
+  return (seedParent, pollenParent) => found.get(seedParent)?.get(pollenParent);
 }
 
 function knownPair(model: FruitModel, pair: SeenPair): DrawValue {
@@ -161,35 +180,43 @@ function growerShares(model: FruitModel, rows: FruitModel['rows']): { at: number
   return [...counts].map(([at, count]) => ({ at, share: count / total }));
 }
 
+/** Some values of each draw added up, in their order. */
+function sums(first: Float64Array, ...others: readonly Float64Array[]): Float64Array {
+  const total = first.slice();
+  for (const other of others) for (let k = 0; k < total.length; k += 1) total[k]! += other[k]!;
+  return total;
+}
+
 /**
- * What is known of the parents, and a pair effect and a kind that are new; of the kind, the same pair the other way round tells
- * something where it was tried.
+ * What is known of the parents, and a pair effect and a kind that are new.
+ *
+ * @param parents linear predictor without the pair's own effect; written over
+ * @param sd standard deviation of pairs
+ * @param barren probability that it never sets fruit
  */
 function unseenPair(
-  draws: readonly ModelDraw[],
   names: readonly [string, string],
-  reverseOf: (model: FruitModel) => SeenPair | undefined,
-  parts: readonly Float64Array[],
+  parents: Float64Array,
+  sd: Float64Array,
+  barren: Float64Array,
 ): Float64Array {
   const both = streamFor('pair', names);
   const kind = streamFor('incompatible', names);
-  const reverses = new Map<FruitModel, SeenPair | undefined>();
-  const reverse = (model: FruitModel) => {
-    if (!reverses.has(model)) reverses.set(model, reverseOf(model));
-    return reverses.get(model);
-  };
-  return Float64Array.from(draws, ({ model, draw }, k) =>
-    kind.uniform() < barrenChance(draw, reverse(model))
-      ? Number.NEGATIVE_INFINITY
-      : parts.reduce((sum, part) => sum + part[k]!, 0) + both.normal() * sdOf(model, draw, 'pair'),
-  );
+  for (let k = 0; k < parents.length; k += 1) {
+    if (kind.uniform() < barren[k]!) parents[k] = Number.NEGATIVE_INFINITY;
+    else parents[k]! += both.normal() * sd[k]!;
+  }
+  return parents;
 }
 
-/** Probability that a pair never tried never sets fruit, given what the draw holds of the same pair the other way round. */
-function barrenChance({ exclusiveShare, exclusive }: PosteriorDraw, reverse: SeenPair | undefined): number {
-  if (reverse === undefined) return exclusiveShare;
-  if (exclusive[reverse.code]) return BOTH_WAYS;
-  return (exclusiveShare * (1 - BOTH_WAYS)) / (1 - exclusiveShare);
+/**
+ * Probability that a pair never tried never sets fruit; the same pair the other way round tells something where it was
+ * tried.
+ */
+function barrenChance(reverse: SeenPair | undefined): DrawValue {
+  if (reverse === undefined) return ({ exclusiveShare }) => exclusiveShare;
+  return ({ exclusiveShare, exclusive }) =>
+    exclusive[reverse.code] ? BOTH_WAYS : (exclusiveShare * (1 - BOTH_WAYS)) / (1 - exclusiveShare);
 }
 
 /** The effect of a level, or, where the data never had it, of a new one with the spread of its kind. */

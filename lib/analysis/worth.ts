@@ -44,10 +44,15 @@ export function worthOf(
 }
 
 function freshRate(predict: Predictor, over: readonly WeightedParent[], father: string): number {
-  return over.reduce((sum, { seedParent, weight }) => {
-    const rates = predict
-      .against(seedParent, father)
-      .map((odds, k) => averagedRateAgainst(odds, predict.occasion[k]!));
-    return sum + weight * mean(rates);
-  }, 0);
+  return over.reduce(
+    (sum, { seedParent, weight }) =>
+      sum + weight * meanRate(predict.against(seedParent, father), predict.occasion),
+    0,
+  );
+}
+
+function meanRate(against: Float64Array, spread: Float64Array): number {
+  let sum = 0;
+  for (let k = 0; k < against.length; k += 1) sum += averagedRateAgainst(against[k]!, spread[k]!);
+  return sum / against.length;
 }

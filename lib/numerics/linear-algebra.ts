@@ -5,6 +5,9 @@
  * part above its diagonal zero. Source: Golub & Van Loan (2013), Matrix Computations, algorithms 4.2.1 and 3.1.
  */
 
+import { leadingColumns } from './leading-columns.ts';
+import { rowProduct } from './row-product.ts';
+
 /**
  * Cholesky factor of a symmetric positive definite matrix.
  *
@@ -15,8 +18,9 @@
  */
 export function cholesky(matrix: Float64Array, n: number, target?: Float64Array): Float64Array | null {
   const factor = target ?? new Float64Array(n * n);
+  const lead = leadingColumns(matrix, n);
   // Zeros that begin a row of the matrix begin the factor's row too, and need no work (George & Liu 1981, Computer
-  // Solution of Large Sparse Positive Definite Systems, chapter 4). Fours, for `rowProduct` adds up by fours.
+  // Solution of Large Sparse Positive Definite Systems, chapter 4). Fours, for products add up by fours.
   const first = new Int32Array(n);
   for (let i = 0; i < n; i += 1) {
     const rowI = i * n;
@@ -24,10 +28,15 @@ export function cholesky(matrix: Float64Array, n: number, target?: Float64Array)
     while (from < i && matrix[rowI + from] === 0) factor[rowI + from++] = 0;
     from &= -4;
     first[i] = from;
+    if (lead !== null) from = lead.takeRow(matrix, factor, i, from);
     for (let j = from; j <= i; j += 1) {
       const rowJ = j * n;
       const start = Math.max(from, first[j]!);
-      const sum = matrix[rowI + j]! - rowProduct(factor, rowI + start, factor, rowJ + start, j - start);
+      const product =
+        lead === null
+          ? rowProduct(factor, rowI + start, factor, rowJ + start, j - start)
+          : lead.rowProduct(factor, i, j, start);
+      const sum = matrix[rowI + j]! - product;
       if (j < i) {
         factor[rowI + j] = sum / factor[rowJ + j]!;
       } else {
@@ -41,29 +50,6 @@ export function cholesky(matrix: Float64Array, n: number, target?: Float64Array)
   return factor;
 }
 
-/** Product of `length` entries of two arrays; four sums at a time, which the processor can overlap. */
-export function rowProduct(
-  a: Float64Array,
-  from: number,
-  b: Float64Array,
-  other: number,
-  length: number,
-): number {
-  let s0 = 0;
-  let s1 = 0;
-  let s2 = 0;
-  let s3 = 0;
-  let k = 0;
-  for (; k + 3 < length; k += 4) {
-    s0 += a[from + k]! * b[other + k]!;
-    s1 += a[from + k + 1]! * b[other + k + 1]!;
-    s2 += a[from + k + 2]! * b[other + k + 2]!;
-    s3 += a[from + k + 3]! * b[other + k + 3]!;
-  }
-  for (; k < length; k += 1) s0 += a[from + k]! * b[other + k]!;
-  return s0 + s1 + (s2 + s3);
-}
-
 /** Solves L x = b in place (forward substitution). */
 export function solveLower(factor: Float64Array, n: number, x: Float64Array): Float64Array {
   for (let i = 0; i < n; i += 1) {
@@ -73,9 +59,34 @@ export function solveLower(factor: Float64Array, n: number, x: Float64Array): Fl
   return x;
 }
 
-/** Solves L′ x = b in place (back substitution, by rows of L so that memory is read in order). */
-export function solveUpper(factor: Float64Array, n: number, x: Float64Array): Float64Array {
-  for (let i = n - 1; i >= 0; i -= 1) {
+/**
+ * Solves L′ x = b in place (back substitution, by rows of L so that memory is read in order, four rows at a time so that
+ * entries of x are read and written once for four).
+ *
+ * @param leading order of the leading block of L that is solved for, all of L by default
+ */
+export function solveUpper(factor: Float64Array, n: number, x: Float64Array, leading = n): Float64Array {
+  let i = leading - 1;
+  for (; i >= 3; i -= 4) {
+    const r3 = i * n;
+    const r2 = r3 - n;
+    const r1 = r2 - n;
+    const r0 = r1 - n;
+    const x3 = x[i]! / factor[r3 + i]!;
+    const x2 = (x[i - 1]! - factor[r3 + i - 1]! * x3) / factor[r2 + i - 1]!;
+    const x1 = (x[i - 2]! - factor[r3 + i - 2]! * x3 - factor[r2 + i - 2]! * x2) / factor[r1 + i - 2]!;
+    const left = x[i - 3]! - factor[r3 + i - 3]! * x3 - factor[r2 + i - 3]! * x2;
+    const x0 = (left - factor[r1 + i - 3]! * x1) / factor[r0 + i - 3]!;
+    for (let k = 0; k < i - 3; k += 1) {
+      x[k] =
+        x[k]! - factor[r3 + k]! * x3 - factor[r2 + k]! * x2 - factor[r1 + k]! * x1 - factor[r0 + k]! * x0;
+    }
+    x[i] = x3;
+    x[i - 1] = x2;
+    x[i - 2] = x1;
+    x[i - 3] = x0;
+  }
+  for (; i >= 0; i -= 1) {
     const row = i * n;
     const value = x[i]! / factor[row + i]!;
     x[i] = value;

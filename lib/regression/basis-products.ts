@@ -1,6 +1,7 @@
 /** Sums over the rows of a basis: all that scoring does with it. */
 
-import { rowProduct, solveLower } from '../numerics/linear-algebra.ts';
+import { solveLower } from '../numerics/linear-algebra.ts';
+import { rowProduct } from '../numerics/row-product.ts';
 import { addDenseProducts, denseLengths, piece } from './dense-products.ts';
 import type { OrthogonalBasis, SparseRows } from './orthogonal-basis.ts';
 import type { RowResponse } from './response.ts';

@@ -1,6 +1,6 @@
 /** Weighted cross products and squared lengths of a basis of dense columns: most of the time of a fit of many rows. */
 
-import { rowProduct } from '../numerics/linear-algebra.ts';
+import { rowProduct } from '../numerics/row-product.ts';
 import type { RowResponse } from './response.ts';
 
 /** Columns are taken in pieces of so many rows, which stay in the processor's nearest memory. */

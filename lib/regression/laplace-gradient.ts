@@ -1,7 +1,7 @@
 /** Laplace's approximation of a mixed logistic model, with its gradient by coefficients and standard deviations. */
 
 import { expMinus } from '../numerics/exponential.ts';
-import { rowProduct } from '../numerics/linear-algebra.ts';
+import { rowProduct } from '../numerics/row-product.ts';
 import { chordStart } from './chord-steps.ts';
 import { type CurvatureInverse, emptyInverse, invertCurvature } from './curvature-inverse.ts';
 import { solveCurvature } from './latent-curvature.ts';

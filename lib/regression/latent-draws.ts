@@ -1,5 +1,6 @@
 /** Draws from the normal approximation at a mode, with some coefficients held below a bound. */
 
+import { solveUpper } from '../numerics/linear-algebra.ts';
 import { normalCdf, normalQuantile } from '../numerics/normal.ts';
 import type { RandomStream } from '../numerics/random.ts';
 import type { LatentPoint } from './latent-likelihood.ts';
@@ -80,25 +81,21 @@ function drawCore(
   const firstBounded = size - bounds.length;
   let logDensity = 0;
   step.set(noise.core);
-  for (let i = size - 1; i >= 0; i -= 1) {
+  for (let i = size - 1; i >= firstBounded; i -= 1) {
     const row = i * size;
     const pivot = factor[row + i]!;
-    const z = noise.core[i]!;
-    if (i >= firstBounded) {
-      // step[i] holds the noise minus what the later coefficients have taken.
-      const taken = z - step[i]!;
-      const room = bounds[i - firstBounded]! - mode.point.core[i]!;
-      const mass = normalCdf(room * pivot + taken);
-      const bounded = normalQuantile(noise.bounded[i - firstBounded]! * mass);
-      logDensity -= (bounded * bounded) / 2 + Math.log(mass);
-      step[i] = bounded - taken;
-    } else {
-      logDensity -= (z * z) / 2;
-    }
-    const value = step[i]! / pivot;
+    // step[i] holds the noise minus what the later coefficients have taken.
+    const taken = noise.core[i]! - step[i]!;
+    const room = bounds[i - firstBounded]! - mode.point.core[i]!;
+    const mass = normalCdf(room * pivot + taken);
+    const bounded = normalQuantile(noise.bounded[i - firstBounded]! * mass);
+    logDensity -= (bounded * bounded) / 2 + Math.log(mass);
+    const value = (bounded - taken) / pivot;
     step[i] = value;
     for (let k = 0; k < i; k += 1) step[k]! -= factor[row + k]! * value;
   }
+  solveUpper(factor, size, step, firstBounded);
+  for (let i = firstBounded - 1; i >= 0; i -= 1) logDensity -= (noise.core[i]! * noise.core[i]!) / 2;
   return logDensity;
 }
 

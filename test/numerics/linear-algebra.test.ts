@@ -83,6 +83,22 @@ describe('solving', () => {
     expect(solveLower(L, 3, Float64Array.from(b))).toEqual(Float64Array.of(-10, 17, 9));
     expect(solveUpper(L, 3, Float64Array.of(2 - 48 - 24, -8 + 15, 9))).toEqual(Float64Array.of(1, -8, 3));
   });
+
+  it.each([1, 3, 4, 7, 8, 11])('solves L′ x = b exactly in whole numbers, %i rows of eleven', (leading) => {
+    const n = 11;
+    const factor = new Float64Array(n * n);
+    for (let i = 0; i < n; i += 1) {
+      for (let j = 0; j < i; j += 1) factor[i * n + j] = ((i * j) % 7) - 3;
+      factor[i * n + i] = 1 + (i % 3);
+    }
+    const x = Float64Array.from({ length: n }, (_, k) => (k % 5) - 2);
+    const right = x.slice();
+    for (let k = 0; k < leading; k += 1) {
+      right[k] = 0;
+      for (let i = k; i < leading; i += 1) right[k]! += factor[i * n + k]! * x[i]!;
+    }
+    expect(solveUpper(factor, n, right, leading)).toEqual(x);
+  });
 });
 
 describe('invertCholesky', () => {
