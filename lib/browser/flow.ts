@@ -1,6 +1,7 @@
 /** What the parts of the page's flow share: what is known, and how a task begins and ends. */
 
-import { OWN_SEASON, type Stage } from '../words/own-season.ts';
+import { OWN_SEASON } from '../words/own-season.ts';
+import type { Stage } from '../words/told/stages.ts';
 import type { ChosenFile } from './chosen-files.ts';
 import type { Cleaned, Job, Reply } from './messages.ts';
 import type { Places } from './places.ts';

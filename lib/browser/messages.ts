@@ -6,7 +6,7 @@ import type { CodedLevel } from '../season/coded-copy.ts';
 import type { ReadOptions } from '../season/read-season.ts';
 import type { SeasonSource } from '../season/sheet.ts';
 import type { SeasonText } from '../season/write-season.ts';
-import type { Stage } from '../words/own-season.ts';
+import type { Stage } from '../words/told/stages.ts';
 import type { Reading } from './reading.ts';
 import type { DrawnReport } from './report-text.ts';
 

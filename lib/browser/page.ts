@@ -3,6 +3,7 @@
 import type { CodedLevel } from '../season/coded-copy.ts';
 import { OWN_SEASON } from '../words/own-season.ts';
 import type { ListName } from '../words/own-settings.ts';
+import { FILE_NAMES } from '../words/told/file-names.ts';
 import type { FileLike } from './chosen-files.ts';
 import { type OwnSeason, ownSeason } from './own-season.ts';
 import { type Places, placesOf } from './places.ts';
@@ -98,7 +99,7 @@ function tieFiles(own: OwnSeason, { at, say }: Places): void {
   at('own-paste').addEventListener('click', () => {
     const { value } = at<HTMLTextAreaElement>('own-pasted');
     if (value.trim() === '') say('own-status', OWN_SEASON.nothingPasted);
-    else add([new File([value], OWN_SEASON.pastedName)]);
+    else add([new File([value], FILE_NAMES.pasted)]);
   });
   take();
 }

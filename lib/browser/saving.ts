@@ -1,6 +1,7 @@
 /** What the page hands to the browser to save: the report, the settings, the files as they were understood. */
 
 import { OWN_SEASON } from '../words/own-season.ts';
+import { cleanedName, FILE_NAMES } from '../words/told/file-names.ts';
 import type { Flow } from './flow.ts';
 
 /** What the page's buttons that save call. */
@@ -22,13 +23,13 @@ export function saving({ desk, known, places }: Flow): Saving {
   };
   return {
     saveReport: () => {
-      save(OWN_SEASON.reportName, known.report?.text, 'text/html;charset=utf-8');
+      save(FILE_NAMES.report, known.report?.text, 'text/html;charset=utf-8');
       known.saved = true;
     },
-    saveSettings: () => save(OWN_SEASON.settingsName, known.report?.settings, 'application/json'),
+    saveSettings: () => save(FILE_NAMES.settings, known.report?.settings, 'application/json'),
     saveCleaned: (kind) => {
-      save(OWN_SEASON.cleanedName(kind), known.report?.cleaned[kind], CSV);
+      save(cleanedName(kind), known.report?.cleaned[kind], CSV);
     },
-    saveFlowers: () => save(OWN_SEASON.flowersName, known.report?.flowers, CSV),
+    saveFlowers: () => save(FILE_NAMES.flowers, known.report?.flowers, CSV),
   };
 }

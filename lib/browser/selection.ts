@@ -5,11 +5,12 @@ import { gather } from '../analysis/gather.ts';
 import { proportionOf } from '../analysis/proportion.ts';
 import { AGE_BANDS } from '../analysis/raw.ts';
 import type { Proportion } from '../proportions/interval.ts';
+import type { ExploredBy } from '../words/told/choices.ts';
 import type { ExploredFlower } from './explored-flowers.ts';
 
 /** What can be chosen, in the order of the page. */
-export const DIMENSIONS = ['storage', 'age', 'season', 'seedParent', 'pollenParent'] as const;
-export type Dimension = (typeof DIMENSIONS)[number];
+export const DIMENSIONS: readonly ExploredBy[] = ['storage', 'age', 'season', 'seedParent', 'pollenParent'];
+export type Dimension = ExploredBy;
 
 /** The chosen values of each dimension; null where all of them are. */
 export type Selection = ReadonlyMap<Dimension, ReadonlySet<string> | null>;

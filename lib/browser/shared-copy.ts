@@ -6,7 +6,7 @@ import type { CompiledNotebook } from '../notebook/run.ts';
 import { type CodeKey, codeKeyText, newCodeKey, readCodeKey } from '../season/code-key.ts';
 import type { Season } from '../season/season.ts';
 import type { SeasonText } from '../season/write-season.ts';
-import { OWN_SHARING } from '../words/own-settings.ts';
+import { FILE_NAMES } from '../words/told/file-names.ts';
 import type { Job, Sharing } from './messages.ts';
 import { drawnReport } from './report-text.ts';
 
@@ -38,7 +38,7 @@ export async function sharedCopy(
   read: Job['read'],
   notebook: CompiledNotebook,
 ): Promise<SharedCopy> {
-  const keyName = sharing.key?.name ?? OWN_SHARING.keyName;
+  const keyName = sharing.key?.name ?? FILE_NAMES.key;
   const { map, same = [], settings, asOf } = read;
   const said = {
     level: sharing.level,
@@ -50,7 +50,7 @@ export async function sharedCopy(
   };
   const coded = codedFrom(own, said, keyOf(sharing), keyName);
   const { text } = await drawnReport(notebook, codedAnalysis(own, coded, options));
-  const report = { name: OWN_SHARING.reportName, text };
+  const report = { name: FILE_NAMES.codedReport, text };
   const files = sharing.level === 'codes' ? [report, ...coded.files] : [report];
   // A grower's file may have the name that follows "coded-".
   const ownText = [sharing.ownText, ...coded.files.map(({ name }) => name)].join('\n');

@@ -1,7 +1,8 @@
 /** What the page shows in each state of its flow. */
 
 import { html } from '../notebook/html.ts';
-import { OWN_SEASON, STAGES, type Stage, stageSaid } from '../words/own-season.ts';
+import { OWN_SEASON, stageSaid } from '../words/own-season.ts';
+import { STAGES, type Stage } from '../words/told/stages.ts';
 import type { ChosenFile } from './chosen-files.ts';
 import type { Places } from './places.ts';
 import type { Reading } from './reading.ts';
@@ -54,7 +55,7 @@ export function showReading(places: Places, reading: Reading): void {
 /** That work is being done, and what. */
 export function showStage(places: Places, stage: Stage): void {
   places.say('own-stage', stageSaid(stage));
-  places.at<HTMLProgressElement>('own-progress').value = STAGES.findIndex(([name]) => name === stage);
+  places.at<HTMLProgressElement>('own-progress').value = STAGES.indexOf(stage);
   places.show('own-working', true);
   places.show('own-confirm', false);
 }

@@ -2,7 +2,7 @@
 
 import type { AnalyseOptions } from '../analyse.ts';
 import type { SeasonSource } from '../season/sheet.ts';
-import { OWN_SEASON } from '../words/own-season.ts';
+import { FILE_NAMES } from '../words/told/file-names.ts';
 import type { ChosenFile } from './chosen-files.ts';
 import type { Job, PlainReadOptions } from './messages.ts';
 import { type Answers, flowersFile, type Settings, shareOf } from './settings.ts';
@@ -45,7 +45,7 @@ function sourcesOf(files: readonly ChosenFile[], answers: Answers, settings: Set
   });
   const typed = flowersFile(settings);
   if (typed === null) return sources;
-  return [...sources, { name: OWN_SEASON.flowersName, bytes: new TextEncoder().encode(typed) }];
+  return [...sources, { name: FILE_NAMES.flowers, bytes: new TextEncoder().encode(typed) }];
 }
 
 /** The task of reading the files, and of analysing them where `analyse` says so. */

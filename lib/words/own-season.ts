@@ -3,24 +3,22 @@
 import type { FileKind, Problem } from '../season/season.ts';
 import { capitalised, counted, wholeNumber } from './numbers.ts';
 import { cited, dateOrderName } from './problem-sentence.ts';
+import { dateAnswers, type PageFixes, pageFix } from './told/page-fixes.ts';
+import { STAGES, type Stage } from './told/stages.ts';
 
-/** What the page is busy with, in order. */
-export const STAGES = [
-  ['reading', 'reading the files'],
-  ['counting', 'counting flowers and fruits'],
-  ['model', 'fitting the model of ages, plants and pairs'],
-  ['vials', 'judging the vials'],
-  ['like-for-like', 'comparing like for like'],
-  ['rest', 'working out what would settle it'],
-  ['drawing', 'drawing the charts'],
-] as const;
-
-export type Stage = (typeof STAGES)[number][0];
+const DOES: Readonly<Record<Stage, string>> = {
+  reading: 'reading the files',
+  counting: 'counting flowers and fruits',
+  model: 'fitting the model of ages, plants and pairs',
+  vials: 'judging the vials',
+  'like-for-like': 'comparing like for like',
+  rest: 'working out what would settle it',
+  drawing: 'drawing the charts',
+};
 
 /** "Step 3 of 7: fitting the model of ages, plants and pairs." */
 export function stageSaid(stage: Stage): string {
-  const at = STAGES.findIndex(([name]) => name === stage);
-  return `Step ${at + 1} of ${STAGES.length}: ${STAGES[at]![1]}.`;
+  return `Step ${STAGES.indexOf(stage) + 1} of ${STAGES.length}: ${DOES[stage]}.`;
 }
 
 const KINDS: Readonly<Record<FileKind, string>> = {
@@ -49,44 +47,41 @@ export function fileSaid(file: {
 const EXPORT_SPREADSHEET =
   'Open it in your spreadsheet program, choose “Save as” or “Download”, take CSV (UTF-8), and choose that file here.';
 
-/** What to do about a problem on the page, where the command would name one of its options; null where that serves here too. */
-const FIXES: Readonly<Record<string, string>> = {
-  'spreadsheet-file': EXPORT_SPREADSHEET,
-  'not-text': `Choose the sheet itself. ${EXPORT_SPREADSHEET}`,
-  'kind-unknown': 'Say below what the file is, or check that its first row holds the headers.',
-  'column-missing': 'Say below which of your columns it is, or add the column to the sheet.',
-  'column-unknown': 'If it holds something that counts, say what under “More settings”.',
-  'column-guessed': 'If that is wrong, rename the column in the sheet.',
-  'vial-unknown': 'Choose your file of vials too, or fill in pollen_collected.',
-  'future-date': 'Correct the date, or give a later day under “More settings”.',
-  'outcome-after-as-of': 'Correct the date, or give a later day under “More settings”.',
-  'name-slip': 'Say below whether they are one plant, or correct it in the sheet.',
-  'date-serial-read':
-    'If all are four years off, say under “More settings” from which year they are counted; else nothing needs doing.',
-  'date-order-unclear': 'Answer the question below.',
-  'date-order-mixed':
-    'Write all dates as YYYY-MM-DD, or answer the question below: rows written otherwise are then left out.',
-  'date-order-decided': 'If that is wrong, write the dates as YYYY-MM-DD.',
-  'date-order-from-neighbour': 'If that is wrong, write the dates as YYYY-MM-DD.',
+const ANSWER_BELOW = 'Answer the question below.';
+
+const FIXES: PageFixes = {
+  byCode: {
+    'spreadsheet-file': EXPORT_SPREADSHEET,
+    'not-text': `Choose the sheet itself. ${EXPORT_SPREADSHEET}`,
+    'kind-unknown': 'Say below what the file is, or check that its first row holds the headers.',
+    'column-missing': 'Say below which of your columns it is, or add the column to the sheet.',
+    'column-unknown': 'If it holds something that counts, say what under “More settings”.',
+    'column-guessed': 'If that is wrong, rename the column in the sheet.',
+    'vial-unknown': 'Choose your file of vials too, or fill in pollen_collected.',
+    'future-date': 'Correct the date, or give a later day under “More settings”.',
+    'outcome-after-as-of': 'Correct the date, or give a later day under “More settings”.',
+    'name-slip': 'Say below whether they are one plant, or correct it in the sheet.',
+    'date-serial-read':
+      'If all are four years off, say under “More settings” from which year they are counted; else nothing needs doing.',
+    'date-order-unclear': ANSWER_BELOW,
+    'date-order-mixed':
+      'Write all dates as YYYY-MM-DD, or answer the question below: rows written otherwise are then left out.',
+    'date-order-decided': 'If that is wrong, write the dates as YYYY-MM-DD.',
+    'date-order-from-neighbour': 'If that is wrong, write the dates as YYYY-MM-DD.',
+  },
+  rename: 'Rename the one that is not meant, and choose the file again.',
+  answer: ANSWER_BELOW,
+  mend: 'Mend it in the sheet, and choose the file again.',
 };
 
-/** Where the command would name an option that the page has not. */
-const MEND = 'Mend it in the sheet, and choose the file again.';
-
 /** The fix of a problem as the page puts it; `fix` is the command's. */
-export function fixOnPage({ code, details }: Problem, fix: string): string {
-  if (code === 'column-unclear') {
-    return details.same === 'yes'
-      ? 'Rename the one that is not meant, and choose the file again.'
-      : 'Answer the question below.';
-  }
-  if (code === 'name-spellings' && String(details.name).endsWith('parent')) return FIXES['name-slip']!;
-  return FIXES[code] ?? (/ --[a-z]/.test(fix) ? MEND : fix);
+export function fixOnPage(problem: Problem, fix: string): string {
+  return pageFix(problem, fix, FIXES);
 }
 
 /** What a refusal's fix would be on the page, by its code; the message is the command's. */
 export const REFUSAL_FIXES: Readonly<Record<string, string>> = {
-  'question-open': 'Answer the question below.',
+  'question-open': ANSWER_BELOW,
   'no-usable-row': 'Mend it in the sheet, save it, and choose the file again.',
   'no-crosses': 'Choose the file with one row a pollinated flower too. A file is known by its columns.',
   'no-usable-outcome':
@@ -94,18 +89,13 @@ export const REFUSAL_FIXES: Readonly<Record<string, string>> = {
 };
 
 /** The question which of its numbers is the day: "What is 03/04/2025 in the column "date"?" and its two answers. */
-export function dateOrderQuestion({ column, value, details }: Problem): {
+export function dateOrderQuestion(problem: Problem): {
   readonly question: string;
   readonly answers: readonly (readonly [order: string, label: string])[];
 } {
-  const orders = [details.firstOrder, details.secondOrder].filter((order) => order !== undefined);
-  const readings: readonly (string | number | undefined)[] = [details.first, details.second];
   return {
-    question: `How are the dates in ${cited(column)} written? One of them is ${cited(value)}.`,
-    answers: orders.map((order, i) => [
-      String(order),
-      readings[i] === undefined ? dateOrderName(order) : `${dateOrderName(order)}: ${readings[i]}`,
-    ]),
+    question: `How are the dates in ${cited(problem.column)} written? One of them is ${cited(problem.value)}.`,
+    answers: dateAnswers(problem, dateOrderName),
   };
 }
 
@@ -131,7 +121,6 @@ export const OWN_SEASON = {
   pasteSummary: 'Paste rows instead',
   pasteLabel: 'Rows copied from the sheet, with the row of headers',
   pasteButton: 'Read the pasted rows',
-  pastedName: 'pasted.csv',
   nothingPasted: 'Nothing was pasted yet: copy the rows with their headers, and put them into the field.',
   remove: (name: string): string => `Take out ${name}`,
   sameFile: (name: string): string => `${name} had been chosen before and is the same: it is read once.`,
@@ -179,7 +168,6 @@ export const OWN_SEASON = {
   flowersLegend: 'Flowers you expect next season, plant by plant',
   flowersHint: 'Left blank: in proportion to the flowers so far.',
   flowersFromFile: 'Flowers next season are taken from your file.',
-  flowersName: 'flowers.csv',
   againButton: 'Work it out with these settings',
   wrongWorth: 'How many must take needs a number above 0 and below 100.',
   wrongUseOn: 'The day of use needs a day that exists, as YYYY-MM-DD.',
@@ -191,9 +179,6 @@ export const OWN_SEASON = {
   saveFlowers: 'Save the flowers as a file',
   saveCrosses: 'Save the crosses, cleaned',
   saveVials: 'Save the vials, cleaned',
-  cleanedName: (kind: string): string => `${kind}-clean.csv`,
-  reportName: 'season-review.html',
-  settingsName: 'settings.json',
   saved: (name: string): string => `${name} was handed to your browser to save.`,
   fault: (cause: string): string =>
     `Something went wrong inside fruitodds: ${cause}. This is a fault of the program, not of your files.`,

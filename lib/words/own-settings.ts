@@ -2,6 +2,7 @@
 
 import { type FailureCode, type FailureDetails, failureWords } from './english-failures.ts';
 import { cited } from './problem-sentence.ts';
+import { type PageRefusals, pageRefusal } from './told/page-fixes.ts';
 
 /** The lists that a grower may fill in the settings. */
 export type ListName = 'map' | 'same' | 'must' | 'atMost';
@@ -71,7 +72,6 @@ export const OWN_SETTINGS = {
   wrongLevel: 'How many ranges hold the truth needs a number above 0 and below 100.',
   wrongAsOf: 'The day up to which things have happened needs a day that exists, as YYYY-MM-DD.',
   fileRead: (name: string): string => `The settings of ${name} are used.`,
-  filled: 'Settings of your file are filled in below.',
 } as const;
 
 /** What the page says where a copy to share is made. */
@@ -92,34 +92,30 @@ export const OWN_SHARING = {
   save: (name: string): string => `Save ${name}`,
   saveKey: 'Save the key, for yourself alone',
   keyRead: (name: string): string => `${name} is the key of coded copies: the next copy uses it.`,
-  reportName: 'coded-season-review.html',
-  keyName: 'fruitodds-key.json',
 } as const;
 
-/** What the command calls an option, as the page calls it. */
-const OPTIONS: Readonly<Record<string, string>> = {
-  '--must': `“${OWN_SETTINGS.must.legend}”`,
-  '--at-most': `“${OWN_SETTINGS.atMost.legend}”`,
-  '--worth': 'What is worth a flower',
-  '--level': 'The level of the ranges',
-};
-
-/** What can be done on the page, by the code of a failure; the message is the command's. */
-const FIXES: Readonly<Record<string, string>> = {
-  'wish-without-flowers':
-    'Say what each plant will offer under “Flowers you expect next season”, or take the wish out.',
-  'wish-unclear': 'Give one of the plants another name in the sheet.',
-  'plant-unknown': 'Take the wish out, and choose the plant from the list.',
-  'option-value': 'Correct it in the file of settings, and choose that file again.',
-  'settings-not-json': 'Choose a file of settings that this page or the command saved.',
-  'settings-version': 'Choose a file of settings that this page or the command saved.',
-  'key-not-ours': 'Choose the key that was saved with an earlier copy, or none.',
-  'dates-too-far': 'Correct the dates, or make the copy with a new key.',
+const REFUSALS: PageRefusals<FailureCode, FailureDetails> = {
+  failureWords,
+  options: {
+    '--must': `“${OWN_SETTINGS.must.legend}”`,
+    '--at-most': `“${OWN_SETTINGS.atMost.legend}”`,
+    '--worth': 'What is worth a flower',
+    '--level': 'The level of the ranges',
+  },
+  fixes: {
+    'wish-without-flowers':
+      'Say what each plant will offer under “Flowers you expect next season”, or take the wish out.',
+    'wish-unclear': 'Give one of the plants another name in the sheet.',
+    'plant-unknown': 'Take the wish out, and choose the plant from the list.',
+    'option-value': 'Correct it in the file of settings, and choose that file again.',
+    'settings-not-json': 'Choose a file of settings that this page or the command saved.',
+    'settings-version': 'Choose a file of settings that this page or the command saved.',
+    'key-not-ours': 'Choose the key that was saved with an earlier copy, or none.',
+    'dates-too-far': 'Correct the dates, or make the copy with a new key.',
+  },
 };
 
 /** Why nothing was done, in the command's words, and what can be done about it here. */
 export function refusedOnPage(code: FailureCode, details: FailureDetails): string {
-  const option = OPTIONS[String(details.option)];
-  const { message, fix } = failureWords(code, option === undefined ? details : { ...details, option });
-  return `${message} ${FIXES[code] ?? fix}`;
+  return pageRefusal(code, details, REFUSALS);
 }

@@ -6,8 +6,8 @@ import { openPaper } from '../../lib/charts/paper.ts';
 import { renderPage } from '../../lib/notebook/page.ts';
 import { type CompiledNotebook, runNotebook } from '../../lib/notebook/run.ts';
 import { readSeason } from '../../lib/season/read-season.ts';
-import { STAGES } from '../../lib/words/own-season.ts';
 import { seasonAnswer } from '../../lib/words/review.ts';
+import { STAGES } from '../../lib/words/told/stages.ts';
 
 const HEAD = 'cross_id,pollination_date,seed_parent,pollen_parent,storage,outcome';
 const GOOD = `${HEAD}\nT1,2025-06-01,A,B,fresh,fruit\nT2,2025-06-02,A,B,frozen,none`;
@@ -39,8 +39,8 @@ describe('a task', () => {
     const told = kinds(await replies(job(GOOD)));
     const models = ['model', 'vials', 'like-for-like', 'rest'];
     expect(told).toEqual(['reading', 'read', 'counting', 'first', ...models, 'drawing', 'done']);
-    const stages = told.filter((name) => STAGES.some(([stage]) => stage === name));
-    expect(stages).toEqual(STAGES.map(([stage]) => stage));
+    const stages = told.filter((name) => STAGES.some((stage) => stage === name));
+    expect(stages).toEqual([...STAGES]);
   });
 
   it('gives the report of the library, and its first sentence', async () => {

@@ -3,9 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { readSeason } from '../../lib/season/read-season.ts';
 import type { Problem } from '../../lib/season/season.ts';
 import type { FailureCode, FailureDetails } from '../../lib/words/english-failures.ts';
-import type { Language } from '../../lib/words/language.ts';
 import { LANGUAGES, type Words, wordsIn } from '../../lib/words/languages.ts';
-import { numeralsIn } from './numerals.ts';
+import { faultsIn } from './twins.ts';
 
 /*
  * What each language says, held against what English says of the same: no code without a sentence, no option, name or
@@ -14,7 +13,6 @@ import { numeralsIn } from './numerals.ts';
 
 const WORDS = new URL('../../lib/words/', import.meta.url);
 const FIXTURES = new URL('../season/fixtures/', import.meta.url);
-const UNFILLED = /undefined|NaN|\[object/;
 
 const source = (name: string): string => readFileSync(new URL(name, WORDS), 'utf8');
 /** The keys that a source file gives sentences to, with the names of what fills each. */
@@ -38,14 +36,6 @@ const details = (more: FailureDetails = {}): FailureDetails => ({
   form: 'list',
   ...more,
 });
-
-/** What must not change on the way: values, options, columns and files, numbers. */
-const citedIn = (text: string, language: Language): string[] =>
-  [
-    ...(text.match(/‹[a-z]+›/g) ?? []),
-    ...(text.match(/--[a-z]+(?:-[a-z]+)*/g) ?? []),
-    ...numeralsIn(text, language),
-  ].sort();
 
 const problems = readdirSync(FIXTURES)
   .filter((name) => name.endsWith('.csv'))
@@ -81,18 +71,6 @@ const besides = ({ value, column }: Problem, text: string): string =>
 
 const english = await wordsIn('en');
 const others = LANGUAGES.filter((language) => language !== 'en');
-
-/** What is wrong with a sentence whose twin is `theirs`: unsaid, left unfilled, not translated, or citing something else. */
-function faultsIn(language: Language, own: string, theirs: string, what: string): string[] {
-  const [cited, meant] = [citedIn(own, language), citedIn(theirs, 'en')].map((values) => values.join(' '));
-  const wrong = [
-    /\S/.test(own) ? '' : 'says nothing',
-    UNFILLED.test(own) ? 'has a gap' : '',
-    own === theirs ? 'is English' : '',
-    cited === meant ? '' : `cites ${cited}, not ${meant}`,
-  ];
-  return wrong.filter((fault) => fault !== '').map((fault) => `${what} ${fault}: ${own}`);
-}
 
 describe('the languages', () => {
   it('begin with English', () => {

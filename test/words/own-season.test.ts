@@ -6,9 +6,9 @@ import {
   fixOnPage,
   groupsLeft,
   OWN_SEASON,
-  STAGES,
   stageSaid,
 } from '../../lib/words/own-season.ts';
+import { STAGES } from '../../lib/words/told/stages.ts';
 
 const TOP = { file: 'a.csv', line: 1, row: 1 };
 
