@@ -104,6 +104,7 @@ const testedBy: ReadonlyMap<string, string> = new Map([
   ['words/told/places.ts', 'words/problem-place.test.ts'],
   ['words/told/review.ts', 'words/review.test.ts'],
   ['words/told/seeds.ts', 'words/seeds.test.ts'],
+  ['words/told/sheet.ts', 'words/sheet.test.ts'],
   ['words/told/settling.ts', 'words/settle.test.ts'],
   ['words/told/vials.ts', 'words/old-vials.test.ts'],
   ['words/told/choices.ts', 'words/explore.test.ts'],

@@ -32,8 +32,11 @@ async function sheetText(
   if (chosen === undefined) {
     throw new Failure('no-plan', { cause: words.planAnswer(analysis) }, filesJson(season, words));
   }
+  const flowers = sheetOf(season, chosen, analysis.provenance.options.useOn);
+  const unmet = words.unmetSaid(flowers);
+  if (unmet !== '') world.warn(`${unmet}\n`);
   if (!/\.csv$/i.test(output)) return world.renderSheet(season, analysis, mix, words.languageWords.code);
-  return crossingSheetCsv(sheetOf(season, chosen, analysis.provenance.options.useOn), words.sheetNote);
+  return crossingSheetCsv(flowers, words.sheetNote);
 }
 
 /** The command `sheet`: a mix of next season's plan, flower by flower, as a page or as a crosses file. */

@@ -6,6 +6,7 @@ import { pairName } from './choice-figures.ts';
 import { counted, joined } from './numbers.ts';
 import { mixGives, mixLabel } from './plan.ts';
 import { storageLabel } from './storage.ts';
+import { crossesUnmet } from './told/sheet.ts';
 
 const MONTHS = [
   ...['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October'],
@@ -29,11 +30,15 @@ export function morningSaid(morning: string | null): string {
  * "fresh", or what to take out of the store: "thaw F-04", "R-02, refrigerated".
  *
  * @example
- * pollenToTake({ storage: 'frozen', vial: 'F-04' }); // 'thaw F-04'
- * pollenToTake({ storage: 'refrigerated', vial: 'R-02' }); // 'R-02, refrigerated'
+ * pollenToTake({ storage: 'frozen', vial: 'F-04', pollenThere: true }); // 'thaw F-04'
+ * pollenToTake({ storage: 'refrigerated', vial: 'R-02', pollenThere: true }); // 'R-02, refrigerated'
  */
-export function pollenToTake({ storage, vial }: Pick<SheetFlower, 'storage' | 'vial'>): string {
-  if (vial === null) return 'fresh';
+export function pollenToTake({
+  storage,
+  vial,
+  pollenThere,
+}: Pick<SheetFlower, 'storage' | 'vial' | 'pollenThere'>): string {
+  if (vial === null) return pollenThere ? 'fresh' : 'fresh, though none is expected then';
   return storage === 'frozen' ? `thaw ${vial}` : `${vial}, ${storageLabel(storage)}`;
 }
 
@@ -41,7 +46,7 @@ export function pollenToTake({ storage, vial }: Pick<SheetFlower, 'storage' | 'v
  * What the sheet carries out, in one sentence.
  *
  * @example
- * const flower = { crossId: '2026-001', morning: '2026-06-10', seedParent: 'Salt Moon', pollenParent: 'Copper Tide', storage: 'frozen', vial: 'F-04' };
+ * const flower = { crossId: '2026-001', morning: '2026-06-10', seedParent: 'Salt Moon', pollenParent: 'Copper Tide', storage: 'frozen', vial: 'F-04', pollenThere: true };
  * sheetAnswer([flower], analysis.plan.frontier[0]); // '1 flower on 1 morning, by the mix “most fruit”: about 31 fruits of 8 crosses expected.'
  */
 export function sheetAnswer(flowers: readonly SheetFlower[], mix: Mix): string {
@@ -54,7 +59,7 @@ export function sheetAnswer(flowers: readonly SheetFlower[], mix: Mix): string {
  * What to take out of the store, vial by vial: "F-04 (Copper Tide) for 2 flowers".
  *
  * @example
- * const flower = { crossId: '2026-001', morning: '2026-06-10', seedParent: 'Salt Moon', pollenParent: 'Copper Tide', storage: 'frozen', vial: 'F-04' };
+ * const flower = { crossId: '2026-001', morning: '2026-06-10', seedParent: 'Salt Moon', pollenParent: 'Copper Tide', storage: 'frozen', vial: 'F-04', pollenThere: true };
  * vialsToTake([flower, { ...flower, crossId: '2026-002' }]); // 'Vials that are needed: F-04 (Copper Tide) for 2 flowers.'
  */
 export function vialsToTake(flowers: readonly SheetFlower[]): string {
@@ -70,10 +75,28 @@ export function vialsToTake(flowers: readonly SheetFlower[]): string {
 }
 
 /**
+ * Crosses that the sheet could give no morning on which both plants flower; empty where there is none.
+ *
+ * @example
+ * const flower = { crossId: '2026-001', seedParent: 'Salt Moon', pollenParent: 'Old Ferry', vial: null, pollenThere: false };
+ * unmetSaid([flower]); // 'For 1 flower no morning was found on which its father is expected to flower too: Salt Moon × Old Ferry (1 flower). Use…'
+ */
+export function unmetSaid(sheet: readonly SheetFlower[]): string {
+  const crosses = crossesUnmet(sheet);
+  if (crosses.length === 0) return '';
+  const all = crosses.reduce((sum, { flowers }) => sum + flowers, 0);
+  const named = crosses.map(({ flowers, ...pair }) => `${pairName(pair)} (${counted(flowers, 'flower')})`);
+  return (
+    `For ${counted(all, 'flower')} no morning was found on which ${all === 1 ? 'its' : 'their'} father is expected to flower too: ${joined(named)}. ` +
+    'Use pollen of the father that was kept, or other pollen.'
+  );
+}
+
+/**
  * Flowers by morning, in the order of the sheet.
  *
  * @example
- * const flower = { crossId: '2026-001', morning: '2026-06-10', seedParent: 'Salt Moon', pollenParent: 'Copper Tide', storage: 'frozen', vial: 'F-04' };
+ * const flower = { crossId: '2026-001', morning: '2026-06-10', seedParent: 'Salt Moon', pollenParent: 'Copper Tide', storage: 'frozen', vial: 'F-04', pollenThere: true };
  * byMorning([flower]).map(({ morning, flowers }) => [morning, flowers.length]); // [['10 June 2026', 1]]
  */
 export function byMorning(
@@ -87,12 +110,13 @@ export function byMorning(
 }
 
 /**
- * The note of a flower in the sheet's file: the morning it was planned for.
+ * The note of a flower in the sheet's file: the morning it was planned for, and that its fresh pollen is not expected then.
  *
- * @example sheetNote({ morning: '2026-06-10' }) // 'planned for 2026-06-10'
+ * @example sheetNote({ morning: '2026-06-10', pollenThere: true }) // 'planned for 2026-06-10'
  */
-export function sheetNote({ morning }: SheetFlower): string {
-  return morning === null ? '' : `planned for ${morning}`;
+export function sheetNote({ morning, pollenParent, pollenThere }: SheetFlower): string {
+  if (morning === null) return '';
+  return `planned for ${morning}${pollenThere ? '' : `; no flower of ${pollenParent} is expected then`}`;
 }
 
 /**

@@ -7,6 +7,7 @@ import {
   sheetAnswer,
   sheetNote,
   tagText,
+  unmetSaid,
   vialsToTake,
 } from '../../lib/words/sheet.ts';
 import { plan } from '../charts/fixture.ts';
@@ -19,6 +20,7 @@ const FRESH: SheetFlower = {
   storage: 'fresh',
   vial: null,
   pollenCollected: null,
+  pollenThere: true,
 };
 const STORED: SheetFlower = { ...FRESH, morning: null, storage: 'frozen', vial: 'F-04' };
 
@@ -31,7 +33,9 @@ describe('the words of the sheet', () => {
     ]);
     expect(pollenToTake(FRESH)).toBe('fresh');
     expect(pollenToTake(STORED)).toBe('thaw F-04');
-    expect(pollenToTake({ storage: 'refrigerated', vial: 'R-02' })).toBe('R-02, refrigerated');
+    expect(pollenToTake({ storage: 'refrigerated', vial: 'R-02', pollenThere: true })).toBe(
+      'R-02, refrigerated',
+    );
   });
 
   it('say how many flowers on how many mornings, and which vials', () => {
@@ -52,6 +56,17 @@ describe('the words of the sheet', () => {
       ['10 June 2026', 2],
       ['Any morning', 1],
     ]);
+  });
+
+  it('name each cross that has no morning of both plants, with its flowers', () => {
+    const unmet = { ...FRESH, pollenThere: false };
+    expect(unmetSaid([FRESH, STORED])).toBe('');
+    expect(unmetSaid([unmet, FRESH, unmet, { ...unmet, seedParent: 'Old Ferry' }])).toBe(
+      'For 3 flowers no morning was found on which their father is expected to flower too: Salt Moon × __proto__ (2 flowers) ' +
+        'and Old Ferry × __proto__ (1 flower). Use pollen of the father that was kept, or other pollen.',
+    );
+    expect(pollenToTake(unmet)).toBe('fresh, though none is expected then');
+    expect(sheetNote(unmet)).toBe('planned for 2026-06-10; no flower of __proto__ is expected then');
   });
 
   it('write tags and notes', () => {

@@ -1,6 +1,7 @@
 /** The crossing sheet: one line a flower, morning by morning. */
 import type { SheetFlower } from '../../decisions/crossing-sheet.ts';
 import type { Mix } from '../../decisions/mix.ts';
+import { crossesUnmet } from '../told/sheet.ts';
 import { pairName } from './choice-figures.ts';
 import { counted, joined } from './numbers.ts';
 import { mixGives, mixLabel } from './plan.ts';
@@ -19,8 +20,12 @@ export function morningSaid(morning: string | null): string {
 }
 
 /** Which pollen to take: fresh, or a vial to thaw. */
-export function pollenToTake({ storage, vial }: Pick<SheetFlower, 'storage' | 'vial'>): string {
-  if (vial === null) return 'frais';
+export function pollenToTake({
+  storage,
+  vial,
+  pollenThere,
+}: Pick<SheetFlower, 'storage' | 'vial' | 'pollenThere'>): string {
+  if (vial === null) return pollenThere ? 'frais' : 'frais, mais aucun n’est attendu alors';
   return storage === 'frozen' ? `décongeler ${vial}` : `${vial}, ${storageLabel(storage)}`;
 }
 
@@ -44,6 +49,18 @@ export function vialsToTake(flowers: readonly SheetFlower[]): string {
   return `Tubes nécessaires : ${joined(named)}.`;
 }
 
+/** Crosses for which no common morning was found. */
+export function unmetSaid(sheet: readonly SheetFlower[]): string {
+  const crosses = crossesUnmet(sheet);
+  if (crosses.length === 0) return '';
+  const all = crosses.reduce((sum, { flowers }) => sum + flowers, 0);
+  const named = crosses.map(({ flowers, ...pair }) => `${pairName(pair)} (${counted(flowers, 'fleur')})`);
+  return (
+    `Pour ${counted(all, 'fleur')}, aucun matin n’a été trouvé où le père devrait fleurir aussi : ${joined(named)}. ` +
+    'Prendre du pollen du père mis de côté, ou un autre pollen.'
+  );
+}
+
 /** Flowers by morning, in the order of the sheet. */
 export function byMorning(
   flowers: readonly SheetFlower[],
@@ -56,8 +73,9 @@ export function byMorning(
 }
 
 /** The note of a line in the file. */
-export function sheetNote({ morning }: SheetFlower): string {
-  return morning === null ? '' : `prévu pour le ${morning}`;
+export function sheetNote({ morning, pollenParent, pollenThere }: SheetFlower): string {
+  if (morning === null) return '';
+  return `prévu pour le ${morning}${pollenThere ? '' : ` ; aucune fleur de ${pollenParent} n’est attendue alors`}`;
 }
 
 /** What stands on the tag. */

@@ -2,6 +2,7 @@
 
 import type { SheetFlower } from '../../decisions/crossing-sheet.ts';
 import type { Mix } from '../../decisions/mix.ts';
+import { crossesUnmet } from '../told/sheet.ts';
 import { pairName } from './choice-figures.ts';
 import { daySaid } from './dates.ts';
 import { flowersIn } from './nouns.ts';
@@ -13,8 +14,12 @@ export function morningSaid(morning: string | null): string {
   return morning === null ? 'An irgendeinem Morgen' : daySaid(morning);
 }
 
-export function pollenToTake({ storage, vial }: Pick<SheetFlower, 'storage' | 'vial'>): string {
-  if (vial === null) return 'frisch';
+export function pollenToTake({
+  storage,
+  vial,
+  pollenThere,
+}: Pick<SheetFlower, 'storage' | 'vial' | 'pollenThere'>): string {
+  if (vial === null) return pollenThere ? 'frisch' : 'frisch, doch dann ist keiner zu erwarten';
   return storage === 'frozen' ? `${vial} auftauen` : `${vial}, ${storageLabel(storage)}`;
 }
 
@@ -36,6 +41,17 @@ export function vialsToTake(flowers: readonly SheetFlower[]): string {
   return `Nötige Röhrchen: ${joined(named)}.`;
 }
 
+export function unmetSaid(sheet: readonly SheetFlower[]): string {
+  const crosses = crossesUnmet(sheet);
+  if (crosses.length === 0) return '';
+  const all = crosses.reduce((sum, { flowers }) => sum + flowers, 0);
+  const named = crosses.map(({ flowers, ...pair }) => `${pairName(pair)} (${flowersIn(flowers)})`);
+  return (
+    `Für ${flowersIn(all)} fand sich kein Morgen, an dem auch der Pollenspender blühen dürfte: ${joined(named)}. ` +
+    'Aufbewahrten Pollen des Spenders nehmen, oder anderen.'
+  );
+}
+
 export function byMorning(
   flowers: readonly SheetFlower[],
 ): readonly { readonly morning: string; readonly flowers: readonly SheetFlower[] }[] {
@@ -46,8 +62,9 @@ export function byMorning(
   }));
 }
 
-export function sheetNote({ morning }: SheetFlower): string {
-  return morning === null ? '' : `geplant für ${morning}`;
+export function sheetNote({ morning, pollenParent, pollenThere }: SheetFlower): string {
+  if (morning === null) return '';
+  return `geplant für ${morning}${pollenThere ? '' : `; von ${pollenParent} ist dann keine Blüte zu erwarten`}`;
 }
 
 export function tagText(flower: SheetFlower): string {

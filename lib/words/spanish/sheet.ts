@@ -2,6 +2,7 @@
 
 import type { SheetFlower } from '../../decisions/crossing-sheet.ts';
 import type { Mix } from '../../decisions/mix.ts';
+import { crossesUnmet } from '../told/sheet.ts';
 import { pairName } from './choice-figures.ts';
 import { daySaid } from './dates.ts';
 import { flowersIn } from './nouns.ts';
@@ -15,8 +16,12 @@ export function morningSaid(morning: string | null): string {
 }
 
 /** "fresco", or what to take out of the store: "descongelar F-04". */
-export function pollenToTake({ storage, vial }: Pick<SheetFlower, 'storage' | 'vial'>): string {
-  if (vial === null) return 'fresco';
+export function pollenToTake({
+  storage,
+  vial,
+  pollenThere,
+}: Pick<SheetFlower, 'storage' | 'vial' | 'pollenThere'>): string {
+  if (vial === null) return pollenThere ? 'fresco' : 'fresco, aunque entonces no se espera';
   return storage === 'frozen' ? `descongelar ${vial}` : `${vial}, ${storageLabel(storage)}`;
 }
 
@@ -38,6 +43,18 @@ export function vialsToTake(flowers: readonly SheetFlower[]): string {
   return `Viales que hacen falta: ${joined(named)}.`;
 }
 
+/** Crosses for which no common morning was found; empty where there is none. */
+export function unmetSaid(sheet: readonly SheetFlower[]): string {
+  const crosses = crossesUnmet(sheet);
+  if (crosses.length === 0) return '';
+  const all = crosses.reduce((sum, { flowers }) => sum + flowers, 0);
+  const named = crosses.map(({ flowers, ...pair }) => `${pairName(pair)} (${flowersIn(flowers)})`);
+  return (
+    `Para ${flowersIn(all)} no se encontró ninguna mañana en la que se espere que florezca también el padre: ${joined(named)}. ` +
+    'Conviene usar polen guardado del padre, u otro polen.'
+  );
+}
+
 export function byMorning(
   flowers: readonly SheetFlower[],
 ): readonly { readonly morning: string; readonly flowers: readonly SheetFlower[] }[] {
@@ -49,8 +66,9 @@ export function byMorning(
 }
 
 /** The note of a flower in the sheet's file: the morning it was planned for. */
-export function sheetNote({ morning }: SheetFlower): string {
-  return morning === null ? '' : `prevista para ${morning}`;
+export function sheetNote({ morning, pollenParent, pollenThere }: SheetFlower): string {
+  if (morning === null) return '';
+  return `prevista para ${morning}${pollenThere ? '' : `; entonces no se espera ninguna flor de ${pollenParent}`}`;
 }
 
 /** What is written on a tag below its number. */
