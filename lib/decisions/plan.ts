@@ -1,15 +1,15 @@
 /** Key `plan`: how next season's flowers can be split, from most fruits to most varieties. */
 
 import type { ExpectedFlowers, Vial } from '../season/season.ts';
-import type { AllocationProblem } from './allocation.ts';
 import { frontierOf } from './frontier.ts';
 import type { Mix } from './mix.ts';
 import { mixTeller } from './mix.ts';
 import { namedMixes } from './mix-names.ts';
-import type { Limits, Must, PairCode } from './plan-problem.ts';
+import type { Limits } from './plan-problem.ts';
 import { problemOf } from './plan-problem.ts';
-import type { LeftOutVial, PlannedPollen, PlannedSource, PlanQuestion } from './plan-sources.ts';
+import type { LeftOutVial, PlanQuestion } from './plan-sources.ts';
 import { freshPollens, plannedSources, storedPollens } from './plan-sources.ts';
+import { type Unmet, unmetWishes } from './unmet-wishes.ts';
 
 /** Key `plan`. */
 export interface Plan {
@@ -23,12 +23,6 @@ export interface Plan {
   readonly unmet: readonly Unmet[];
   /** Why there is no mix; left out where there is one. */
   readonly because?: string;
-}
-
-/** A must-have cross that cannot have all its flowers, with those it gets. */
-export interface Unmet extends Must {
-  readonly planned: number;
-  readonly because: string;
 }
 
 export interface PlanOptions extends Limits {
@@ -79,10 +73,12 @@ export function plan(
     flowers: offers.reduce((sum, { flowers }) => sum + flowers, 0),
     blankDoses: stored.flatMap(({ vial }) => (vial!.dosesLeft === null ? [vial!.vial] : [])),
     leftOutVials: leftOut,
-    unmet: unmetOf(options.must ?? [], last?.counts ?? new Int32Array(0), problem, pairs).map((wanted) => ({
-      ...wanted,
-      because: whyUnmet(wanted, open, stored, sources, question),
-    })),
+    unmet: unmetWishes(options.must ?? [], last?.counts ?? new Int32Array(0), problem, pairs, {
+      open,
+      stored,
+      sources,
+      incompatible: question.incompatible,
+    }),
     ...(points.length === 0
       ? { because: open.length === 0 ? 'no-expected-flowers' : 'no-pollen-for-flowers' }
       : {}),
@@ -98,38 +94,6 @@ function checkPlanOptions({ must = [], ceilings = [], mixes = MOST_MIXES }: Plan
   if (!Number.isInteger(mixes) || mixes < 2 || mixes > MOST_MIXES) {
     throw new RangeError(`plan: mixes must be a whole number from 2 to ${MOST_MIXES}, got ${mixes}`);
   }
-}
-
-function unmetOf(
-  must: readonly Must[],
-  counts: Int32Array,
-  { sources }: AllocationProblem,
-  pairs: PairCode,
-): (Must & { planned: number })[] {
-  return must.flatMap((wanted) => {
-    const code = pairs(wanted.seedParent, wanted.pollenParent);
-    const planned = counts.reduce((sum, count, s) => sum + (sources[s]!.pair === code ? count : 0), 0);
-    return planned < wanted.flowers ? [{ ...wanted, planned }] : [];
-  });
-}
-
-/** What stands in the way of a must-have cross, the plainest first. */
-function whyUnmet(
-  { seedParent, pollenParent }: Must,
-  open: readonly ExpectedFlowers[],
-  stored: readonly PlannedPollen[],
-  sources: readonly PlannedSource[],
-  { incompatible }: PlanQuestion,
-): string {
-  const flowersOn = (plant: string) => open.some((offer) => offer.seedParent === plant);
-  if (!flowersOn(seedParent)) return 'mother-not-in-flower';
-  if (seedParent === pollenParent) return 'own-pollen';
-  if (incompatible(seedParent, pollenParent)) return 'named-incompatible';
-  const isWanted = ({ offer, pollen }: PlannedSource) =>
-    offer.seedParent === seedParent && pollen.pollenParent === pollenParent;
-  if (sources.some(isWanted)) return 'too-few-flowers-or-doses';
-  const hasVial = stored.some((pollen) => pollen.pollenParent === pollenParent);
-  return flowersOn(pollenParent) && !hasVial ? 'no-common-morning' : 'no-pollen-of-father';
 }
 
 /** Mixes that no other beats in both: the search sees fewer draws than are shown, so two may have changed places. */

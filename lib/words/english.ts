@@ -59,8 +59,11 @@ const BECAUSE: Readonly<Record<string, string>> = {
   'no-common-morning': 'The two plants never flower on the same morning, and no vial holds this pollen.',
   'no-pollen-of-father':
     'There is no pollen of this plant: no flower is expected on it, and no vial can be used.',
-  'too-few-flowers-or-doses':
-    'There are too few flowers or doses for it, or another wish or ceiling stands in the way.',
+  'fewer-flowers-expected':
+    'Fewer flowers are expected on the seed parent than were wished: wish for no more, or raise their number in the flowers file.',
+  'too-little-pollen':
+    'The pollen that is left, or that opens on the same mornings, serves fewer flowers: wish for no more, or mend the doses in the vials file.',
+  'other-wish-in-the-way': 'Another wish or a ceiling stands in the way: lower one of them.',
   'being-worked-out': 'It is still being worked out.',
   'not-settled': 'The calculation did not settle on an answer.',
   'model-not-settled': 'The calculation did not settle on an answer.',

@@ -104,7 +104,7 @@ export function planNotes(plan: NextSeason): readonly string[] {
   return [
     ...plan.unmet.map(
       (wanted) =>
-        `${pairName(wanted)} gets ${counts(wanted.planned, wanted.flowers)} wished flowers. ${reasonSentence(wanted.because)}`,
+        `${pairName(wanted)} gets ${counts(wanted.planned, wanted.flowers)} wished flowers${limitSaid(wanted)}. ${reasonSentence(wanted.because)}`,
     ),
     ...idleSaid(plan),
     ...(plan.blankDoses.length === 0
@@ -114,6 +114,13 @@ export function planNotes(plan: NextSeason): readonly string[] {
     ...newPlantsSaid(plan),
     ...(plan.usedInPast ? ['The day of use lies before the last day of your files.'] : []),
   ];
+}
+
+/** What limits a wish, in numbers; empty where it is another wish. */
+function limitSaid({ because, expected, possible, seedParent }: NextSeason['unmet'][number]): string {
+  if (because === 'fewer-flowers-expected')
+    return `; ${wholeNumber(expected)} ${expected === 1 ? 'is' : 'are'} expected on ${seedParent}`;
+  return because === 'too-little-pollen' ? `; there is pollen for ${wholeNumber(possible)}` : '';
 }
 
 function idleSaid(plan: NextSeason): string[] {

@@ -208,6 +208,8 @@ export const plan: NextSeason = {
       pollenParent: MARKUP_NAME,
       flowers: 2,
       planned: 1,
+      expected: 9,
+      possible: 0,
       because: 'no-common-morning',
     },
   ],

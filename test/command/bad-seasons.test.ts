@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import type { NextSeason } from '../../lib/decisions/next-season.ts';
+import { LANGUAGES, wordsIn } from '../../lib/words/languages.ts';
 import { schemaFaults } from '../schema-validator.ts';
+import { numeralsIn } from '../words/numerals.ts';
 import { crossesCsv, run } from './memory-world.ts';
 
 /*
@@ -20,10 +23,11 @@ interface Result {
     readonly probabilityWorth: number | null;
   }[];
   readonly nextTests: readonly unknown[];
-  readonly plan: {
-    readonly leftOutVials: readonly { readonly vial: string; readonly because: string }[];
-    readonly frontier: readonly { readonly allocation: readonly { readonly vial: string | null }[] }[];
-  } | null;
+  readonly plan:
+    | (Omit<NextSeason, 'unmet'> & {
+        readonly unmet: readonly (NextSeason['unmet'][number] & { readonly becauseCode: string })[];
+      })
+    | null;
   readonly freshVersusStored: readonly { readonly storage: string }[];
   readonly worth: { readonly value: number | null; readonly becauseCode?: string };
 }
@@ -89,6 +93,31 @@ describe('a season that cannot tell', () => {
     expect(used.length).toBeGreaterThan(0);
     expect(used.every((vial) => vial === null)).toBe(true);
   });
+
+  it.each(LANGUAGES.map((language) => [language]))(
+    'says in %s how many flowers there are where a wish is for more',
+    async (language) => {
+      const files = { ...one('V1,A,2025-06-20,frozen,1'), 'flowers.csv': 'seed_parent,flowers\nB,4\nC,2\n' };
+      const wishes = ['--must', 'B x C=50', '--must', 'C x A=2', '--language', language];
+      const { plan } = await analysed(FRESH, files, ...wishes);
+      const [more, doses] = plan!.unmet;
+      expect(more).toMatchObject({
+        flowers: 50,
+        planned: 4,
+        expected: 4,
+        becauseCode: 'fewer-flowers-expected',
+      });
+      expect(doses).toMatchObject({ flowers: 2, planned: 1, possible: 1, becauseCode: 'too-little-pollen' });
+      const words = await wordsIn(language);
+      const noted = words.planNotes({
+        ...plan!,
+        unmet: plan!.unmet.map((each) => ({ ...each, because: each.becauseCode })),
+      });
+      expect(numeralsIn(noted[0]!, language)).toEqual(['4', '50', '4']);
+      expect(numeralsIn(noted[1]!, language)).toEqual(['1', '2', '1']);
+      expect(noted[0]).toContain(more!.because);
+    },
+  );
 
   it('can’t tell for a day of use before the pollen was collected', async () => {
     const { vials } = await analysed(FRESH, one('V1,A,2025-06-20,frozen,3'), '--use-on', '2024-01-01');

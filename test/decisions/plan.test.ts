@@ -117,6 +117,8 @@ describe('plan', () => {
         pollenParent: 'Elder Moth',
         flowers: 2,
         planned: 0,
+        expected: 3,
+        possible: 0,
         because: 'no-pollen-of-father',
       },
     ]);

@@ -74,7 +74,7 @@ export function planNotes(plan: NextSeason): readonly string[] {
   return [
     ...plan.unmet.map(
       (wanted) =>
-        `${pairName(wanted)} reçoit ${counts(wanted.planned, wanted.flowers)} fleurs souhaitées. ${reasonSentence(wanted.because)}`,
+        `${pairName(wanted)} reçoit ${counts(wanted.planned, wanted.flowers)} fleurs souhaitées${limitSaid(wanted)}. ${reasonSentence(wanted.because)}`,
     ),
     ...idleSaid(plan),
     ...(plan.blankDoses.length === 0
@@ -86,6 +86,13 @@ export function planNotes(plan: NextSeason): readonly string[] {
     ...newPlantsSaid(plan),
     ...(plan.usedInPast ? ['Le jour d’utilisation précède le dernier jour des fichiers.'] : []),
   ];
+}
+
+/** What limits a wish, in numbers. */
+function limitSaid({ because, expected, possible, seedParent }: NextSeason['unmet'][number]): string {
+  if (because === 'fewer-flowers-expected')
+    return ` ; ${wholeNumber(expected)} ${expected === 1 ? 'est attendue' : 'sont attendues'} sur ${seedParent}`;
+  return because === 'too-little-pollen' ? ` ; il y a du pollen pour ${wholeNumber(possible)}` : '';
 }
 
 function idleSaid(plan: NextSeason): string[] {

@@ -66,8 +66,11 @@ const BECAUSE: Readonly<Record<string, string>> = {
     'Les deux plantes ne fleurissent jamais le même matin, et aucun tube ne contient ce pollen.',
   'no-pollen-of-father':
     'Il n’y a pas de pollen de cette plante : aucune fleur n’y est attendue, et aucun tube ne peut servir.',
-  'too-few-flowers-or-doses':
-    'Il y a trop peu de fleurs ou de doses pour cela, ou un autre souhait ou plafond y fait obstacle.',
+  'fewer-flowers-expected':
+    'Moins de fleurs sont attendues sur la mère qu’il n’en est souhaité : n’en pas souhaiter plus, ou augmenter leur nombre dans le fichier des fleurs.',
+  'too-little-pollen':
+    'Le pollen qui reste, ou qui s’ouvre les mêmes matins, sert moins de fleurs : n’en pas souhaiter plus, ou corriger les doses dans le fichier des tubes.',
+  'other-wish-in-the-way': 'Un autre souhait ou un plafond y fait obstacle : baisser l’un des deux.',
   'being-worked-out': 'Le calcul est encore en cours.',
   'not-settled': 'Le calcul n’a pas abouti à une réponse.',
   'model-not-settled': 'Le calcul n’a pas abouti à une réponse.',

@@ -56,7 +56,7 @@ export function unmetSaid(sheet: readonly SheetFlower[]): string {
   const all = crosses.reduce((sum, { flowers }) => sum + flowers, 0);
   const named = crosses.map(({ flowers, ...pair }) => `${pairName(pair)} (${counted(flowers, 'fleur')})`);
   return (
-    `Pour ${counted(all, 'fleur')}, aucun matin n’a été trouvé où le père devrait fleurir aussi : ${joined(named)}. ` +
+    `Pour ${counted(all, 'fleur')}, aucun matin n’a été trouvé où le père devrait fleurir aussi : ${joined(named)}. ` +
     'Prendre du pollen du père mis de côté, ou un autre pollen.'
   );
 }
@@ -75,7 +75,7 @@ export function byMorning(
 /** The note of a line in the file. */
 export function sheetNote({ morning, pollenParent, pollenThere }: SheetFlower): string {
   if (morning === null) return '';
-  return `prévu pour le ${morning}${pollenThere ? '' : ` ; aucune fleur de ${pollenParent} n’est attendue alors`}`;
+  return `prévu pour le ${morning}${pollenThere ? '' : ` ; aucune fleur de ${pollenParent} n’est attendue alors`}`;
 }
 
 /** What stands on the tag. */

@@ -43,9 +43,9 @@ export function recordSaid({ fruits, flowers }: Pick<VialAdvice, 'fruits' | 'flo
 function emptySaid(advice: VialAdvice): string {
   const { lastOfParent, pollenParent } = advice;
   const last = lastOfParent
-    ? ` Aucun tube de ${pollenParent} ne contient plus de pollen : en récolter de nouveau.`
+    ? ` Aucun tube de ${pollenParent} ne contient plus de pollen : en récolter de nouveau.`
     : '';
-  return `${recordSaid(advice)}. D’après la liste il est vide : il ne reste aucune dose.${last}`;
+  return `${recordSaid(advice)}. D’après la liste il est vide : il ne reste aucune dose.${last}`;
 }
 
 /** Why a vial has its verdict, with the counts. */

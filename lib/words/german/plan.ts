@@ -70,7 +70,7 @@ export function planNotes(plan: NextSeason): readonly string[] {
   return [
     ...plan.unmet.map(
       (wanted) =>
-        `${pairName(wanted)} bekommt ${counts(wanted.planned, wanted.flowers)} gewünschten Blüten. ${reasonSentence(wanted.because)}`,
+        `${pairName(wanted)} bekommt ${counts(wanted.planned, wanted.flowers)} gewünschten Blüten${limitSaid(wanted)}. ${reasonSentence(wanted.because)}`,
     ),
     ...idleSaid(plan),
     ...(plan.blankDoses.length === 0
@@ -82,6 +82,12 @@ export function planNotes(plan: NextSeason): readonly string[] {
     ...newPlantsSaid(plan),
     ...(plan.usedInPast ? ['Der Tag der Verwendung liegt vor dem letzten Tag der Dateien.'] : []),
   ];
+}
+
+function limitSaid({ because, expected, possible, seedParent }: NextSeason['unmet'][number]): string {
+  if (because === 'fewer-flowers-expected')
+    return `; auf ${seedParent} ${expected === 1 ? 'wird' : 'werden'} ${wholeNumber(expected)} erwartet`;
+  return because === 'too-little-pollen' ? `; Pollen ist da für ${wholeNumber(possible)}` : '';
 }
 
 function idleSaid(plan: NextSeason): string[] {

@@ -66,8 +66,11 @@ const BECAUSE: Readonly<Record<string, string>> = {
     'Die beiden Pflanzen blühen nie am selben Morgen, und kein Röhrchen enthält diesen Pollen.',
   'no-pollen-of-father':
     'Von dieser Pflanze gibt es keinen Pollen: es wird keine Blüte erwartet, und kein Röhrchen ist brauchbar.',
-  'too-few-flowers-or-doses':
-    'Dafür gibt es zu wenige Blüten oder Dosen, oder ein anderer Wunsch oder eine Obergrenze steht im Weg.',
+  'fewer-flowers-expected':
+    'Auf der Mutterpflanze werden weniger Blüten erwartet als gewünscht: höchstens so viele wünschen, oder ihre Zahl in der Blütendatei erhöhen.',
+  'too-little-pollen':
+    'Der Pollen, der übrig ist oder sich am selben Morgen öffnet, reicht für weniger Blüten: höchstens so viele wünschen, oder die Dosen in der Röhrchendatei berichtigen.',
+  'other-wish-in-the-way': 'Ein anderer Wunsch oder eine Obergrenze steht im Weg: eines davon senken.',
   'not-settled': 'Die Rechnung kam zu keinem Ergebnis.',
   'model-not-settled': 'Die Rechnung kam zu keinem Ergebnis.',
 };

@@ -80,7 +80,7 @@ export function planNotes(plan: NextSeason): readonly string[] {
   return [
     ...plan.unmet.map(
       (wanted) =>
-        `${pairName(wanted)} recibe ${counts(wanted.planned, wanted.flowers)} flores deseadas. ${reasonSentence(wanted.because)}`,
+        `${pairName(wanted)} recibe ${counts(wanted.planned, wanted.flowers)} flores deseadas${limitSaid(wanted)}. ${reasonSentence(wanted.because)}`,
     ),
     ...idleSaid(plan),
     ...(plan.blankDoses.length === 0
@@ -92,6 +92,13 @@ export function planNotes(plan: NextSeason): readonly string[] {
     ...newPlantsSaid(plan),
     ...(plan.usedInPast ? ['El día de uso es anterior al último día de los archivos.'] : []),
   ];
+}
+
+/** What limits a wish, in numbers; empty where it is another wish. */
+function limitSaid({ because, expected, possible, seedParent }: NextSeason['unmet'][number]): string {
+  if (because === 'fewer-flowers-expected')
+    return `; en ${seedParent} se ${expected === 1 ? 'espera' : 'esperan'} ${wholeNumber(expected)}`;
+  return because === 'too-little-pollen' ? `; hay polen para ${wholeNumber(possible)}` : '';
 }
 
 function idleSaid(plan: NextSeason): string[] {

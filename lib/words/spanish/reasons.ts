@@ -64,7 +64,11 @@ const BECAUSE: Readonly<Record<string, string>> = {
   'no-common-morning': 'Las dos plantas nunca florecen la misma mañana, y ningún vial contiene este polen.',
   'no-pollen-of-father':
     'No hay polen de esta planta: no se prevé ninguna flor en ella y no se puede usar ningún vial.',
-  'too-few-flowers-or-doses': 'Hay muy pocas flores o dosis para ello, o lo impide otro deseo u otro tope.',
+  'fewer-flowers-expected':
+    'En la planta madre se esperan menos flores de las deseadas: conviene no desear más, o aumentar su número en el archivo de flores.',
+  'too-little-pollen':
+    'El polen que queda, o que se abre las mismas mañanas, sirve para menos flores: conviene no desear más, o corregir las dosis en el archivo de viales.',
+  'other-wish-in-the-way': 'Lo impide otro deseo u otro tope: conviene bajar uno de los dos.',
   'being-worked-out': 'Todavía se está calculando.',
   'not-settled': 'El cálculo no llegó a una respuesta estable.',
   'model-not-settled': 'El cálculo no llegó a una respuesta estable.',
