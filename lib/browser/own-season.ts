@@ -50,7 +50,7 @@ function givesWay({ known, places }: Flow): boolean {
 
 /** Reads the files that stand in the list, and shows what was read. */
 function read(flow: Flow): void {
-  const { known, places } = flow;
+  const { known, places, desk } = flow;
   halt(flow);
   const settings = settingsIn(places.at('own-settings'), known.settings);
   if (settingsFaults(settings).length === 0) known.settings = settings;
@@ -59,14 +59,14 @@ function read(flow: Flow): void {
   forgetCopy(flow);
   showFiles(places, known.files);
   if (!readable(known)) return;
-  begin(flow, taskOf(known.files, known.answers, known.settings, false), (reply) => {
+  begin(flow, taskOf(known.files, known.answers, known.settings, false), (reply, current) => {
     if (reply.kind !== 'read') return;
     known.reading = reply.reading;
     if (givesWay(flow)) {
       read(flow);
       return;
     }
-    fillReading(places, reply.reading, known);
+    void fillReading(places, reply.reading, known, desk.pause, current);
     showReading(places, reply.reading);
     places.focus('own-read');
   });
@@ -119,7 +119,7 @@ async function showFirst(
 
 /** Works out what was confirmed: the counts first, then the whole report. */
 function work(flow: Flow): void {
-  const { known, places } = flow;
+  const { known, places, desk } = flow;
   const settings = settingsIn(places.at('own-settings'), known.settings);
   const faults = settingsFaults(settings);
   places.fill('own-faults', html`${faults.map((fault) => html`<p class="error" role="alert">${fault}</p>`)}`);
@@ -137,7 +137,7 @@ function work(flow: Flow): void {
     else if (reply.kind === 'done') void finish(flow, reply, current);
     else if (reply.kind === 'read') {
       known.reading = reply.reading;
-      fillReading(places, reply.reading, known);
+      void fillReading(places, reply.reading, known, desk.pause, current);
     } else if (reply.kind === 'refused') {
       if (known.reading !== null) showReading(places, known.reading);
       showIdle(places, known.reading?.refusal === null);

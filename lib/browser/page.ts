@@ -10,7 +10,15 @@ import { type Places, placesOf } from './places.ts';
 import type { ProgramScript } from './starter.ts';
 import { type WorkerLike, workbench } from './workbench.ts';
 
-const pause = (): Promise<void> => new Promise((resolve) => void setTimeout(resolve));
+/**
+ * Until after the next picture of the page, so that what was put in is laid out before more of it comes. A page that is
+ * not seen has no pictures.
+ */
+const pause = (): Promise<void> =>
+  new Promise((resolve) => {
+    if (document.hidden) setTimeout(resolve);
+    else requestAnimationFrame(() => void setTimeout(resolve));
+  });
 
 function save(name: string, text: string, type: string): void {
   const link = document.createElement('a');

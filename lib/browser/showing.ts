@@ -4,7 +4,7 @@ import { html } from '../notebook/html.ts';
 import { OWN_SEASON, stageSaid } from '../words/own-season.ts';
 import { STAGES, type Stage } from '../words/told/stages.ts';
 import type { ChosenFile } from './chosen-files.ts';
-import type { Places } from './places.ts';
+import { type Places, placeParts } from './places.ts';
 import type { Reading } from './reading.ts';
 import type { Answers, Settings } from './settings.ts';
 import { chosenList, questionsAsked, readFiles, refusalSaid } from './shown-reading.ts';
@@ -17,12 +17,17 @@ export function showFiles(places: Places, files: readonly ChosenFile[]): void {
   places.at('own-report').replaceChildren();
 }
 
-/** What was read, with its questions, and the settings that depend on it. */
-export function fillReading(
+/**
+ * What was read, with its questions, and the settings that depend on it. The lists come one after another: a thousand
+ * names to choose from would keep a telephone busy.
+ */
+export async function fillReading(
   places: Places,
   reading: Reading,
   { answers, settings }: { readonly answers: Answers; readonly settings: Settings },
-): void {
+  pause: () => Promise<void>,
+  wanted: () => boolean,
+): Promise<void> {
   const questions = questionsAsked(reading, answers);
   places.fill('own-read-files', html`${refusalSaid(reading)}${readFiles(reading)}`);
   places.fill('own-asked', html`${questions}`);
@@ -32,7 +37,8 @@ export function fillReading(
   const fields =
     reading.flowersGiven && !typed ? flowersFromFile : flowerFields(reading.seedParents, settings);
   places.fill('own-flowers', fields);
-  showLists(places, reading, { answers, settings });
+  const lists = listsMarkup(reading, settings, answers.samePlants).map(({ markup }) => markup);
+  await placeParts(places.at('own-lists'), lists, pause, wanted);
 }
 
 /** The lists of the settings: names of one plant, wishes for the plan. */
@@ -41,7 +47,7 @@ export function showLists(
   reading: Reading,
   { answers, settings }: { readonly answers: Answers; readonly settings: Settings },
 ): void {
-  places.fill('own-lists', listsMarkup(reading, settings, answers.samePlants));
+  places.fill('own-lists', html`${listsMarkup(reading, settings, answers.samePlants)}`);
 }
 
 /** What was read; the button to go on only where something can be counted. */

@@ -54,21 +54,24 @@ ${flowers === null ? '' : number}
 const wishSaid = (list: 'must' | 'atMost', wishes: readonly Wish[]): string[] =>
   wishes.map(({ names, flowers }) => words[list].said(names, flowers));
 
-/** The lists that a grower may fill; that of columns only where one was not understood. */
+/** The lists that a grower may fill, one after another; that of columns only where one was not understood. */
 export function listsMarkup(
   { names, plants, unused, columns }: Pick<Reading, 'names' | 'plants' | 'unused' | 'columns'>,
   { same, map, must, atMost }: Settings,
   samePlants: boolean,
-): Html {
+): Html[] {
   const told = samePlants ? names : plants;
   const both = { first: told, second: told };
   const pairs = same.flatMap(([kept = '', ...others]) => [words.same.said(kept, others.join(', '))]);
   const read = map.map(([header, column]) => words.map.said(header, column));
-  const headers =
-    unused.length + read.length === 0 ? '' : listFields('map', read, { first: unused, second: columns });
-  return html`${headers}${listFields('same', pairs, { first: names, second: names })}
-${listFields('must', wishSaid('must', must), both)}
-${listFields('atMost', wishSaid('atMost', atMost), both)}`;
+  return [
+    ...(unused.length + read.length === 0
+      ? []
+      : [listFields('map', read, { first: unused, second: columns })]),
+    listFields('same', pairs, { first: names, second: names }),
+    listFields('must', wishSaid('must', must), both),
+    listFields('atMost', wishSaid('atMost', atMost), both),
+  ];
 }
 
 /** The settings with what was chosen put on one of the lists; null where the choice is not complete. */

@@ -17,6 +17,8 @@ export interface ProgramScript extends HTMLScriptElement {
  * @param tooOld what is said where the browser cannot unpack
  */
 export async function startPacked(packed: string, tooOld: string): Promise<void> {
+  // The page is shown first: on a slow telephone unpacking takes longer than all of its text.
+  await new Promise((resolve) => void setTimeout(resolve));
   try {
     const [page = '', worker = ''] = (await unpacked(packed)).split(PROGRAMS_PARTED);
     const script: ProgramScript = document.createElement('script');
