@@ -4,7 +4,7 @@ import { usedFlowers } from './flowers.ts';
 
 /** Why nothing can be done with the files: a code whose sentence is in `words/`, and the fault that says it best. */
 export interface Refusal {
-  readonly code: 'question-open' | 'no-usable-row' | 'no-crosses' | 'no-usable-outcome';
+  readonly code: 'question-open' | 'no-usable-row' | 'nothing-entered' | 'no-crosses' | 'no-usable-outcome';
   readonly fault: Problem | null;
   /** Further open questions. */
   readonly others?: readonly Problem[];
@@ -13,7 +13,9 @@ export interface Refusal {
 /** No row can be used: the first fault that was found says why. */
 function noUsableRow(files: Season['files']): Refusal {
   const problems = files.flatMap((file) => file.problems);
-  return { code: 'no-usable-row', fault: problems.find(({ severity }) => severity === 'error') ?? null };
+  const fault =
+    problems.find(({ severity }) => severity === 'error') ?? problems.find(({ code }) => code === 'own-file');
+  return { code: fault?.code === 'nothing-entered' ? fault.code : 'no-usable-row', fault: fault ?? null };
 }
 
 /**

@@ -1,12 +1,9 @@
 import { csvText } from '../season/csv-text.ts';
+import { FINDINGS_COLUMNS } from '../season/own-files.ts';
 import type { Problem, Season, SeasonFile } from '../season/season.ts';
 import * as english from '../words/index.ts';
 import type { Words } from '../words/languages.ts';
 import { columnIndex, columnLetters } from '../words/problem-place.ts';
-
-const HEADERS = [
-  ...['file', 'severity', 'row', 'column', 'header', 'record', 'value', 'code', 'message', 'fix', 'line'],
-];
 
 function rowOf(problem: Problem, { columns }: SeasonFile, words: Words): string[] {
   const { file, severity, line, row, column, record, value, code } = problem;
@@ -27,5 +24,5 @@ export function checkCsv(season: Season, words: Words = english): string {
         .map((problem) => rowOf(problem, file, words)),
     ),
   );
-  return csvText([HEADERS, ...rows]);
+  return csvText([FINDINGS_COLUMNS, ...rows]);
 }

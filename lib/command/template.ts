@@ -1,5 +1,6 @@
 import { COLUMNS, KINDS, type KnownKind } from '../season/columns.ts';
 import { csvText } from '../season/csv-text.ts';
+import { EXPLAINED_COLUMNS } from '../season/own-files.ts';
 import type { SeasonText } from '../season/write-season.ts';
 import { columnHeader, type HeaderLanguage } from '../words/column-headers.ts';
 import { COLUMN_WORDS } from '../words/column-words.ts';
@@ -29,10 +30,7 @@ function explainedText(language: HeaderLanguage): string {
       return [`${kind}.csv`, header, name, required ? 'yes' : 'no', holds, write, example];
     }),
   );
-  return csvText([
-    ['file', 'header', 'column', 'needed', 'what it holds', 'how to write it', 'example'],
-    ...rows,
-  ]);
+  return csvText([EXPLAINED_COLUMNS, ...rows]);
 }
 
 /** Empty files to fill, their columns explained, and a filled example of each. */

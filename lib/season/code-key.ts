@@ -1,5 +1,6 @@
 /** The key of coded copies: which code stands for which name, and by how many days dates are moved. */
 
+import { KEY_WORDS } from './own-files.ts';
 import { sha256 } from './sha256.ts';
 
 /** What gets codes, with the beginning of each code. */
@@ -25,7 +26,6 @@ export interface CodeKey {
 }
 
 const KINDS = Object.keys(CODED_KINDS) as readonly CodedKind[];
-const MARK = 'fruitodds coded copy: keep this file to yourself';
 const SECRET = /^[0-9a-f]{64}$/;
 
 function record<T>(entryOf: (kind: CodedKind) => T): Readonly<Record<CodedKind, T>> {
@@ -82,7 +82,7 @@ export function withCodes(
 /** A key as its file holds it. */
 export function codeKeyText({ secret, shiftDays, codes }: CodeKey): string {
   const lists = record((kind) => [...codes[kind]].map(([name, code]) => ({ code, name })));
-  return `${JSON.stringify({ key: MARK, secret, shiftDays, ...lists }, null, 2)}\n`;
+  return `${JSON.stringify({ key: KEY_WORDS, secret, shiftDays, ...lists }, null, 2)}\n`;
 }
 
 /** The pairs of one kind, or null where they are not the pairs of a key: a code of another kind, or one given twice. */

@@ -1,6 +1,7 @@
 /** The description of a season's files as a Tabular Data Package (Frictionless Data, version 1). */
 
 import { type CellKind, COLUMNS, type Column, type KnownKind } from './columns.ts';
+import { DESCRIPTION_NAME } from './own-files.ts';
 import { sha256 } from './sha256.ts';
 import { OUTCOMES } from './values.ts';
 
@@ -82,7 +83,7 @@ function resourceOf({ kind, name, text }: PackagedFile, words: DataPackageWords)
 export function dataPackage(files: readonly PackagedFile[], words: DataPackageWords): Json {
   return {
     profile: 'tabular-data-package',
-    name: 'pollination-season',
+    name: DESCRIPTION_NAME,
     ...(words.description === undefined ? {} : { description: words.description }),
     resources: files.map((file) => resourceOf(file, words)),
   };

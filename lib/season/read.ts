@@ -4,6 +4,7 @@ import { decodeText, isSpreadsheet } from './encoding.ts';
 import type { HeaderMap } from './header.ts';
 import { HEADER_SOUGHT_IN, headerRow } from './header-row.ts';
 import { otherFormat } from './other-format.ts';
+import { ownFile } from './own-files.ts';
 import { linesOf, type Records, splitRecords } from './records.ts';
 import { isBlankRow, type Row, type Rows } from './rows.ts';
 import { workbookRows } from './workbook-rows.ts';
@@ -121,6 +122,8 @@ export function readRows(bytes: Uint8Array, map: HeaderMap): Rows[] {
   const base = { encoding, encodingGuessed: guessed, holdsNul, sheet: null, passedOver: [] };
   const nothing = { ...base, delimiter: ',', rows: [], titles: 0, openQuote: null };
   if (tooLarge) return [{ ...nothing, fault: 'file-too-large' }];
+  const own = ownFile(text);
+  if (own !== null) return [{ ...nothing, fault: 'own-file', format: own }];
   if (format !== null) return [{ ...nothing, fault: 'other-format', format }];
   if (isBinary(text)) return [{ ...nothing, fault: 'not-text' }];
   if (text.trim() === '') return [{ ...nothing, fault: 'file-empty' }];

@@ -4,6 +4,7 @@ import type { DateSystem } from './date-cell.ts';
 import type { DecodedText } from './encoding.ts';
 import type { OtherFormat } from './other-format.ts';
 import type { OtherSheet } from './other-program.ts';
+import type { OwnFile } from './own-files.ts';
 
 /** One record: `line` is the file's line where it starts, `row` what a spreadsheet shows. */
 export interface Row {
@@ -18,6 +19,7 @@ export type FileFault =
   | 'file-too-large'
   | 'not-text'
   | 'other-format'
+  | 'own-file'
   | 'spreadsheet-file'
   | 'workbook-broken'
   | 'workbook-locked'
@@ -37,8 +39,8 @@ export interface Rows {
   /** The row in which a quotation mark is opened and never closed. */
   readonly openQuote: Row | null;
   readonly fault: FileFault | null;
-  /** What the file is, where it is no table or another program's. */
-  readonly format?: OtherFormat | OtherSheet;
+  /** What the file is, where it is no table, another program's, or one of ours without flowers. */
+  readonly format?: OtherFormat | OtherSheet | OwnFile;
   /** The sheet of a workbook; null in other files. */
   readonly sheet: string | null;
   /** Whether every line stood in quotation marks as a whole. */

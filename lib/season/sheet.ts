@@ -109,6 +109,7 @@ const NO_HEADER: Header = {
 /** What the sentences on files that cannot be read need. */
 function faultDetails(bytes: Uint8Array, fault: FileFault, format = ''): ProblemParts {
   if (fault === 'other-format' || fault === 'spreadsheet-file') return { details: { format } };
+  if (fault === 'own-file') return { details: { own: format } };
   if (fault === 'workbook-too-large') return { details: { most: MOST_UNZIPPED_BYTES, cells: MOST_CELLS } };
   return fault === 'file-too-large' ? { details: { bytes: bytes.length, most: MOST_BYTES } } : {};
 }
@@ -143,6 +144,17 @@ function neededWidthOf({ kind, columns }: Header): number {
   return Math.max(...needed.map(({ name }) => (columns.get(name)?.index ?? -1) + 1));
 }
 
+/** Whether a sheet of crosses is still to be filled in: each has a tag, none has a day or an outcome. */
+function isUnfilled({ kind, columns }: Header, rows: readonly Row[]): boolean {
+  const [tag, ...toFill] = ['cross_id', 'pollination_date', 'outcome'].map(
+    (name) => columns.get(name)?.index,
+  );
+  if (kind !== 'crosses' || tag === undefined || rows.length === 0) return false;
+  const isBlank = ({ cells }: Row, at: number | undefined) =>
+    at !== undefined && (cells[at] ?? '').trim() === '';
+  return rows.every((row) => !isBlank(row, tag) && toFill.every((at) => isBlank(row, at)));
+}
+
 /** Lays out what one file, or one sheet of a workbook, holds. */
 function laidOut(source: SeasonSource, options: SheetOptions, rows: Rows, alone: boolean): Sheet {
   const file = rows.sheet === null || alone ? source.name : `${source.name}, sheet ${rows.sheet}`;
@@ -157,8 +169,11 @@ function laidOut(source: SeasonSource, options: SheetOptions, rows: Rows, alone:
   const { dateSystem: ownSystem } = rows;
   const dateOptions = { ...options, ...(ownSystem === undefined ? {} : { ownSystem }) };
   let dateForms = new Map<string, DateForm>();
-  if (rows.fault !== null) report('error', rows.fault, faultDetails(source.bytes, rows.fault, rows.format));
-  else {
+  if (rows.fault !== null) {
+    // One of our own is passed over, unless it was said to be something else.
+    const severity = rows.fault === 'own-file' && said === undefined ? 'notice' : 'error';
+    report(severity, rows.fault, faultDetails(source.bytes, rows.fault, rows.format));
+  } else {
     reportSheets(rows, alone, report);
     reportLooks(rows, report);
     reportEncoding(rows, header, report);
@@ -166,6 +181,7 @@ function laidOut(source: SeasonSource, options: SheetOptions, rows: Rows, alone:
     if (header.kind !== 'unknown') dateForms = dateFormsOf(below, header, dateOptions, report);
     if (below.length === 0 && header.kind !== 'unknown')
       report(header.kind === 'crosses' ? 'error' : 'warning', 'no-rows');
+    if (isUnfilled(header, below)) report('error', 'nothing-entered');
   }
   return {
     file,

@@ -34,6 +34,13 @@ export const FILE_ENTRIES: Readonly<Record<FileProblemCode, EntryParts>> = {
     'Write one row for each flower, vial or plant.',
     'an empty template',
   ],
+  'nothing-entered': [
+    'error',
+    'The sheet is still to be filled in: no row has a day of pollination or an outcome.',
+    NO_ROW,
+    'Fill in pollination_date and outcome.',
+    'a crossing sheet as it was written',
+  ],
   'not-text': [
     'error',
     'The file is no text, so it is no CSV.',
@@ -54,6 +61,13 @@ export const FILE_ENTRIES: Readonly<Record<FileProblemCode, EntryParts>> = {
     NO_ROW,
     'Save the list itself as .xlsx or CSV (UTF-8), and give that file.',
     'a PDF that was called crosses.csv',
+  ],
+  'own-file': [
+    'notice',
+    'The file was written by fruitodds and holds no flowers: a list of findings, explained columns, a description, a result, a key.',
+    'The file is passed over.',
+    'Nothing.',
+    'problems.csv of fruitodds clean',
   ],
   'workbook-broken': [
     'error',

@@ -132,6 +132,10 @@ const FAILURES = {
     message: `No row of ${files} can be used.${cause ? ` ${cause}` : ''}`,
     fix: remedy ? String(remedy) : 'Run fruitodds check on the files: it names what is wrong with every row.',
   }),
+  'nothing-entered': ({ files, remedy }) => ({
+    message: `No flower has been entered yet in ${files}.`,
+    fix: String(remedy),
+  }),
   'no-crosses': ({ files }) => ({
     message: `There is no crosses file among ${files}.`,
     fix: 'Name the file with one row a pollinated flower first. A file is known by its columns.',

@@ -18,6 +18,15 @@ const citedList = ({ cells, more }: Problem['details']): string => {
   return more ? `${shown} and ${more} more` : shown;
 };
 
+/** Files of our own that hold no flowers. */
+const OWN_FILES: Readonly<Record<string, string>> = {
+  findings: 'a list of findings (check or clean)',
+  columns: 'the table that explains the columns (template)',
+  description: 'the description of cleaned files (clean)',
+  results: 'a result as JSON',
+  key: 'the key of a coded copy: keep it to yourself',
+};
+
 /** What a file is that is no table. */
 const FORMATS: Readonly<Record<string, string>> = {
   pdf: 'a PDF document',
@@ -71,6 +80,10 @@ export const FILE_PROBLEMS: Readonly<Record<FileProblemCode, ProblemSentence>> =
     'The file has headers but no rows below them.',
     'Write one row for each flower, vial or plant.',
   ],
+  'nothing-entered': () => [
+    'No flower has been entered yet: in every row the day of pollination and the outcome are blank.',
+    'Fill in pollination_date when the pollen is put on, and outcome when it is seen: fruit, dropped, none, unknown (tag lost) or pending (too early to say).',
+  ],
   'not-text': () => ['The file is not a text.', 'Save the sheet as CSV (UTF-8) and give that file.'],
   'spreadsheet-file': ({ details }) => [
     `The file is ${SHEETS[details.format] ?? 'of another program'}, and cannot be read here.`,
@@ -79,6 +92,10 @@ export const FILE_PROBLEMS: Readonly<Record<FileProblemCode, ProblemSentence>> =
   'other-format': ({ details }) => [
     `The file is ${FORMATS[details.format]}, not a table, whatever it is called.`,
     'Open the list itself in its spreadsheet program, save it as .xlsx or CSV (UTF-8), and give that file.',
+  ],
+  'own-file': ({ details }) => [
+    `The file was written by fruitodds and holds no flowers; it is passed over. It is ${OWN_FILES[details.own]}.`,
+    'Nothing needs doing.',
   ],
   'workbook-broken': () => [
     'The workbook is damaged: it cannot be unpacked, or its parts are not what they should be.',

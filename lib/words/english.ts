@@ -99,6 +99,7 @@ const LEFT_OUT: Readonly<Record<string, string>> = {
   'column-unclear': 'Two columns of the file could mean the same.',
   'date-order-unclear': 'The dates of the file can be read in two ways.',
   'date-order-mixed': 'The dates of the file are written in two orders.',
+  'nothing-entered': 'No flower has been entered in the file yet.',
   'other-format': 'The file is no table.',
   'kind-unknown': 'The file’s columns are none that we know.',
   'kind-differs': 'The file was given as another kind than its columns tell.',

@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { FINDINGS_COLUMNS } from '../../lib/season/own-files.ts';
 import { MOST_BYTES } from '../../lib/season/read.ts';
 import { type ReadOptions, readSeason } from '../../lib/season/read-season.ts';
 import type { SeasonSource } from '../../lib/season/sheet.ts';
@@ -36,6 +37,8 @@ type Fault = readonly [sources: readonly SeasonSource[], options?: ReadOptions];
 const FAULTS: Readonly<Record<string, Fault>> = {
   'file-too-large': [[{ name: 'c.csv', bytes: new Uint8Array(MOST_BYTES + 1).fill(32), sha256: '0' }]],
   'file-repeated': [[sound, { ...sound, name: 'copy.csv' }]],
+  'own-file': [[csv('problems.csv', FINDINGS_COLUMNS.join(','), 'c.csv,error,2')]],
+  'nothing-entered': [[csv('c.csv', CROSSES, 'T1,,A,B,fresh,', 'T2,,B,A,fresh,')]],
   'workbook-locked': [
     [
       {

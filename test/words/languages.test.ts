@@ -53,6 +53,7 @@ const TRUE_DETAILS = new Map<string, string | number>([
     ['said', 'crosses'],
     ['kind', 'vials'],
     ['format', 'pdf'],
+    ['own', 'findings'],
   ] as const),
 ]);
 

@@ -35,6 +35,13 @@ export const FILE_ENTRIES: Readonly<Record<FileProblemCode, EntryParts>> = {
     'Écrire une ligne pour chaque fleur, tube ou plante.',
     'un modèle vide',
   ],
+  'nothing-entered': [
+    'error',
+    'La feuille est encore à remplir : aucune ligne n’a de jour de pollinisation ni de résultat.',
+    NO_ROW,
+    'Remplir pollination_date et outcome.',
+    'une feuille de croisements telle qu’elle a été écrite',
+  ],
   'not-text': [
     'error',
     'Le fichier n’est pas un texte, donc pas un CSV.',
@@ -55,6 +62,13 @@ export const FILE_ENTRIES: Readonly<Record<FileProblemCode, EntryParts>> = {
     NO_ROW,
     'Enregistrer la liste elle-même en .xlsx ou CSV (UTF-8), et donner ce fichier.',
     'un PDF nommé crosses.csv',
+  ],
+  'own-file': [
+    'notice',
+    'Le fichier a été écrit par fruitodds et ne contient pas de fleurs : des constats, des colonnes expliquées, une description, un résultat, une clé.',
+    'Le fichier est laissé de côté.',
+    'Rien.',
+    'problems.csv de fruitodds clean',
   ],
   'workbook-broken': [
     'error',

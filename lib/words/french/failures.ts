@@ -128,6 +128,10 @@ const FAILURES: Readonly<Record<FailureCode, Sentence>> = {
       ? String(remedy)
       : 'Lancer fruitodds check sur les fichiers : cela dit ce qui ne va pas dans chaque ligne.',
   }),
+  'nothing-entered': ({ files, remedy }) => ({
+    message: `Aucune fleur n’est encore inscrite dans ${files}.`,
+    fix: String(remedy),
+  }),
   'no-crosses': ({ files }) => ({
     message: `Il n’y a pas de fichier de croisements parmi ${files}.`,
     fix: 'Nommer d’abord le fichier avec une ligne par fleur pollinisée. Un fichier se reconnaît à ses colonnes.',

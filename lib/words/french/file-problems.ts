@@ -17,6 +17,15 @@ const citedList = ({ cells, more }: Problem['details']): string => {
   return more ? `${shown} et ${more} de plus` : shown;
 };
 
+/** Files of our own that hold no flowers. */
+const OWN_FILES: Readonly<Record<string, string>> = {
+  findings: 'une liste de constats (check ou clean)',
+  columns: 'le tableau qui explique les colonnes (template)',
+  description: 'la description de fichiers nettoyés (clean)',
+  results: 'un résultat en JSON',
+  key: 'la clé d’une copie codée : la garder pour soi',
+};
+
 /** What a file is that is no table. */
 const FORMATS: Readonly<Record<string, string>> = {
   pdf: 'un document PDF',
@@ -68,6 +77,10 @@ export const FILE_PROBLEMS: Readonly<Record<FileProblemCode, ProblemSentence>> =
     'Le fichier a des en-têtes mais aucune ligne dessous.',
     'Écrire une ligne pour chaque fleur, tube ou plante.',
   ],
+  'nothing-entered': () => [
+    'Aucune fleur n’est encore inscrite : dans chaque ligne, le jour de pollinisation et le résultat sont vides.',
+    'Remplir pollination_date quand le pollen est posé, et outcome quand on le voit : fruit, dropped, none, unknown (étiquette perdue) ou pending (trop tôt pour le dire).',
+  ],
   'not-text': () => [
     'Le fichier n’est pas un texte.',
     'Enregistrer la feuille en CSV (UTF-8) et donner ce fichier.',
@@ -79,6 +92,10 @@ export const FILE_PROBLEMS: Readonly<Record<FileProblemCode, ProblemSentence>> =
   'other-format': ({ details }) => [
     `Le fichier est ${FORMATS[details.format]}, pas un tableau, quel que soit son nom.`,
     `Ouvrir la liste elle-même dans son tableur, l’enregistrer en ${AS_CSV}, et donner ce fichier.`,
+  ],
+  'own-file': ({ details }) => [
+    `Le fichier a été écrit par fruitodds et ne contient pas de fleurs ; il est laissé de côté. C’est ${OWN_FILES[details.own]}.`,
+    'Rien à faire.',
   ],
   'workbook-broken': () => [
     'Le classeur est abîmé : il ne peut pas être décompressé, ou ses parties ne sont pas ce qu’elles devraient être.',

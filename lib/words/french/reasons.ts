@@ -106,6 +106,7 @@ const LEFT_OUT: Readonly<Record<string, string>> = {
   'column-unclear': 'Deux colonnes du fichier pourraient vouloir dire la même chose.',
   'date-order-unclear': 'Les dates du fichier peuvent se lire de deux façons.',
   'date-order-mixed': 'Les dates du fichier sont écrites dans deux ordres.',
+  'nothing-entered': 'Aucune fleur n’est encore inscrite dans le fichier.',
   'other-format': 'Le fichier n’est pas un tableau.',
   'kind-unknown': 'Les colonnes du fichier ne sont pas de celles que nous connaissons.',
   'kind-differs': 'Le fichier a été donné comme d’une autre sorte que ne le disent ses colonnes.',

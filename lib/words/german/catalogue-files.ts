@@ -45,6 +45,13 @@ export const FILE_ENTRIES: Readonly<Record<FileProblemCode, EntryParts>> = {
     'Für jede Blüte, jedes Röhrchen oder jede Pflanze eine Zeile schreiben.',
     'eine leere Vorlage',
   ],
+  'nothing-entered': [
+    'error',
+    'Das Blatt ist noch auszufüllen: keine Zeile hat ein Bestäubungsdatum oder ein Ergebnis.',
+    NO_ROW,
+    'pollination_date und outcome ausfüllen.',
+    'ein Kreuzungsblatt, wie es geschrieben wurde',
+  ],
   'not-text': [
     'error',
     'Die Datei ist kein Text, also kein CSV.',
@@ -65,6 +72,13 @@ export const FILE_ENTRIES: Readonly<Record<FileProblemCode, EntryParts>> = {
     NO_ROW,
     `Die Liste selbst ${CSV} speichern und diese Datei angeben.`,
     'ein PDF, das crosses.csv genannt wurde',
+  ],
+  'own-file': [
+    'notice',
+    'Die Datei hat fruitodds geschrieben, und sie enthält keine Blüten: Befunde, erklärte Spalten, eine Beschreibung, ein Ergebnis, ein Schlüssel.',
+    'Die Datei wird übergangen.',
+    'Nichts.',
+    'problems.csv von fruitodds clean',
   ],
   'workbook-broken': [
     'error',

@@ -95,6 +95,10 @@ const FAILURES: Readonly<Record<Exclude<FailureCode, keyof typeof FILE_FAILURES>
       ? String(remedy)
       : 'fruitodds check auf die Dateien anwenden: es nennt, was an jeder Zeile nicht stimmt.',
   }),
+  'nothing-entered': ({ files, remedy }) => ({
+    message: `In ${files} ist noch keine Blüte eingetragen.`,
+    fix: String(remedy),
+  }),
   'no-crosses': ({ files }) => ({
     message: `Unter ${files} ist keine Kreuzungsdatei.`,
     fix: 'Zuerst die Datei mit einer Zeile je bestäubter Blüte nennen. Eine Datei wird an ihren Spalten erkannt.',

@@ -15,6 +15,14 @@ const citedList = ({ cells, more }: Problem['details']): string => {
   return more ? `${shown} und ${more} weitere` : shown;
 };
 
+const OWN_FILES: Readonly<Record<string, string>> = {
+  findings: 'eine Liste von Befunden (check oder clean)',
+  columns: 'die Tabelle, die die Spalten erklärt (template)',
+  description: 'die Beschreibung bereinigter Dateien (clean)',
+  results: 'ein Ergebnis als JSON',
+  key: 'der Schlüssel einer Kopie mit Codes: ihn für sich behalten',
+};
+
 const FORMATS: Readonly<Record<string, string>> = {
   pdf: 'ein PDF-Dokument',
   html: 'eine Webseite',
@@ -69,6 +77,10 @@ export const FILE_PROBLEMS: Readonly<Record<FileProblemCode, ProblemSentence>> =
     'Die Datei hat Spaltenköpfe, aber keine Zeile darunter.',
     'Für jede Blüte, jedes Röhrchen oder jede Pflanze eine Zeile schreiben.',
   ],
+  'nothing-entered': () => [
+    'Noch ist keine Blüte eingetragen: in jeder Zeile fehlen Bestäubungsdatum und Ergebnis.',
+    'pollination_date eintragen, wenn der Pollen aufgetragen wird, und outcome, wenn es sich zeigt: fruit, dropped, none, unknown (Etikett verloren) oder pending (noch zu früh).',
+  ],
   'not-text': () => [
     'Die Datei ist kein Text.',
     'Das Blatt als CSV (UTF-8) speichern und diese Datei angeben.',
@@ -80,6 +92,10 @@ export const FILE_PROBLEMS: Readonly<Record<FileProblemCode, ProblemSentence>> =
   'other-format': ({ details }) => [
     `Die Datei ist ${FORMATS[details.format]} und keine Tabelle, wie auch immer sie heißt.`,
     `Die Liste selbst in ihrer Tabellenkalkulation öffnen, ${CSV_OR_XLSX} speichern und diese Datei angeben.`,
+  ],
+  'own-file': ({ details }) => [
+    `Die Datei hat fruitodds geschrieben, und sie enthält keine Blüten; sie wird übergangen. Sie ist ${OWN_FILES[details.own]}.`,
+    'Nichts zu tun.',
   ],
   'workbook-broken': () => [
     'Die Arbeitsmappe ist beschädigt: sie lässt sich nicht entpacken, oder ihre Teile sind nicht, was sie sein sollten.',

@@ -104,6 +104,7 @@ const LEFT_OUT: Readonly<Record<string, string>> = {
   'parents-in-one': 'Eine Spalte enthält beide Eltern.',
   'total-row': 'Die Zeile ist eine Summe, kein Eintrag.',
   'row-nearly-blank': 'Die Zeile enthält nichts von dem, was nötig ist.',
+  'nothing-entered': 'In der Datei ist noch keine Blüte eingetragen.',
   'other-format': 'Die Datei ist keine Tabelle.',
   'kind-unknown': 'Die Spalten der Datei sind keine, die wir kennen.',
   'kind-differs': 'Die Datei wurde als eine andere Art angegeben, als ihre Spalten sagen.',

@@ -37,6 +37,13 @@ export const FILE_ENTRIES: Readonly<Record<FileProblemCode, EntryParts>> = {
     'Escriba una fila por cada flor, vial o planta.',
     'una plantilla vacía',
   ],
+  'nothing-entered': [
+    'error',
+    'La hoja está por rellenar: ninguna fila tiene día de polinización ni resultado.',
+    NO_ROW,
+    'Rellene pollination_date y outcome.',
+    'una hoja de cruces tal como se escribió',
+  ],
   'not-text': [
     'error',
     'El archivo no es un texto, así que no es un CSV.',
@@ -57,6 +64,13 @@ export const FILE_ENTRIES: Readonly<Record<FileProblemCode, EntryParts>> = {
     NO_ROW,
     'Guarde la lista misma como .xlsx o CSV (UTF-8) y dé ese archivo.',
     'un PDF al que se llamó crosses.csv',
+  ],
+  'own-file': [
+    'notice',
+    'El archivo lo escribió fruitodds y no contiene flores: hallazgos, columnas explicadas, una descripción, un resultado, una clave.',
+    'El archivo se pasa por alto.',
+    'Nada.',
+    'problems.csv de fruitodds clean',
   ],
   'workbook-broken': [
     'error',

@@ -88,6 +88,10 @@ const READ = {
       ? String(remedy)
       : 'Ejecute fruitodds check con los archivos: dice qué está mal en cada fila.',
   }),
+  'nothing-entered': ({ files, remedy }) => ({
+    message: `Todavía no se ha anotado ninguna flor en ${files}.`,
+    fix: String(remedy),
+  }),
   'no-crosses': ({ files }) => ({
     message: `No hay ningún archivo de cruces entre ${files}.`,
     fix: 'Nombre primero el archivo con una fila por flor polinizada. Un archivo se reconoce por sus columnas.',

@@ -17,6 +17,15 @@ const citedList = ({ cells, more }: Problem['details']): string => {
   return more ? `${shown} y ${more} más` : shown;
 };
 
+/** Archivos propios que no contienen flores. */
+const OWN_FILES: Readonly<Record<string, string>> = {
+  findings: 'una lista de hallazgos (check o clean)',
+  columns: 'la tabla que explica las columnas (template)',
+  description: 'la descripción de archivos limpios (clean)',
+  results: 'un resultado en JSON',
+  key: 'la clave de una copia codificada: guárdela para usted',
+};
+
 /** What a file is that is no table. */
 const FORMATS: Readonly<Record<string, string>> = {
   pdf: 'un documento PDF',
@@ -72,6 +81,10 @@ const UNREADABLE = {
     'El archivo tiene encabezados, pero ninguna fila debajo.',
     'Escriba una fila por cada flor, vial o planta.',
   ],
+  'nothing-entered': () => [
+    'Todavía no se ha anotado ninguna flor: en todas las filas faltan el día de polinización y el resultado.',
+    'Rellene pollination_date cuando se ponga el polen, y outcome cuando se vea: fruit, dropped, none, unknown (etiqueta perdida) o pending (demasiado pronto para decirlo).',
+  ],
   'not-text': () => ['El archivo no es un texto.', 'Guarde la hoja como CSV (UTF-8) y dé ese archivo.'],
   'spreadsheet-file': ({ details }) => [
     `El archivo es ${SHEETS[details.format] ?? 'de otro programa'} y aquí no se puede leer.`,
@@ -80,6 +93,10 @@ const UNREADABLE = {
   'other-format': ({ details }) => [
     `El archivo es ${FORMATS[details.format]}, no una tabla, se llame como se llame.`,
     `Abra la lista misma en su hoja de cálculo, ${AS_CSV}.`,
+  ],
+  'own-file': ({ details }) => [
+    `El archivo lo escribió fruitodds y no contiene flores; se pasa por alto. Es ${OWN_FILES[details.own]}.`,
+    'No hay nada que hacer.',
   ],
   'workbook-broken': () => [
     'El libro de hojas de cálculo está dañado: no se puede desempaquetar, o sus partes no son lo que deberían.',

@@ -104,6 +104,7 @@ const LEFT_OUT: Readonly<Record<string, string>> = {
   'parents-in-one': 'Una columna contiene a los dos padres.',
   'total-row': 'La fila es un total, no un registro.',
   'row-nearly-blank': 'La fila no contiene nada de lo que hace falta.',
+  'nothing-entered': 'Todavía no se ha anotado ninguna flor en el archivo.',
   'other-format': 'El archivo no es una tabla.',
   'kind-unknown': 'Las columnas del archivo no son de las que conocemos.',
   'kind-differs': 'El archivo se dio como de otro tipo que el que dicen sus columnas.',

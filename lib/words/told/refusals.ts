@@ -22,7 +22,9 @@ export function detailsOf(
     readonly joined: (parts: readonly string[]) => string;
   },
 ): RefusalDetails {
-  const listed = season.files.filter(({ kind }) => code !== 'no-usable-row' || kindConcerned(season, kind));
+  const listed = season.files.filter(
+    ({ kind }) => (code !== 'no-usable-row' && code !== 'nothing-entered') || kindConcerned(season, kind),
+  );
   // Of several files each question says which it is about.
   const several = listed.length > 1;
   const said = (fault === null ? [] : [fault, ...others]).map((problem) => {
