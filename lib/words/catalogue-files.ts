@@ -65,7 +65,7 @@ export const FILE_ENTRIES: Readonly<Record<FileProblemCode, EntryParts>> = {
   'own-file': [
     'notice',
     'The file was written by fruitodds and holds no flowers: a list of findings, explained columns, a description, a result, a key.',
-    'The file is passed over.',
+    NO_ROW,
     'Nothing.',
     'problems.csv of fruitodds clean',
   ],

@@ -66,7 +66,7 @@ export const FILE_ENTRIES: Readonly<Record<FileProblemCode, EntryParts>> = {
   'own-file': [
     'notice',
     'Le fichier a été écrit par fruitodds et ne contient pas de fleurs : des constats, des colonnes expliquées, une description, un résultat, une clé.',
-    'Le fichier est laissé de côté.',
+    NO_ROW,
     'Rien.',
     'problems.csv de fruitodds clean',
   ],

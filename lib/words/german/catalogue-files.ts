@@ -76,7 +76,7 @@ export const FILE_ENTRIES: Readonly<Record<FileProblemCode, EntryParts>> = {
   'own-file': [
     'notice',
     'Die Datei hat fruitodds geschrieben, und sie enthält keine Blüten: Befunde, erklärte Spalten, eine Beschreibung, ein Ergebnis, ein Schlüssel.',
-    'Die Datei wird übergangen.',
+    NO_ROW,
     'Nichts.',
     'problems.csv von fruitodds clean',
   ],

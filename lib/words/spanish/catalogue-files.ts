@@ -68,7 +68,7 @@ export const FILE_ENTRIES: Readonly<Record<FileProblemCode, EntryParts>> = {
   'own-file': [
     'notice',
     'El archivo lo escribió fruitodds y no contiene flores: hallazgos, columnas explicadas, una descripción, un resultado, una clave.',
-    'El archivo se pasa por alto.',
+    NO_ROW,
     'Nada.',
     'problems.csv de fruitodds clean',
   ],
