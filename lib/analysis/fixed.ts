@@ -24,23 +24,29 @@ interface FixedDesign {
   readonly withoutAgeTerm: readonly string[];
 }
 
+/** The columns with those of one method beside one another. */
+function byMethod(columns: ReadonlyMap<string, Float64Array>, methods: readonly string[]) {
+  const names = methods.flatMap((storage) => [`storage: ${storage}`, `age: ${storage}`]);
+  return new Map(names.filter((name) => columns.has(name)).map((name) => [name, columns.get(name)!]));
+}
+
 /** Storage against the first method of the order, and age within each stored method that was tried at two ages. */
 function fixedDesign(flowers: readonly AgedFlower[], ageScale: AgeScale): FixedDesign {
-  const [reference, ...others] = storageOrder(flowers);
-  const columns = new Map<string, Float64Array>();
-  const withoutAgeTerm: string[] = [];
+  const methods = storageOrder(flowers);
   const successes = flowers.map(({ fruit }) => fruit);
-  for (const storage of [reference!, ...others]) {
-    const is = Float64Array.from(flowers, (flower) => (flower.storage === storage ? 1 : 0));
-    if (storage !== reference) columns.set(`storage: ${storage}`, is);
-    if (storage === 'fresh') continue;
-    const age = is.map((one, i) => one * onScale(flowers[i]!.ageDays, ageScale));
+  const is = (storage: string): Float64Array =>
+    Float64Array.from(flowers, (flower) => (flower.storage === storage ? 1 : 0));
+  // An age follows from the methods' own columns where its method was tried at one age: those stand first.
+  const columns = new Map(methods.slice(1).map((storage) => [`storage: ${storage}`, is(storage)]));
+  const withoutAgeTerm: string[] = [];
+  for (const storage of methods.filter((method) => method !== 'fresh')) {
+    const age = is(storage).map((one, i) => one * onScale(flowers[i]!.ageDays, ageScale));
     columns.set(`age: ${storage}`, age);
     if (collinearColumns({ successes, columns }).length === 0) continue;
     columns.delete(`age: ${storage}`);
     withoutAgeTerm.push(storage);
   }
-  return { spec: { successes, columns }, withoutAgeTerm };
+  return { spec: { successes, columns: byMethod(columns, methods) }, withoutAgeTerm };
 }
 
 /** Maximum likelihood, or Firth's penalty where the columns separate fruits from failures. */

@@ -111,6 +111,20 @@ describe('fixedModel', () => {
     ]);
   });
 
+  // Each group's own odds: 2 of 5 and 2 of 4 taken, so ln(2/3), and ln(1) less that. With an age the columns would depend on
+  // one another; of two flowers there would be more columns than rows.
+  it('leaves out the age of a reference that was stored and tried at one age', () => {
+    const frozen = { storage: 'frozen', ageDays: 90 };
+    const room = { storage: 'room', ageDays: 1 };
+    const model = fixedModel(seasonOf([...flowersOf(2, 5, frozen), ...flowersOf(2, 4, room)]));
+    expect(model.withoutAgeTerm).toEqual(['frozen', 'room']);
+    expect(model.terms.map(({ term }) => term)).toEqual(['(Intercept)', 'storage: room']);
+    expect(model.terms[0]!.estimate).toBeCloseTo(Math.log(2 / 3), 10);
+    expect(model.terms[1]!.estimate).toBeCloseTo(-Math.log(2 / 3), 10);
+    const two = fixedModel(seasonOf([...flowersOf(0, 1, frozen), ...flowersOf(1, 1, room)]));
+    expect(two.terms.map(({ term }) => term)).toEqual(['(Intercept)', 'storage: room']);
+  });
+
   // Intercept only: logit of 3 of 8 is ln(3/5); Firth's of 5 of 5 is ln(5.5/0.5) (half a success and failure added).
   it('is an intercept alone for one method of one age', () => {
     const { terms, method } = fixedModel(seasonOf(flowersOf(3, 8)));

@@ -127,32 +127,6 @@ describe.runIf(hasChromium())('files on the page', () => {
     await close();
   });
 
-  // The command is the second voice: both must say the same of the same bytes.
-  it.each([
-    ['nothing.csv', ''],
-    ['workbook.csv', 'PK\u0003\u0004 and more'],
-    ['picture.csv', '\u0089PNG\r\n\u001A\n\u0000\u0000\u0000\rIHDR\u0000\u0001'],
-    ['other.csv', 'x,y\n1,2\n'],
-    ['short.csv', 'cross_id,pollination_date,seed_parent\nT1,2025-06-01,A\n'],
-    ['headers.csv', `${HEAD}\n`],
-    ['broken.csv', `${HEAD}\nT1,2025-02-30,A,B,fresh,,fruit\n`],
-    ['open.csv', `${HEAD}\nT1,2025-06-01,A,B,fresh,,unknown\n`],
-    ['vials.csv', 'vial,pollen_parent,collected,storage\nF-01,A,2024-07-17,frozen\n'],
-  ])('are refused in the words of the command: %s', async (name, text) => {
-    const { page, complaints, close } = await openOwnSeason(browser);
-    await choose(page, file(name, text));
-    await read(page);
-    const said = (await page.locator('#own-read-files .error').first().textContent()) ?? '';
-    const command = commandReport([file(name, text)]);
-    expect(command.status).toBe(2);
-    const message = command.said.replace(/^fruitodds: /, '').split('\n')[0]!;
-    expect(said.startsWith(message)).toBe(true);
-    expect(said).not.toContain('--');
-    expect(await page.locator('#own-work').isVisible()).toBe(false);
-    expect(complaints).toEqual([]);
-    await close();
-  });
-
   it('are refused before they are read where they are too large, with the page’s limit in the command’s words', async () => {
     const { page, close } = await openOwnSeason(browser);
     const huge = file('huge.csv', Buffer.alloc(20_000_001, `${HEAD}\n`));

@@ -1,3 +1,4 @@
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import type { NextSeason } from '../../lib/decisions/next-season.ts';
 import { LANGUAGES, wordsIn } from '../../lib/words/languages.ts';
@@ -51,6 +52,19 @@ async function analysed(
 }
 
 const one = (lot: string) => ({ 'vials.csv': `${VIALS}\n${lot}\n` });
+
+describe('every file of a planted fault', () => {
+  const folder = new URL('../season/fixtures/', import.meta.url);
+  it('is analysed or refused, never a fault of the program', async () => {
+    const failed: string[] = [];
+    for (const name of readdirSync(folder)) {
+      const files = { [name]: readFileSync(new URL(name, folder)) };
+      const { err } = await run(['analyse', name], { files });
+      if (err.includes('inside fruitodds')) failed.push(`${name}: ${err}`);
+    }
+    expect(failed).toEqual([]);
+  });
+});
 
 describe('a season that cannot tell', () => {
   it('has nothing to compare without stored pollen, and a vial of a method never tried keeps to its wide prior range', async () => {

@@ -3,45 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { compoundFile, otherArchive } from '../../lib/season/other-program.ts';
 import { readSeason } from '../../lib/season/read-season.ts';
 import { problemWords } from '../../lib/words/english-problems.ts';
-
-/*
- * Names of streams: [MS-CFB] 2.6.1, [MS-XLS] 2.1.2, [MS-DOC] 2.1.1, [MS-PPT] 2.1.1, [MS-OFFCRYPTO] 2.3.4.1 and 1.3.2. Names of parts:
- * ECMA-376, OpenDocument 1.3 part 2 (3.3: the media type comes first, unpacked); those of .numbers by observation, no source.
- */
-
-/** A compound file's directory as far as it is looked at: names in UTF-16 between other bytes. */
-function compound(...streams: readonly string[]): Uint8Array {
-  const names = streams.flatMap((stream) => [
-    5,
-    ...[...`${stream}\0`].flatMap((sign) => [sign.charCodeAt(0), 0]),
-  ]);
-  return Uint8Array.from([0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1, 0x1a, 0xe1, ...new Uint8Array(24), ...names]);
-}
-
-/** An archive of parts without contents; the media type of an open document where it has one. */
-function archive(parts: readonly string[], mediaType?: string): Uint8Array {
-  const first = mediaType === undefined ? {} : { mimetype: new TextEncoder().encode(mediaType) };
-  const rest = Object.fromEntries(parts.map((name) => [name, new TextEncoder().encode('<none/>')]));
-  return zipSync({ ...first, ...rest }, { level: 0 });
-}
-
-const OPEN = 'application/vnd.oasis.opendocument';
-const FILES = {
-  xls: compound('Root Entry', 'Workbook'),
-  'xls of 1995': compound('Root Entry', 'Book'),
-  doc: compound('Root Entry', '1Table', 'WordDocument'),
-  ppt: compound('Root Entry', 'PowerPoint Document'),
-  'locked xlsx': compound('Root Entry', 'EncryptionInfo', 'EncryptedPackage'),
-  'of an unknown program': compound('Root Entry', 'Contents'),
-  xlsb: archive(['[Content_Types].xml', '_rels/.rels', 'xl/workbook.bin']),
-  docx: archive(['[Content_Types].xml', '_rels/.rels', 'word/document.xml']),
-  pptx: archive(['[Content_Types].xml', 'ppt/presentation.xml']),
-  ods: archive(['content.xml', 'META-INF/manifest.xml'], `${OPEN}.spreadsheet`),
-  odt: archive(['content.xml'], `${OPEN}.text`),
-  odp: archive(['content.xml'], `${OPEN}.presentation`),
-  numbers: archive(['Index/Document.iwa', 'Index/Tables/DataList.iwa', 'preview.jpg']),
-  zip: archive(['crosses.csv', 'photo.jpg']),
-} as const;
+import { archive, compound, OPEN, OTHER_PROGRAMS } from './program-files.ts';
 
 describe('files that begin as a workbook does', () => {
   it.each([
@@ -60,7 +22,7 @@ describe('files that begin as a workbook does', () => {
     ['numbers', 'The file is a Numbers sheet (.numbers), and cannot be read here.'],
     ['zip', 'The file is a packed folder (.zip), not a table, whatever it is called.'],
   ] as const)('are named for what they are, with how to export: %s', (kind, message) => {
-    const [{ problems, rows }] = readSeason([{ name: 'crosses.csv', bytes: FILES[kind] }]).files;
+    const [{ problems, rows }] = readSeason([{ name: 'crosses.csv', bytes: OTHER_PROGRAMS[kind] }]).files;
     expect(rows).toBe(0);
     expect(problems).toHaveLength(1);
     const said = problemWords(problems[0]);
