@@ -33,6 +33,7 @@ export interface Known {
   /** The finished report, and the settings it was made with. */
   report: {
     readonly text: string;
+    readonly parts: readonly string[];
     readonly settings: string;
     readonly flowers: string | null;
     readonly cleaned: Cleaned;

@@ -27,6 +27,8 @@ export interface OwnSeason extends CopySharing, Saving {
   readonly answer: () => void;
   readonly work: () => void;
   readonly cancel: () => void;
+  /** Reads the files whose reading was stopped. */
+  readonly readAgain: () => void;
   readonly settingsChanged: () => void;
   readonly addListed: (list: ListName) => void;
   readonly dropListed: (list: ListName, at: number) => void;
@@ -100,11 +102,20 @@ async function finish(flow: Flow, { report, answer, cleaned }: Done, current: ()
   const { desk, known, places } = flow;
   const task = taskOf(known.files, known.answers, known.settings, true);
   const flowers = flowersFile(known.settings);
-  known.report = { text: report.text, settings: savedSettings(known), flowers, cleaned, task };
+  known.report = { ...report, settings: savedSettings(known), flowers, cleaned, task };
   known.saved = false;
   showDone(places, answer, { flowers: flowers !== null, vials: cleaned.vials !== null });
   places.focus('own-answer-heading');
   await placeParts(places.at('own-report'), report.parts, desk.pause, current);
+}
+
+/** Shows the report of before again, where there is one; the settings are no longer its own. */
+function showKept({ desk, known, places }: Flow): void {
+  if (known.report === null) return;
+  const { task } = known;
+  places.show('own-answer', true);
+  places.show('own-changed', true);
+  void placeParts(places.at('own-report'), known.report.parts, desk.pause, () => known.task === task);
 }
 
 /** Shows the first sections as far as counting tells. */
@@ -142,7 +153,8 @@ function work(flow: Flow): void {
       if (known.reading !== null) showReading(places, known.reading);
       showIdle(places, known.reading?.refusal === null);
       places.say('own-status', reply.message);
-    }
+      showKept(flow);
+    } else if (reply.kind === 'fault') showKept(flow);
   });
   places.focus('own-work-heading');
 }
@@ -166,9 +178,12 @@ function cancel(flow: Flow): void {
   const { known, places } = flow;
   halt(flow);
   showIdle(places, known.reading !== null && known.reading.refusal === null);
-  if (known.report !== null) places.show('own-answer', true);
-  places.say('own-status', OWN_SEASON.cancelled);
-  if (known.reading !== null) places.focus('own-read');
+  showKept(flow);
+  const { cancelled, cancelledBefore, cancelledReading } = OWN_SEASON;
+  const afterReading = known.report === null ? cancelled : cancelledBefore;
+  places.say('own-status', known.reading === null ? cancelledReading : afterReading);
+  places.show('own-unread', known.reading === null);
+  places.focus(known.reading === null ? 'own-read-again' : 'own-read');
 }
 
 function lists(flow: Flow): Pick<OwnSeason, 'addListed' | 'dropListed' | 'settingsChanged'> {
@@ -227,6 +242,10 @@ export function ownSeason(desk: Desk): OwnSeason {
     answer: () => answer(flow),
     work: () => work(flow),
     cancel: () => cancel(flow),
+    readAgain: () => {
+      places.say('own-status', '');
+      read(flow);
+    },
     unsaved: () => known.files.length > 0 && !known.saved,
   };
 }

@@ -33,6 +33,7 @@ function tieButtons(own: OwnSeason, { at }: Places): void {
   const press = (id: string, act: () => void) => at(id).addEventListener('click', act);
   press('own-work', own.work);
   press('own-cancel', own.cancel);
+  press('own-read-again', own.readAgain);
   press('own-save-report', own.saveReport);
   press('own-save-settings', own.saveSettings);
   press('own-save-flowers', own.saveFlowers);

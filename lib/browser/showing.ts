@@ -13,7 +13,8 @@ import { flowerFields, flowersFromFile, listsMarkup } from './shown-settings.ts'
 /** The list of files, and nothing of what an earlier reading showed. */
 export function showFiles(places: Places, files: readonly ChosenFile[]): void {
   places.fill('own-chosen', chosenList(files));
-  for (const id of ['own-reading', 'own-working', 'own-counts', 'own-answer']) places.show(id, false);
+  for (const id of ['own-unread', 'own-reading', 'own-working', 'own-counts', 'own-answer'])
+    places.show(id, false);
   places.at('own-report').replaceChildren();
 }
 

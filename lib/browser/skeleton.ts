@@ -129,6 +129,7 @@ export const skeleton: Html = html`<a class="skip" href="#own-choose">${words.ch
 <noscript><p class="error">${words.needsScript}</p></noscript>
 <main id="main">
 ${choosing}<p id="own-status" role="status"></p>
+<p id="own-unread" hidden><button type="button" id="own-read-again">${words.readAgainButton}</button></p>
 ${reading}${working}${answer}<section aria-labelledby="own-promise">
 <h2 id="own-promise">${words.promiseHeading}</h2>
 ${words.promise.map(

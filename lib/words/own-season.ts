@@ -152,6 +152,9 @@ export const OWN_SEASON = {
   progressLabel: 'How far it is',
   cancelButton: 'Stop',
   cancelled: 'Stopped. Your files are still read; nothing else was kept.',
+  cancelledBefore: 'Stopped. Your files are still read, and the report of before is kept.',
+  cancelledReading: 'Stopped. Your files are listed above; they were not read.',
+  readAgainButton: 'Read them after all',
   countsHeading: 'First answer, from the counts alone',
   countsMore:
     'These are the first three parts of your report, as far as counting tells. Like for like, ages, pairs and vials take longer: the whole report takes their place.',
