@@ -193,13 +193,14 @@ const PARTS = ['_own-season.js', '_explore.js'];
  */
 export async function compilePages() {
   const build = (name) => import(pathToFileURL(dist('lib', 'browser', 'build', name)).href);
-  const [{ ownSeasonPage }, { exploreScript }] = await Promise.all([
+  const [{ ownSeasonPage }, { exploreScript }, { ownText }] = await Promise.all([
     build('own-season-page.js'),
     build('explore-script.js'),
+    import(pathToFileURL(dist('reports', '_own-text.js')).href),
   ]);
   writeFileSync(
     dist('reports', PARTS[0]),
-    `export const page = ${JSON.stringify(ownSeasonPage(dist()).page)};\n`,
+    `export const page = ${JSON.stringify(ownSeasonPage(dist(), ownText).page)};\n`,
   );
   let script = null;
   if (['vega', 'vega-lite', 'vega-interpreter'].every(isInstalled)) {

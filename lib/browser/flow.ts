@@ -4,6 +4,7 @@ import { OWN_SEASON } from '../words/own-season.ts';
 import type { Stage } from '../words/told/stages.ts';
 import type { ChosenFile } from './chosen-files.ts';
 import type { Cleaned, Job, Reply } from './messages.ts';
+import type { OwnPieces } from './own-pieces.ts';
 import type { Places } from './places.ts';
 import type { Reading } from './reading.ts';
 import type { Answers, Settings } from './settings.ts';
@@ -20,8 +21,8 @@ export interface Desk {
   readonly save: (name: string, text: string, type: string) => void;
   /** A secret that nobody can guess: 64 hexadecimal digits. */
   readonly secret: () => string;
-  /** All text that the page brings along itself. */
-  readonly ownText: string;
+  /** The Worker's program, and what in it is text of the page's own. */
+  readonly ownPieces: OwnPieces;
 }
 
 /** What the page knows at a moment. */

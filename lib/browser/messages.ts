@@ -7,6 +7,7 @@ import type { ReadOptions } from '../season/read-season.ts';
 import type { SeasonSource } from '../season/sheet.ts';
 import type { SeasonText } from '../season/write-season.ts';
 import type { Stage } from '../words/told/stages.ts';
+import type { OwnPieces } from './own-pieces.ts';
 import type { Reading } from './reading.ts';
 import type { DrawnReport } from './report-text.ts';
 
@@ -23,8 +24,8 @@ export interface Sharing {
   readonly key: SeasonText | null;
   /** For a new key: 64 hexadecimal digits that nobody can guess. */
   readonly secret: string;
-  /** All text that the page brings along itself: a name that is such a word is no proof of a leak. */
-  readonly ownText: string;
+  /** What the page brings along itself: a name that is such a word is no proof of a leak. */
+  readonly ownPieces: OwnPieces;
 }
 
 /** A task for the Worker: to read, and where `analyse` is given to work out what was read. */

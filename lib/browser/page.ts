@@ -116,13 +116,13 @@ function tieFiles(own: OwnSeason, { at, say }: Places): void {
 /**
  * Starts the page.
  *
- * @param script its own element, with the Worker's program
+ * @param script its own element, with the Worker's program and what in it is text
  */
-export function startPage({ workerProgram: program = '' }: ProgramScript): void {
+export function startPage({ worker: ownPieces = { program: '', kept: '' } }: ProgramScript): void {
   const places = placesOf(document);
-  const address = URL.createObjectURL(new Blob([program], { type: 'text/javascript' }));
+  const address = URL.createObjectURL(new Blob([ownPieces.program], { type: 'text/javascript' }));
   const bench = workbench(() => new Worker(address) as unknown as WorkerLike);
-  const own = ownSeason({ document, bench, pause, save, secret, ownText: program.replaceAll('\\n', ' ') });
+  const own = ownSeason({ document, bench, pause, save, secret, ownPieces });
   bench.warm();
   tieButtons(own, places);
   tieLists(own, places);

@@ -8,6 +8,7 @@ import type { Season } from '../season/season.ts';
 import type { SeasonText } from '../season/write-season.ts';
 import { FILE_NAMES } from '../words/told/file-names.ts';
 import type { Job, Sharing } from './messages.ts';
+import { ownTextOf } from './own-pieces.ts';
 import { drawnReport } from './report-text.ts';
 
 /** A coded copy, and the key that turns its codes into names again. */
@@ -53,7 +54,7 @@ export async function sharedCopy(
   const report = { name: FILE_NAMES.codedReport, text };
   const files = sharing.level === 'codes' ? [report, ...coded.files] : [report];
   // A grower's file may have the name that follows "coded-".
-  const ownText = [sharing.ownText, ...coded.files.map(({ name }) => name)].join('\n');
+  const ownText = [ownTextOf(sharing.ownPieces), ...coded.files.map(({ name }) => name)].join('\n');
   const leaks = findLeaks(files, coded.secrets, ownText);
   const [first] = leaks;
   if (first !== undefined) throw new Failure('leak-found', { ...first, more: leaks.length - 1 });

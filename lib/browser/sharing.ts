@@ -50,7 +50,7 @@ async function makeCopy(flow: Flow, level: CodedLevel, file: FileLike | null): P
   const { desk, known, places } = flow;
   if (known.report === null) return;
   const key = (await keyText(file)) ?? known.key ?? known.copy?.key ?? null;
-  const share = { level, key, secret: desk.secret(), ownText: desk.ownText };
+  const share = { level, key, secret: desk.secret(), ownPieces: desk.ownPieces };
   idle(flow, words.making);
   places.show('own-share-stop', true);
   const job = { ...known.report.task, share };

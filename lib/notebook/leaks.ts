@@ -53,6 +53,11 @@ function* findsIn(text: string, index: Index): Generator<{ readonly value: strin
   }
 }
 
+/** Those of some values that stand in a text as a leak would: as whole words, whatever their case and spaces. */
+export function phrasesIn(text: string, values: Iterable<string>): Set<string> {
+  return new Set([...findsIn(text, indexOf(values))].map(({ value }) => value));
+}
+
 const isDate = (value: string): boolean => /^\d{4}-\d{2}-\d{2}$/.test(value);
 
 /** A value as it is compared as a whole. */
@@ -79,7 +84,7 @@ function foldedWhole(text: string): string {
 export function findLeaks(files: readonly SiteFile[], secrets: readonly Secret[], ownText: string): Leak[] {
   const secretOf = new Map(secrets.map((secret) => [secret.value, secret]));
   const values = [...secretOf.keys()].filter((value) => tokensOf(value).length > 0);
-  const own = new Set([...findsIn(ownText, indexOf(values))].map(({ value }) => value));
+  const own = phrasesIn(ownText, values);
   const plain = (value: string): boolean =>
     own.has(value) || [...value.trim()].length < FEWEST_SIGNS || !(/\p{L}/u.test(value) || isDate(value));
   const words = indexOf(values.filter((value) => !plain(value)));

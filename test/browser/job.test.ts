@@ -94,7 +94,8 @@ describe('a task', () => {
   });
 
   it('makes a coded copy with its key', async () => {
-    const share = { level: 'codes', key: null, secret: 'a'.repeat(64), ownText: '' } as const;
+    const ownPieces = { program: '', kept: '' };
+    const share = { level: 'codes', key: null, secret: 'a'.repeat(64), ownPieces } as const;
     const shared = (await replies(job(GOOD, { share }))).at(-1)!;
     if (shared.kind !== 'shared') throw new Error(`shared was expected, got ${shared.kind}`);
     expect(shared.files.map(({ name }) => name)).toEqual(['coded-season-review.html', 'coded-crosses.csv']);

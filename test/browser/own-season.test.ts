@@ -5,6 +5,7 @@ import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { ownSeasonPage } from '../../lib/browser/build/own-season-page.ts';
 import { PROGRAMS_PARTED } from '../../lib/browser/starter.ts';
+import { ownText } from '../../lib/notebook/own-text.ts';
 import { hasChromium, openBrowser, root, siteText } from './finished-pages.ts';
 import {
   commandReport,
@@ -100,8 +101,8 @@ describe.runIf(hasChromium())('your own season', () => {
 });
 
 describe('the file your-own-season.html', () => {
-  it('has at most 300 kB besides the charts’ library', () => {
-    const { page, chartLibraryBytes } = ownSeasonPage(join(root, 'dist'));
+  it('has at most 300 kB besides the charts’ library', async () => {
+    const { page, chartLibraryBytes } = ownSeasonPage(join(root, 'dist'), await ownText());
     expect(page.text).toBe(siteText('your-own-season.html'));
     expect(chartLibraryBytes).toBeGreaterThan(80_000);
     expect(chartLibraryBytes).toBeLessThan(130_000);
@@ -113,10 +114,11 @@ describe('the file your-own-season.html', () => {
     expect(text).not.toMatch(/<(link|img|iframe|object|embed|base)\b[^>]*(src|href)=|@import|@font-face/i);
     const script = text.slice(text.indexOf('<script>'));
     const [packed = ''] = /H4sI[A-Za-z0-9+/=]+/.exec(script) ?? [];
-    const [page = '', worker = '', ...others] = gunzipSync(Buffer.from(packed, 'base64'))
+    const [page = '', worker = '', kept = '', ...others] = gunzipSync(Buffer.from(packed, 'base64'))
       .toString()
       .split(PROGRAMS_PARTED);
     expect([page.length > 30_000, worker.length > 400_000, others]).toEqual([true, true, []]);
+    expect(kept).toMatch(/^[01]+$/);
     expect(script.replace(packed, page + worker)).not.toMatch(
       /\b(fetch|XMLHttpRequest|WebSocket|EventSource|RTCPeerConnection|sendBeacon|localStorage|sessionStorage|indexedDB|importScripts)\b|window\.open|location\.(href|assign|replace)|document\.cookie|\beval\(|new Function\(/,
     );

@@ -11,7 +11,8 @@ const TEXT = [
 ].join('\n');
 const own = readSeason([{ name: 'crosses.csv', bytes: new TextEncoder().encode(TEXT) }]);
 const read = { endpoint: 'initial', map: [] } as const;
-const sharing = { level: 'codes', key: null, secret: 'b'.repeat(64), ownText: '' } as const;
+const ownPieces = { program: '', kept: '' };
+const sharing = { level: 'codes', key: null, secret: 'b'.repeat(64), ownPieces } as const;
 
 describe('sharedCopy', () => {
   let notebook: CompiledNotebook;
@@ -46,5 +47,9 @@ describe('sharedCopy', () => {
     const map = [['Did frozen pollen work', 'note']] as const;
     const leak = sharedCopy(own, {}, sharing, { ...read, map }, notebook);
     await expect(leak).rejects.toMatchObject({ code: 'leak-found' });
+    const known = { program: 'say(`Did frozen pollen work?`)', kept: '010' };
+    expect(
+      (await sharedCopy(own, {}, { ...sharing, ownPieces: known }, { ...read, map }, notebook)).files,
+    ).toHaveLength(2);
   });
 });

@@ -8,6 +8,7 @@ import { skeleton } from '../skeleton.ts';
 import { PROGRAMS_PARTED } from '../starter.ts';
 import { scriptedStyle } from '../style.ts';
 import { bundle, packed } from './bundle.ts';
+import { keptPieces } from './kept-pieces.ts';
 
 /** A page for the site, and how many of its bytes are the charts’ library, packed as it is in the file. */
 export interface BuiltPage {
@@ -19,8 +20,9 @@ export interface BuiltPage {
  * Builds the page from the compiled library and notebook.
  *
  * @param folder absolute path of dist/
+ * @param ownText what the command takes for the pages' own text
  */
-export function ownSeasonPage(folder: string): BuiltPage {
+export function ownSeasonPage(folder: string, ownText: string): BuiltPage {
   const worker = bundle(
     `import { notebook } from './reports/season-review.js';
 import { serveJobs } from './lib/browser/worker.js';
@@ -34,7 +36,7 @@ serveJobs(globalThis, notebook);`,
 startPage(document.currentScript);`,
     folder,
   );
-  const programs = packed([page.code, worker.code].join(PROGRAMS_PARTED));
+  const programs = packed([page.code, worker.code, keptPieces(worker.code, ownText)].join(PROGRAMS_PARTED));
   const starter = bundle(
     `import { startPacked } from './lib/browser/starter.js';
 startPacked(${JSON.stringify(programs)}, ${JSON.stringify(OWN_SEASON.noWorker)});`,
