@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { basename } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { STAGES } from '../../lib/words/own-season.ts';
+import { STAGES } from '../../lib/words/told/stages.ts';
 import { hasChromium, openBrowser } from './finished-pages.ts';
 import { DEMO, done, file, openOwnSeason, read, savedBy } from './own-season-page.ts';
 

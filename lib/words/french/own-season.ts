@@ -156,6 +156,9 @@ export const OWN_SEASON = {
   progressLabel: 'Où en est le calcul',
   cancelButton: 'Arrêter',
   cancelled: 'Arrêté. Vos fichiers restent lus ; rien d’autre n’a été gardé.',
+  cancelledBefore: 'Arrêté. Vos fichiers restent lus, et le rapport d’avant est gardé.',
+  cancelledReading: 'Arrêté. Vos fichiers sont dans la liste ci-dessus ; ils n’ont pas été lus.',
+  readAgainButton: 'Les lire quand même',
   countsHeading: 'Première réponse, d’après les comptes seuls',
   countsMore:
     'Ce sont les trois premières parties de votre bilan, autant que compter le permet. La comparaison à couples égaux, les âges, les couples et les tubes prennent plus de temps : le bilan entier prendra leur place.',

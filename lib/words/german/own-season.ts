@@ -150,6 +150,9 @@ export const OWN_SEASON = {
   progressLabel: 'Wie weit es ist',
   cancelButton: 'Anhalten',
   cancelled: 'Angehalten. Ihre Dateien sind weiter gelesen; sonst wurde nichts behalten.',
+  cancelledBefore: 'Angehalten. Ihre Dateien sind weiter gelesen, und der Bericht von vorher bleibt.',
+  cancelledReading: 'Angehalten. Ihre Dateien stehen oben; gelesen wurden sie nicht.',
+  readAgainButton: 'Doch lesen',
   countsHeading: 'Erste Antwort, aus den Anzahlen allein',
   countsMore:
     'Das sind die ersten drei Teile Ihres Berichts, so weit Zählen reicht. Der Vergleich von Gleichem mit Gleichem, Alter, Paare und Röhrchen dauern länger: der ganze Bericht tritt dann an ihre Stelle.',

@@ -149,6 +149,9 @@ export const OWN_SEASON = {
   progressLabel: 'Cuánto se ha avanzado',
   cancelButton: 'Parar',
   cancelled: 'Parado. Sus archivos siguen leídos; no se ha guardado nada más.',
+  cancelledBefore: 'Parado. Sus archivos siguen leídos, y se conserva el informe de antes.',
+  cancelledReading: 'Parado. Sus archivos están en la lista de arriba; no se han leído.',
+  readAgainButton: 'Leerlos de todos modos',
   countsHeading: 'Primera respuesta, solo con los recuentos',
   countsMore:
     'Son las tres primeras partes de su informe, hasta donde llegan los recuentos. La comparación en igualdad de condiciones, las edades, las parejas y los viales tardan más: el informe entero ocupará su lugar.',
