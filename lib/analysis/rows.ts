@@ -16,7 +16,7 @@ export interface RowCounts {
   /** Rows that could be read, by their outcome; outcomes that do not occur stand with 0. */
   readonly byOutcome: readonly { readonly outcome: Outcome; readonly rows: number }[];
   /** Left-out rows by reason, most first: codes of problems, and `outcome-unknown`, `outcome-pending`. */
-  readonly byReason: readonly { readonly reason: string; readonly rows: number }[];
+  readonly byReason: readonly LeftOutRows[];
 }
 
 const OUTCOMES: readonly Outcome[] = ['fruit', 'dropped', 'none', 'unknown', 'pending'];
@@ -53,21 +53,46 @@ function reasonOf(cross: Cross, season: Season, harvestsRecorded: boolean): stri
   return null;
 }
 
-function reasonsOf(season: Season, files: readonly SeasonFile[]): Map<string, number> {
-  const reasons = new Map<string, number>();
-  const count = (reason: string) => reasons.set(reason, (reasons.get(reason) ?? 0) + 1);
+/** Rows of a file that are left out for one reason. */
+export interface LeftOutRows {
+  /** Code of a problem, or `outcome-unknown`, `outcome-pending`. */
+  readonly reason: string;
+  readonly rows: number;
+}
+
+/** A flower that could be read and does not count, and why. */
+export interface Undecided {
+  readonly cross: Cross;
+  readonly reason: string;
+}
+
+/** The flowers that could be read and do not count: no error names them. */
+export function undecidedFlowers(season: Season): Undecided[] {
   const harvestsRecorded = recordsHarvests(season.crosses);
-  const undecidedIn = new Map<string, number>();
-  for (const cross of season.crosses) {
+  return season.crosses.flatMap((cross) => {
     const reason = reasonOf(cross, season, harvestsRecorded);
-    if (reason === null) continue;
-    count(reason);
-    undecidedIn.set(cross.file, (undecidedIn.get(cross.file) ?? 0) + 1);
-  }
-  for (const file of files) {
-    for (const code of errorsOfRows(file, undecidedIn.get(file.file) ?? 0)) count(code);
-  }
-  return reasons;
+    return reason === null ? [] : [{ cross, reason }];
+  });
+}
+
+/**
+ * Why rows of a file are left out, most first; the rows add up to its `leftOut`.
+ *
+ * @param undecided the season's flowers that could be read and do not count
+ */
+export function leftOutRows(file: SeasonFile, undecided: readonly Undecided[]): LeftOutRows[] {
+  const own = undecided.filter(({ cross }) => cross.file === file.file);
+  const reasons = [...own.map(({ reason }) => reason), ...errorsOfRows(file, own.length)];
+  return addedUp(reasons.map((reason) => ({ reason, rows: 1 })));
+}
+
+/** The rows of each reason together, most first. */
+function addedUp(parts: readonly LeftOutRows[]): LeftOutRows[] {
+  const counts = new Map<string, number>();
+  for (const { reason, rows } of parts) counts.set(reason, (counts.get(reason) ?? 0) + rows);
+  return [...counts]
+    .map(([reason, rows]) => ({ reason, rows }))
+    .sort((a, b) => b.rows - a.rows || byCodePoint(a.reason, b.reason));
 }
 
 /**
@@ -83,7 +108,7 @@ function reasonsOf(season: Season, files: readonly SeasonFile[]): Map<string, nu
  */
 export function rowCounts(season: Season): RowCounts {
   const files = season.files.filter(({ kind }) => kind === 'crosses');
-  const byReason = [...reasonsOf(season, files)].map(([reason, rows]) => ({ reason, rows }));
+  const undecided = undecidedFlowers(season);
   return {
     read: sumOf(files, ({ rows }) => rows),
     used: sumOf(files, ({ used }) => used),
@@ -92,6 +117,6 @@ export function rowCounts(season: Season): RowCounts {
       outcome,
       rows: season.crosses.filter((cross) => cross.outcome === outcome).length,
     })),
-    byReason: byReason.sort((a, b) => b.rows - a.rows || byCodePoint(a.reason, b.reason)),
+    byReason: addedUp(files.flatMap((file) => leftOutRows(file, undecided))),
   };
 }

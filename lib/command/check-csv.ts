@@ -1,3 +1,4 @@
+import { type Undecided, undecidedFlowers } from '../analysis/rows.ts';
 import { csvText } from '../season/csv-text.ts';
 import { FINDINGS_COLUMNS } from '../season/own-files.ts';
 import type { Problem, Season, SeasonFile } from '../season/season.ts';
@@ -14,7 +15,19 @@ function rowOf(problem: Problem, { columns }: SeasonFile, words: Words): string[
   return [...found, code, message, fix, String(line)];
 }
 
-/** What was found as CSV for a spreadsheet: one row a finding, errors first in each file. */
+/** A flower that is left out without an error, so that each row left out stands in the list. */
+function rowOfUndecided({ cross, reason }: Undecided, { files }: Season, words: Words): string[] {
+  const columns = files.find(({ file }) => file === cross.file)?.columns ?? [];
+  const index = columns.findIndex(({ column }) => column === 'outcome');
+  const place = [index < 0 ? '' : columnLetters(index), columns[index]?.header ?? ''];
+  const { leftOutRow, mendOutcome } = words.checkWords;
+  return [
+    ...[cross.file, 'notice', String(cross.row), ...place, cross.crossId, cross.outcome, reason],
+    ...[leftOutRow(cross.row, words.reasonSentence(reason)), mendOutcome, String(cross.line)],
+  ];
+}
+
+/** What was found as CSV for a spreadsheet: one row a finding, errors first in each file, then flowers whose outcome is not known. */
 export function checkCsv(season: Season, words: Words = english): string {
   const severities: readonly Problem['severity'][] = ['error', 'warning', 'notice'];
   const rows = season.files.flatMap((file) =>
@@ -24,5 +37,6 @@ export function checkCsv(season: Season, words: Words = english): string {
         .map((problem) => rowOf(problem, file, words)),
     ),
   );
-  return csvText([FINDINGS_COLUMNS, ...rows]);
+  const undecided = undecidedFlowers(season).map((each) => rowOfUndecided(each, season, words));
+  return csvText([FINDINGS_COLUMNS, ...rows, ...undecided]);
 }

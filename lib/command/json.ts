@@ -1,6 +1,7 @@
 /** Results as the command prints them: sentences joined to their codes. */
 
 import type { Analysis } from '../analyse.ts';
+import { leftOutRows, undecidedFlowers } from '../analysis/rows.ts';
 import type { VialAdvice } from '../decisions/vials.ts';
 import type { Problem, Season, SeasonFile } from '../season/season.ts';
 import * as english from '../words/index.ts';
@@ -20,6 +21,12 @@ export interface ProblemJson {
 
 /** A file as `check --json` shows it. */
 export interface FileJson extends Omit<SeasonFile, 'problems' | 'columns'> {
+  /** Why rows are left out; they add up to `leftOut`. */
+  readonly leftOutBy: readonly {
+    readonly reason: string;
+    readonly reasonCode: string;
+    readonly rows: number;
+  }[];
   readonly problems: readonly ProblemJson[];
 }
 
@@ -33,10 +40,16 @@ function problemJson(problem: Problem, words: Words): ProblemJson {
 
 /** What was found in each file. */
 export function filesJson(season: Season, words: Words = english): FileJson[] {
+  const undecided = undecidedFlowers(season);
   return season.files.map((file) => {
     const { kind, sha256, encoding, delimiter, rows, used, leftOut } = file;
     const problems = file.problems.map((problem) => problemJson(problem, words));
-    return { file: file.file, kind, sha256, encoding, delimiter, rows, used, leftOut, problems };
+    const leftOutBy = leftOutRows(file, undecided).map(({ reason, rows: by }) => ({
+      reason: words.reasonSentence(reason),
+      reasonCode: reason,
+      rows: by,
+    }));
+    return { file: file.file, kind, sha256, encoding, delimiter, rows, used, leftOut, leftOutBy, problems };
   });
 }
 

@@ -49,4 +49,9 @@ export const checkWords = {
   errors: 'Errors: what they name is left out',
   warnings: 'Warnings: the rows are used',
   noticed: 'Noticed: nothing to mend if it is right',
+  leftOut: 'Left out, by reason',
+  leftOutFor: (rows: number, reason: string, listed: string): string =>
+    `${counted(rows, 'row')}: ${reason}${listed && ` (${listed.includes(',') ? 'rows' : 'row'} ${listed})`}`,
+  leftOutRow: (row: number, reason: string): string => `Row ${row} is left out: ${reason}`,
+  mendOutcome: 'Nothing needs doing; once the outcome is known, write it.',
 };

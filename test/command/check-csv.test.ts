@@ -29,6 +29,30 @@ it('gives a row to each finding, errors first, with the place as the spreadsheet
     expect([message, fix, line].every((text) => text !== '')).toBe(true);
 });
 
+it('names each row that is left out, lost tags and flowers too young as well', async () => {
+  const { status, rows } = await csvOf(
+    crossesCsv([
+      '2025-06-20,A,B,fresh,unknown',
+      '2025-06-20,A,B,fresh,fruit',
+      '2025-06-20,A,B,fresh,pending',
+    ]),
+  );
+  expect(status).toBe(0);
+  expect(
+    rows.map(({ severity, row, column, record, value, code }) => [
+      severity,
+      row,
+      column,
+      record,
+      value,
+      code,
+    ]),
+  ).toEqual([
+    ['notice', '2', 'F', '1', 'unknown', 'outcome-unknown'],
+    ['notice', '4', 'F', '3', 'pending', 'outcome-pending'],
+  ]);
+});
+
 it('gives no formula to a spreadsheet', async () => {
   const { out } = await csvOf(crossesCsv(['=1+1,A,B,fresh,fruit']));
   expect(out).toContain(",'=1+1,");

@@ -36,6 +36,20 @@ it('shows errors, then warnings, then what was noticed, each with what mends it'
 `);
 });
 
+it('accounts for every row that is left out: lost tags, flowers too young and errors add up', () => {
+  const rows = ['fruit', 'unknown', 'pending', 'unknown', 'none'].map(
+    (outcome) => `2025-06-20,A,B,fresh,${outcome}`,
+  );
+  const text = checkText(read(crossesCsv([...rows, '2025-02-30,A,B,fresh,fruit'])));
+  expect(text).toContain('a.csv: crosses, 6 rows, 2 used, 4 left out\n');
+  expect(text).toContain(`
+  Left out, by reason
+    2 rows: The tag was lost or the flower was not seen again. (rows 3, 5)
+    1 row: A date does not exist.
+    1 row: It is too early to say what became of the flower. (row 4)
+`);
+});
+
 it('says where nothing is to mend', () => {
   expect(checkText(read(CLEAN))).toBe('a.csv: crosses, 3 rows, 3 used, 0 left out\n  Nothing to mend.\n');
 });

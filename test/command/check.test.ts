@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import type { FileJson } from '../../lib/command/json.ts';
+import { LANGUAGES } from '../../lib/words/languages.ts';
 import { schemaFaults } from '../schema-validator.ts';
 import { CLEAN, crossesCsv, run } from './memory-world.ts';
 
@@ -146,6 +147,27 @@ describe('check', () => {
     expect(JSON.parse(out)).toMatchObject({ files: [{ file: 'standard input', used: 3 }] });
     expect((await run(['check', '-', '--vials', '-'], { input: CLEAN })).err).toContain('twice');
   });
+
+  it.each(LANGUAGES.map((language) => [language]))(
+    'accounts in %s for every row of the demo season that is left out',
+    async (language) => {
+      const demo = readFileSync(new URL('../../data-demo/crosses.csv', import.meta.url));
+      const files = { files: { 'crosses.csv': demo } };
+      const json = JSON.parse(
+        (await run(['check', 'crosses.csv', '--json', '--language', language], files)).out,
+      );
+      expect(schemaFaults('check', json)).toEqual([]);
+      const [{ leftOut, leftOutBy }] = json.files;
+      expect(leftOut).toBeGreaterThan(9);
+      const total = (counts: readonly number[]) => counts.reduce((a, b) => a + b, 0);
+      expect(total(leftOutBy.map(({ rows }: { rows: number }) => rows))).toBe(leftOut);
+      const { out } = await run(['check', 'crosses.csv', '--language', language], files);
+      const listed = leftOutBy.map(({ reason }: { reason: string }) =>
+        out.split('\n').find((line) => line.includes(`: ${reason}`) || line.includes(`\u00a0: ${reason}`)),
+      );
+      expect(total(listed.map((line: string) => Number.parseInt(line, 10)))).toBe(leftOut);
+    },
+  );
 
   it('says for people what was found, like faults together', async () => {
     const crosses = crossesCsv([

@@ -52,4 +52,9 @@ export const checkWords = {
   errors: 'Erreurs : ce qu’elles nomment est écarté',
   warnings: 'Avertissements : les lignes sont utilisées',
   noticed: 'Remarqué : rien à corriger si c’est juste',
+  leftOut: 'Écartées, par raison',
+  leftOutFor: (rows: number, reason: string, listed: string): string =>
+    `${counted(rows, 'ligne')} : ${reason}${listed && ` (${listed.includes(',') ? 'lignes' : 'ligne'} ${listed})`}`,
+  leftOutRow: (row: number, reason: string): string => `La ligne ${row} est écartée : ${reason}`,
+  mendOutcome: 'Rien à faire ; dès que le résultat est connu, l’écrire.',
 };

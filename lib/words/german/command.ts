@@ -53,4 +53,9 @@ export const checkWords = {
   errors: 'Fehler: was sie nennen, ist ausgelassen',
   warnings: 'Warnungen: die Zeilen werden verwendet',
   noticed: 'Bemerkt: nichts zu beheben, wenn es stimmt',
+  leftOut: 'Ausgelassen, nach Grund',
+  leftOutFor: (rows: number, reason: string, listed: string): string =>
+    `${rowsIn(rows)}: ${reason}${listed && ` (${listed.includes(',') ? 'Zeilen' : 'Zeile'} ${listed})`}`,
+  leftOutRow: (row: number, reason: string): string => `Zeile ${row} ist ausgelassen: ${reason}`,
+  mendOutcome: 'Nichts zu tun; sobald das Ergebnis bekannt ist, es eintragen.',
 };

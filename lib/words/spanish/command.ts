@@ -52,4 +52,9 @@ export const checkWords = {
   errors: 'Errores: lo que nombran queda fuera',
   warnings: 'Advertencias: las filas se usan',
   noticed: 'Observado: nada que corregir si es correcto',
+  leftOut: 'Fuera, por motivo',
+  leftOutFor: (rows: number, reason: string, listed: string): string =>
+    `${counted(rows, 'fila', 'filas')}: ${reason}${listed && ` (${listed.includes(',') ? 'filas' : 'fila'} ${listed})`}`,
+  leftOutRow: (row: number, reason: string): string => `La fila ${row} queda fuera: ${reason}`,
+  mendOutcome: 'No hay nada que hacer; cuando se sepa el resultado, escríbalo.',
 };

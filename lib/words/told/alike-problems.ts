@@ -39,6 +39,11 @@ export function problemGroups(problems: readonly Problem[]): Problem[][] {
   return SEVERITIES.flatMap((severity) => alike(problems.filter((problem) => problem.severity === severity)));
 }
 
+/** "14, 15, …": the first few rows; empty where there is none. */
+export function listedRows(rows: readonly number[]): string {
+  return rows.slice(0, LISTED).join(', ') + (rows.length > LISTED ? ', …' : '');
+}
+
 /** How many more have the same fault, and in which other rows: "14, 15, …"; null where there is none. */
 export function moreAlike(
   group: readonly Problem[],
@@ -46,8 +51,7 @@ export function moreAlike(
   const [first, ...others] = group;
   const rows = [...new Set(others.map(({ row }) => row))].filter((row) => row !== first!.row);
   if (rows.length === 0) return null;
-  const listed = rows.slice(0, LISTED).join(', ') + (rows.length > LISTED ? ', …' : '');
-  return { more: others.length, oneRow: rows.length === 1, rows: listed };
+  return { more: others.length, oneRow: rows.length === 1, rows: listedRows(rows) };
 }
 
 /** What is said of some problems, by the header of their column, in the order in which each first appears. */
