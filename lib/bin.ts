@@ -15,7 +15,7 @@ import { dirname, relative, resolve, sep } from 'node:path';
 import { writeNewFolder } from './command/new-folder.ts';
 import type { World } from './command/world.ts';
 import { runFruitodds } from './command.ts';
-import { disk, replaceFile } from './notebook/output.ts';
+import { disk, refuseFixedFolder, replaceFile } from './notebook/output.ts';
 import { siteObstacle, writeSite } from './notebook/site.ts';
 
 /** The file a path leads to, through links; the path itself where nothing stands there yet. */
@@ -81,7 +81,11 @@ const world: World = {
     const site = await renderSite(season, analysis, { ...parts, otherPages }, [language]);
     return { files: site.files, constant, leftOut: [...site.leftOut, ...leftOut] };
   },
-  siteObstacle: (folder) => siteObstacle(disk, resolve(folder)),
+  siteObstacle: (folder) => {
+    const obstacle = siteObstacle(disk, resolve(folder));
+    if (obstacle === null) refuseFixedFolder(dirname(resolve(folder)));
+    return obstacle;
+  },
   writeSite: (folder, files) => writeSite(disk, resolve(folder), files),
   secret: () => randomBytes(32).toString('hex'),
   ownText: async (language) => (await import('./notebook/own-text.ts')).ownText(language),

@@ -4,13 +4,15 @@ import {
   existsSync,
   lstatSync,
   mkdirSync,
+  mkdtempSync,
   readdirSync,
   readFileSync,
   renameSync,
+  rmdirSync,
   rmSync,
   writeFileSync,
 } from 'node:fs';
-import { dirname } from 'node:path';
+import { dirname, join } from 'node:path';
 
 /** Paths are as the caller gives them; every method throws where the system refuses. */
 export interface Output {
@@ -28,6 +30,17 @@ export interface Output {
   readonly remove: (path: string) => void;
 }
 
+/**
+ * Makes a folder with those it stands in. Node's own way of making several at once never ends where the system says that a
+ * folder which exists does not, as /proc does.
+ */
+function makeFolder(path: string): void {
+  if (existsSync(path)) return;
+  const parent = dirname(path);
+  if (parent !== path) makeFolder(parent);
+  mkdirSync(path);
+}
+
 /** The disk of this computer. */
 export const disk: Output = {
   kindOf: (path) => {
@@ -37,12 +50,23 @@ export const disk: Output = {
   list: (folder) => readdirSync(folder),
   read: (path) => readFileSync(path, 'utf8'),
   write: (path, text) => {
-    mkdirSync(dirname(path), { recursive: true });
+    makeFolder(dirname(path));
     writeFileSync(path, text);
   },
   rename: renameSync,
   remove: (path) => rmSync(path, { recursive: true, force: true }),
 };
+
+/**
+ * Throws as the system does where a folder can't be made or written to: tried by making one there and taking it away.
+ *
+ * @param folder path of a folder that may be there or not
+ */
+export function refuseFixedFolder(folder: string): void {
+  const parent = dirname(folder);
+  if (!existsSync(folder) && parent !== folder) refuseFixedFolder(parent);
+  else rmdirSync(mkdtempSync(join(folder, '.fruitodds-')));
+}
 
 /**
  * Writes a file so that at no moment half a file stands at its path: beside it first, then renamed.

@@ -1,8 +1,8 @@
-import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { disk, replaceFile } from '../../lib/notebook/output.ts';
+import { disk, refuseFixedFolder, replaceFile } from '../../lib/notebook/output.ts';
 
 let place = '';
 beforeEach(() => {
@@ -24,6 +24,23 @@ describe('disk', () => {
     disk.write(join(place, 'a', 'b.txt'), 'x');
     disk.remove(join(place, 'a'));
     disk.remove(join(place, 'a'));
+    expect(readdirSync(place)).toEqual([]);
+  });
+});
+
+// Linux alone has /proc, in which nobody can make a folder and which says that it is not there: ENOENT, proc(5).
+describe.runIf(existsSync('/proc/self'))('a folder that cannot be made', () => {
+  it('is refused, also below one that is missing', () => {
+    expect(() => disk.write('/proc/pages/a.html', 'x')).toThrow('ENOENT');
+    expect(() => disk.write('/proc/pages/more/a.html', 'x')).toThrow('ENOENT');
+    expect(() => refuseFixedFolder('/proc/pages')).toThrow('ENOENT');
+    expect(() => refuseFixedFolder('/dev/null/pages')).toThrow('ENOTDIR');
+  });
+});
+
+describe('refuseFixedFolder', () => {
+  it('leaves nothing where a folder can be made', () => {
+    refuseFixedFolder(join(place, 'a', 'b'));
     expect(readdirSync(place)).toEqual([]);
   });
 });
