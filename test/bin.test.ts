@@ -47,11 +47,14 @@ describe('the compiled command', () => {
   });
 
   // Linux alone has /proc, in which nobody can make a folder, though it says that one may.
-  it.runIf(existsSync('/proc/self')).each(['site', 'template'])('%s refuses a folder that cannot be made', (command) => {
-    const files = command === 'site' ? ['crosses.csv'] : [];
-    const { status, stderr } = fruitodds([command, ...files, '-o', '/proc/pages']);
-    expect([status, stderr]).toEqual([2, expect.stringContaining('/proc/pages can’t be written')]);
-  });
+  it.runIf(existsSync('/proc/self')).each(['site', 'template'])(
+    '%s refuses a folder that cannot be made',
+    (command) => {
+      const files = command === 'site' ? ['crosses.csv'] : [];
+      const { status, stderr } = fruitodds([command, ...files, '-o', '/proc/pages']);
+      expect([status, stderr]).toEqual([2, expect.stringContaining('/proc/pages can’t be written')]);
+    },
+  );
 
   // The project's own target: a cold `--help` within 0.4 s of processor time; the least of three runs on a busy machine.
   it('shows its help within 0.4 s of processor time', () => {

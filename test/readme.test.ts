@@ -28,6 +28,12 @@ describe('the README', () => {
     ]);
   });
 
+  it('tells of the pages that need no terminal before the first command', () => {
+    const before = readme.slice(0, readme.indexOf('```sh'));
+    expect(before).toContain('your-own-season.html');
+    expect(before).toContain('explore.html');
+  });
+
   it('names the commands that package.json has', () => {
     const { scripts, bin } = JSON.parse(readFileSync(`${root}package.json`, 'utf8'));
     for (const [, script] of readme.matchAll(/npm (?:run )?(reports|test)/g))

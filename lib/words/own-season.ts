@@ -187,7 +187,7 @@ export const OWN_SEASON = {
     `Something went wrong inside fruitodds: ${cause}. This is a fault of the program, not of your files.`,
   promiseHeading: 'Where your file goes',
   promise: [
-    'Your file is read and worked out in this browser. The page holds a rule that forbids the browser to load anything for it or to let it send anything, and it keeps nothing: after a reload, or when you leave the page, you choose your files anew.',
-    'That rule binds this page and no more. It cannot bind your browser’s extensions, its makers, or other programs on this computer, and it does not hold in a copy that somebody changed: take the page from a source you trust. What you save lies where your browser puts it.',
+    'Your file is read and worked out in this browser. The page’s program sends nothing and opens no other page, and a rule in the page has the browser refuse the usual ways to load or send. It keeps nothing: after a reload, or when you leave the page, you choose your files anew.',
+    'That rule binds this page and no more, and it does not close every way: a changed program could still open another address. It cannot bind your browser’s extensions, its makers, or other programs on this computer, and it does not hold in a copy that somebody changed: take the page from a source you trust. What you save lies where your browser puts it.',
   ],
 } as const;

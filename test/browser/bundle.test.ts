@@ -1,6 +1,7 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import vm from 'node:vm';
 import { afterAll, expect, it } from 'vitest';
 import { bundle } from '../../lib/browser/build/bundle.ts';
@@ -17,6 +18,19 @@ it('makes one classic script, in which an address of a module is no address of t
   expect(code).not.toContain(folder);
   expect(bytesFrom('part.js')).toBeGreaterThan(10);
   expect(bytesFrom('elsewhere.js')).toBe(0);
+});
+
+// The ways that a policy leaves open (Content Security Policy Level 3, W3C: navigation and WebRTC are not fetches of a page):
+// what the page says of itself is that its program takes none of them.
+it.each([
+  "import { startPage } from './lib/browser/page.js'; startPage(document.currentScript);",
+  "import { serveJobs } from './lib/browser/worker.js'; serveJobs(globalThis, null);",
+])('finds no program of the own-season page that opens another address: %s', (program) => {
+  const { code } = bundle(program, fileURLToPath(new URL('../../dist', import.meta.url)));
+  expect(code.length).toBeGreaterThan(10_000);
+  expect(
+    code.match(/(?:window|self|globalThis)\.open\b|[^.#\w]open\([^)]*\)(?!\{)|\blocation\b|RTC\w+/g),
+  ).toBeNull();
 });
 
 it('refuses what only Node has', () => {

@@ -191,7 +191,7 @@ export const OWN_SEASON = {
     `Quelque chose a échoué dans fruitodds : ${cause}. C’est une faute du programme, pas de vos fichiers.`,
   promiseHeading: 'Où va votre fichier',
   promise: [
-    'Votre fichier est lu et calculé dans ce navigateur. La page contient une règle qui interdit au navigateur de charger quoi que ce soit pour elle ou de la laisser envoyer quoi que ce soit, et elle ne garde rien : après l’avoir rechargée, ou quittée, vous choisissez de nouveau vos fichiers.',
-    'Cette règle lie cette page et rien de plus. Elle ne peut lier ni les extensions de votre navigateur, ni ceux qui le font, ni les autres programmes de cet ordinateur, et elle ne vaut pas dans une copie que quelqu’un a changée : prendre la page d’une source sûre. Ce que vous enregistrez est là où votre navigateur le met.',
+    'Votre fichier est lu et calculé dans ce navigateur. Le programme de la page n’envoie rien et n’ouvre aucune autre page, et une règle dans la page fait refuser au navigateur les moyens habituels de charger ou d’envoyer quelque chose. La page ne garde rien : après l’avoir rechargée, ou quittée, vous choisissez de nouveau vos fichiers.',
+    'Cette règle lie cette page et rien de plus, et elle ne ferme pas tous les passages : un programme modifié pourrait encore ouvrir une autre adresse. Elle ne peut lier ni les extensions de votre navigateur, ni ceux qui le font, ni les autres programmes de cet ordinateur, et elle ne vaut pas dans une copie que quelqu’un a changée : prendre la page d’une source sûre. Ce que vous enregistrez est là où votre navigateur le met.',
   ],
 } as const;

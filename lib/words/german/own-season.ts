@@ -186,7 +186,7 @@ export const OWN_SEASON = {
     `In fruitodds selbst ging etwas schief: ${cause}. Das ist ein Fehler des Programms, nicht Ihrer Dateien.`,
   promiseHeading: 'Wohin Ihre Datei geht',
   promise: [
-    'Ihre Datei wird in diesem Browser gelesen und ausgewertet. Die Seite enthält eine Regel, die dem Browser verbietet, etwas für sie zu laden oder sie etwas senden zu lassen, und sie behält nichts: nach dem Neuladen, oder wenn Sie die Seite verlassen, wählen Sie die Dateien neu.',
-    'Diese Regel bindet diese Seite und sonst nichts. Sie kann weder die Erweiterungen Ihres Browsers binden noch seine Hersteller noch andere Programme auf diesem Computer, und sie gilt nicht in einer Kopie, die jemand verändert hat: nehmen Sie die Seite von dort, wo Sie vertrauen. Was Sie speichern, liegt da, wo Ihr Browser es ablegt.',
+    'Ihre Datei wird in diesem Browser gelesen und ausgewertet. Das Programm der Seite sendet nichts und öffnet keine andere Seite, und eine Regel in der Seite lässt den Browser die üblichen Wege verweigern, etwas zu laden oder zu senden. Sie behält nichts: nach dem Neuladen, oder wenn Sie die Seite verlassen, wählen Sie die Dateien neu.',
+    'Diese Regel bindet diese Seite und sonst nichts, und sie schließt nicht jeden Weg: Ein verändertes Programm könnte noch eine andere Adresse öffnen. Sie kann weder die Erweiterungen Ihres Browsers binden noch seine Hersteller noch andere Programme auf diesem Computer, und sie gilt nicht in einer Kopie, die jemand verändert hat: nehmen Sie die Seite von dort, wo Sie vertrauen. Was Sie speichern, liegt da, wo Ihr Browser es ablegt.',
   ],
 } as const;

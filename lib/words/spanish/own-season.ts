@@ -185,7 +185,7 @@ export const OWN_SEASON = {
     `Algo ha fallado dentro de fruitodds: ${cause}. Es un fallo del programa, no de sus archivos.`,
   promiseHeading: 'Adónde va su archivo',
   promise: [
-    'Su archivo se lee y se calcula en este navegador. La página lleva una regla que prohíbe al navegador cargar nada para ella o dejar que envíe algo, y no conserva nada: tras recargarla, o al salir de ella, tendrá que elegir sus archivos de nuevo.',
-    'Esa regla obliga a esta página y a nada más. No puede obligar a las extensiones de su navegador, ni a quienes lo hacen, ni a otros programas de este ordenador, y no vale en una copia que alguien haya cambiado: tome la página de una fuente de confianza. Lo que guarde queda donde su navegador lo ponga.',
+    'Su archivo se lee y se calcula en este navegador. El programa de la página no envía nada ni abre ninguna otra página, y una regla en ella hace que el navegador rechace las vías habituales de cargar o enviar algo. La página no conserva nada: tras recargarla, o al salir de ella, tendrá que elegir sus archivos de nuevo.',
+    'Esa regla obliga a esta página y a nada más, y no cierra todas las vías: un programa cambiado aún podría abrir otra dirección. No puede obligar a las extensiones de su navegador, ni a quienes lo hacen, ni a otros programas de este ordenador, y no vale en una copia que alguien haya cambiado: tome la página de una fuente de confianza. Lo que guarde queda donde su navegador lo ponga.',
   ],
 } as const;
