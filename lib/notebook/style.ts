@@ -42,6 +42,8 @@ th,td{padding:.35rem .75rem .35rem 0;text-align:left;vertical-align:top;border-b
 th{font-weight:600}
 tbody th{font-weight:inherit}
 .number,.code{white-space:nowrap}
+caption,.long,.sheet .word{overflow-wrap:anywhere}
+.long{white-space:normal}
 th:last-child,td:last-child{padding-right:0}
 thead th{vertical-align:bottom;border-bottom-color:var(--ink)}
 .number{text-align:right}

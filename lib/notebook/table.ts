@@ -65,9 +65,10 @@ export function fullColumns(table: FigureTable, nothing: string): FigureTable {
 function tableCell(cell: string, index: number, columns: FigureTable['columns']): Html {
   const { title, numeric } = columns[index]!;
   if (index === 0) {
-    return html`<th scope="row" role="rowheader" class="${isCode(cell) ? 'code' : kind(numeric)}">${cell}</th>`;
+    const look = isCode(cell) ? 'code' : kind(numeric) + breaking(cell);
+    return html`<th scope="row" role="rowheader" class="${look}">${cell}</th>`;
   }
-  return html`<td role="cell" class="${kind(numeric)}" data-title="${title}">${cell}</td>`;
+  return html`<td role="cell" class="${kind(numeric)}${breaking(cell)}" data-title="${title}">${cell}</td>`;
 }
 
 /** Long sentences in three columns: cards too, each sentence under its title; on paper such a table stays a plain one. */
@@ -80,6 +81,13 @@ function layout({ columns, rows }: FigureTable): string {
 /** A name such as F-02 stays on one line; a long one may break. */
 function isCode(cell: string): boolean {
   return /^\S{1,10}$/.test(cell) && cell.includes('-');
+}
+
+/** Words of more letters than this, which are names, may break anywhere: unbroken they would widen the page. */
+const lettersOfAWord = 18;
+
+function breaking(cell: string): string {
+  return cell.split(/[\s-]+/).some((word) => word.length > lettersOfAWord) ? ' long' : '';
 }
 
 function kind(numeric: boolean | undefined): string {

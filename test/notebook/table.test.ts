@@ -46,6 +46,20 @@ describe('dataTable', () => {
     ]);
   });
 
+  it('lets a word of more than 18 letters break anywhere, in each kind of cell', () => {
+    const rows = [
+      [`fresh ${'x'.repeat(19)}`, '1'],
+      [`${'x'.repeat(18)}-${'y'.repeat(18)}`, 'x'.repeat(19)],
+    ];
+    const document = parsed(dataTable({ ...table, rows }).markup);
+    expect([...document.querySelectorAll('tbody tr > *')].map((cell) => cell.className)).toEqual([
+      'word long',
+      'number',
+      'word',
+      'number long',
+    ]);
+  });
+
   it('escapes what stands in cells', () => {
     const document = parsed(dataTable(table).markup);
     expect(
