@@ -84,7 +84,7 @@ function isCode(cell: string): boolean {
 }
 
 /** Words of more letters than this, which are names, may break anywhere: unbroken they would widen the page. */
-const lettersOfAWord = 18;
+const lettersOfAWord = 14;
 
 function breaking(cell: string): string {
   return cell.split(/[\s-]+/).some((word) => word.length > lettersOfAWord) ? ' long' : '';
