@@ -33,6 +33,7 @@ export type { SheetFlower } from './decisions/crossing-sheet.ts';
 export { crossingSheetCsv, sheetOf } from './decisions/crossing-sheet.ts';
 export type { Mix, MixName } from './decisions/mix.ts';
 export { mixOf } from './decisions/mix-names.ts';
+export { planWithoutVials } from './decisions/next-season.ts';
 
 // Proportions: one sample
 export type { Estimate, Interval, Proportion, Test } from './proportions/interval.ts';

@@ -3,7 +3,7 @@
 import { watch as watchFolder } from 'node:fs';
 import { join } from 'node:path';
 import { compilePages, notebookCompiler, root } from './prepare.mjs';
-import { faultText, siteMaker, siteWriter } from './render.mjs';
+import { faultText, siteMaker, siteWriter, warmUp } from './render.mjs';
 
 /** Editors save in several steps: this many milliseconds without another change, and the file is taken for saved. */
 const QUIET = 40;
@@ -113,6 +113,8 @@ export async function watchSite(
     }),
   );
   await build([]);
+  // What is wrong with the data was said by the build.
+  await warmUp().catch(() => {});
   world.say(`Watching ${FOLDERS.map((each) => each.folder).join(' and ')}. Ctrl-C ends it.`);
   if (!signal.aborted) await new Promise((done) => signal.addEventListener('abort', done, { once: true }));
   for (const watcher of watchers) watcher.close();

@@ -451,7 +451,7 @@ const ofFitsOnly = ['leaveOneOut', 'correctIntercept'];
 /** Bytes and seasons: their faults are problems with a line and a column, tested in test/season and test/analysis. */
 const ofFiles = ['readSeason', 'analyse', 'renderReport', 'questions', 'NAMED_INCOMPATIBLE', 'seedList'];
 /** They take a plan that `analyse` has made: tested in test/decisions. */
-const ofPlans = ['crossingSheetCsv', 'sheetOf', 'mixOf'];
+const ofPlans = ['crossingSheetCsv', 'sheetOf', 'mixOf', 'planWithoutVials'];
 
 /** Names whose line of the door passes on words, figures or pages. */
 async function namesAbove(): Promise<ReadonlySet<string>> {

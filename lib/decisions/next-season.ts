@@ -63,8 +63,39 @@ export function nextSeason(
     return { ...noMix(season, because), ...beside, newPollenParents: [] };
   }
   const question = { predict, useOn, incompatible };
-  const made = plan(season.flowers, season.vials, question, { must, ceilings, seeds: seedsByPair(season) });
-  return { ...made, ...beside, newPollenParents: newFathers(made, flowers) };
+  const options = { must, ceilings, seeds: seedsByPair(season) };
+  const made = plan(season.flowers, season.vials, question, options);
+  const result = { ...made, ...beside, newPollenParents: newFathers(made, flowers) };
+  let alone: Plan | null = null;
+  freshAlone.set(result, () => {
+    alone ??= plan(season.flowers, [], question, options);
+    return alone;
+  });
+  return result;
+}
+
+/** What makes the plan without vials, by the plan with them: the fitted model is no part of a result. */
+const freshAlone = new WeakMap<NextSeason, () => Plan>();
+
+/**
+ * Next season's flowers planned with fresh pollen alone: same model, day of use and wishes, no vials.
+ *
+ * Answers: what do the vials add to a plan? Nothing is fitted again. While a plan with mixes is kept, so is the model that
+ * it rests on.
+ *
+ * @param made key `plan` of a result of `analyse`, itself and no copy
+ * @returns the plan without vials; null where the one with them has no mix
+ * @throws RangeError where `analyse` did not make it
+ * @example
+ * planWithoutVials(analyse(season).plan); // null
+ */
+export function planWithoutVials(made: NextSeason | null): Plan | null {
+  if (made === null || made.frontier.length === 0) return null;
+  const make = freshAlone.get(made);
+  if (make === undefined) {
+    throw new RangeError('planWithoutVials: made must be a plan that analyse gave, itself and no copy');
+  }
+  return make();
 }
 
 /** Key `plan` with the reason for its absence. */

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { analyse } from '../../lib/analyse.ts';
 import { usedFlowers } from '../../lib/analysis/flowers.ts';
 import type { NextSeasonQuestion } from '../../lib/decisions/next-season.ts';
-import { nextSeason, plantsOf } from '../../lib/decisions/next-season.ts';
+import { nextSeason, plantsOf, planWithoutVials } from '../../lib/decisions/next-season.ts';
 import { readSeason } from '../../lib/season/read-season.ts';
 import type { Season } from '../../lib/season/season.ts';
 import { fakePredictor } from '../analysis/fake-predictor.ts';
@@ -86,6 +86,35 @@ describe('nextSeason', () => {
   });
 });
 
+describe('planWithoutVials', () => {
+  const season = seasonOf(tried, {
+    flowers: [offer('Ash Lantern', 2)],
+    vials: [vialOf('V1', 'Dusk Anchor')],
+  });
+
+  it('keeps a wish for a plant whose pollen is only in a vial, and says that it cannot be had', () => {
+    // One plant flowers, and a plant is not its own pollen parent: without the vial there is no pollen for it.
+    const must = [{ seedParent: 'Ash Lantern', pollenParent: 'Dusk Anchor', flowers: 1 }];
+    const made = planOf(season, { must })!;
+    expect(made.frontier[0]!.allocation).toMatchObject([{ vial: 'V1', flowers: 2 }]);
+    expect(planWithoutVials(made)).toMatchObject({
+      frontier: [],
+      unmet: [{ seedParent: 'Ash Lantern', pollenParent: 'Dusk Anchor', planned: 0 }],
+    });
+  });
+
+  it('is null where the plan with vials has no mix, and where there is no plan', () => {
+    expect(planWithoutVials(planOf(season, { predict: null }))).toBeNull();
+    expect(planWithoutVials(null)).toBeNull();
+  });
+
+  it('refuses a plan that analyse did not make', () => {
+    expect(() => planWithoutVials({ ...planOf(season)! })).toThrow(
+      'planWithoutVials: made must be a plan that analyse gave, itself and no copy',
+    );
+  });
+});
+
 describe('the plan of the demo season', () => {
   const read = (name: string) => ({
     name,
@@ -111,6 +140,13 @@ describe('the plan of the demo season', () => {
       }
       for (const [vial, most] of doses) expect(total((line) => line.vial, vial)).toBeLessThanOrEqual(most);
     }
+  });
+
+  it('is without vials what a season without a vials file would give', () => {
+    const { useOn } = analysis.provenance.options;
+    const alone = analyse({ ...season, vials: [] }, { useOn: useOn! }).plan!;
+    expect(alone.frontier.length).toBeGreaterThan(0);
+    expect(planWithoutVials(analysis.plan)!.frontier).toEqual(alone.frontier);
   });
 
   it('runs from most fruits to most varieties, none beaten in both', () => {
