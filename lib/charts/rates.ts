@@ -2,6 +2,7 @@
 import type { Markish } from '@observablehq/plot';
 import type { Analysis } from '../analyse.ts';
 import type { Words } from '../words/languages.ts';
+import { headed } from '../words/numbers.ts';
 import { RATE_AXIS, storageWords } from '../words/rate-figures.ts';
 import type { Figure } from './figure.ts';
 import {
@@ -23,8 +24,8 @@ import { fitted, textWidth } from './names.ts';
 import { BOLD_SIZE, drawing, INNER_WIDTH, LINE, type Plot, TEXT_SIZE } from './sheet.ts';
 
 /** What this chart says. */
-type StorageWords = Pick<Words, 'storageWords' | 'RATE_AXIS'>;
-const ENGLISH: StorageWords = { storageWords, RATE_AXIS };
+type StorageWords = Pick<Words, 'storageWords' | 'RATE_AXIS' | 'headed'>;
+const ENGLISH: StorageWords = { storageWords, RATE_AXIS, headed };
 
 type StorageRate = Analysis['raw']['byStorage'][number];
 
@@ -40,17 +41,17 @@ interface Block {
 function blocks(
   rates: readonly StorageRate[],
   perMark: number,
-  said: Words['storageWords'],
+  { storageWords: said, headed }: StorageWords,
 ): { all: Block[]; height: number } {
   let height = 0;
   const all = rates.map(({ storage, fruits, flowers, ...rest }) => {
     const [took, failed] = [marksFor(fruits, perMark), marksFor(flowers - fruits, perMark)];
-    const counted = `: ${said.took({ fruits, flowers, ...rest })}`;
-    const method = fitted(said.method(storage), INNER_WIDTH - textWidth(counted, BOLD_SIZE), BOLD_SIZE);
+    const counted = said.took({ fruits, flowers, ...rest });
+    const left = INNER_WIDTH - textWidth(headed('', counted), BOLD_SIZE);
     const label = {
       x: 0,
       y: height + LINE / 2,
-      text: method + counted,
+      text: headed(fitted(said.method(storage), left, BOLD_SIZE), counted),
       colour: storageColour(storage),
       weight: 'bold' as const,
     };
@@ -114,7 +115,7 @@ export function storageFigure(
   const rates = raw.byStorage.filter(({ flowers }) => flowers > 0);
   if (rates.length === 0) return null;
   const perMark = flowersPerMark(rates.reduce((sum, { flowers }) => sum + flowers, 0));
-  const { all, height } = blocks(rates, perMark, said);
+  const { all, height } = blocks(rates, perMark, inWords);
   const bottom = height + rates.length * ROW + 2;
   const words = { label: said.label, description: said.description(perMark) };
   const note: Label = {

@@ -3,7 +3,7 @@ import type { Markish } from '@observablehq/plot';
 import type { Analysis } from '../analyse.ts';
 import type { Outcome } from '../season/season.ts';
 import type { Words } from '../words/languages.ts';
-import { wholeNumber } from '../words/numbers.ts';
+import { headed, wholeNumber } from '../words/numbers.ts';
 import { seasonWords } from '../words/rate-figures.ts';
 import type { Figure } from './figure.ts';
 import {
@@ -19,8 +19,8 @@ import {
 import { drawing, INNER_WIDTH, LINE, type Plot } from './sheet.ts';
 
 /** What this chart says. */
-type SeasonWords = Pick<Words, 'seasonWords' | 'wholeNumber'>;
-const ENGLISH: SeasonWords = { seasonWords, wholeNumber };
+type SeasonWords = Pick<Words, 'seasonWords' | 'wholeNumber' | 'headed'>;
+const ENGLISH: SeasonWords = { seasonWords, wholeNumber, headed };
 
 /** Filled where a fruit stayed, hollow where it fell, small where none came; the unknown are hollow and quiet. */
 const LOOKS: Readonly<Record<Outcome, Readonly<Record<string, string | number>>>> = {
@@ -41,12 +41,12 @@ interface Strip {
 function strips(
   outcomes: Analysis['rows']['byOutcome'],
   perMark: number,
-  { seasonWords: said, wholeNumber }: SeasonWords,
+  { seasonWords: said, wholeNumber, headed }: SeasonWords,
 ): { all: Strip[]; height: number } {
   let height = 0;
   const all = outcomes.map(({ outcome, rows }) => {
     const marks = marksFor(rows, perMark);
-    const text = `${said.outcome(outcome)}: ${wholeNumber(rows)}`;
+    const text = headed(said.outcome(outcome), wholeNumber(rows));
     const strip = { outcome, marks, label: { x: 0, y: height + LINE / 2, text }, top: height + LINE };
     height += LINE + dotRowsHeight(marks, INNER_WIDTH) + 4;
     return strip;

@@ -18,6 +18,7 @@ const english = numbersIn({
   over: (count) => `over ${count}`,
   about: (count) => `about ${count}`,
   span: (lower, upper) => `${lower} to ${upper}`,
+  semicolon: '; ',
   couldBe: (range) => `could be ${range}`,
   asHighAs: (end) => `could still be as high as ${end}`,
   asLowAs: (end) => `could still be as low as ${end}`,
@@ -70,6 +71,15 @@ export function joined(parts: readonly string[], word = 'and'): string {
 }
 
 /**
+ * "head: text", with the space that a language puts before a colon.
+ *
+ * @example headed('frozen', '7 of 20') // 'frozen: 7 of 20'
+ */
+export function headed(head: string, text: string): string {
+  return `${head}: ${text}`;
+}
+
+/**
  * The same text with a capital first letter, for the start of a sentence.
  *
  * @example capitalised('frozen pollen') // 'Frozen pollen'
@@ -117,7 +127,8 @@ export function inTen(proportion: number): string {
  * An estimated rate with its range: "about 4 in 10; could be 2 to 6 in 10".
  *
  * All three are counted in the same base; ten, unless it would round the rate to none or all, or hide the
- * range. An end below 1 in 20, or from 19 in 20, is counted in a hundred: "could be 4 in 100 to 6 in 10". For a rate without a model behind it use `rateWithRange`, which puts the counts first.
+ * range. Where an end is below 1 in 20, or from 19 in 20, both ends are counted in a hundred: "could be 4 to 60 in 100".
+ * For a rate without a model behind it use `rateWithRange`, which puts the counts first.
  *
  * @param estimate proportions 0 to 1; without an estimate the answer is "can't tell yet"
  * @throws RangeError if one of them is outside 0 to 1

@@ -52,7 +52,7 @@ function ofAllPlants({
  * @example
  * const selfed = { fruits: 1, flowers: 12, estimate: 1 / 12, lower: 0.015, upper: 0.354 };
  * const crossed = { fruits: 20, flowers: 30, estimate: 2 / 3, lower: 0.488, upper: 0.808 };
- * selfingSaid({ selfIncompatibility: [{ plant: null, selfed, crossed }] }); // 'With fresh pollen of the plant itself 1 of 12 (about 1 in 10; could be 2 in 100 to 4 in…'
+ * selfingSaid({ selfIncompatibility: [{ plant: null, selfed, crossed }] }); // 'With fresh pollen of the plant itself 1 of 12 (about 1 in 10; could be 2 to 35 in 10…'
  */
 export function selfingSaid(compatibility: Pick<Compatibility, 'selfIncompatibility'>): string {
   const all = ofAllPlants(compatibility);

@@ -42,7 +42,7 @@ describe('pairsFigure', () => {
     expect(figure.table.rows.find(([name]) => name === 'Abendglocke × Abendstern')).toEqual([
       'Abendglocke × Abendstern',
       '0 of 11',
-      'about 1 in 10; could be under 1 in 100 to 3 in 10',
+      'about 1 in 10; could be under 1 to 31 in 100',
       'fresh pollen',
       'likely (about 8 in 10)',
     ]);

@@ -53,7 +53,9 @@ interface Read {
   readonly parts: readonly string[];
 }
 
-const textOf = (text: string | null): string => (text ?? '').replaceAll(/[^\S\u202F\u2009]+/g, ' ').trim();
+/** Text on one line; the spaces that hold words together stay as they are. */
+const textOf = (text: string | null): string =>
+  (text ?? '').replaceAll(/[^\S\u00A0\u202F\u2009]+/g, ' ').trim();
 
 /** The parts of a page: a row of a table is one, its cells apart. Headings are prose of the notebook alone. */
 function readParts(text: string): string[] {
@@ -155,6 +157,27 @@ describe.each(OTHERS)('the pages in %s', (language) => {
 
   it('leave the words of tests to the methods and the limitations', () => {
     expect(plain().filter(({ text }) => says.banned.test(text))).toEqual([]);
+  });
+});
+
+/*
+ * A space before : ; ? ! and inside « », which no line may break at: Imprimerie nationale, Lexique des règles
+ * typographiques (from memory). Sources keep the marks of their own language, terms of models and #REF! are typed so.
+ */
+const TYPED_SO = /^(?:storage|age): |#REF!/g;
+const FRENCH_FAULT = /[\p{L}\d%)»][:;?!](?=\s|$)|[^\u00A0\u202F][:;?!»](?=\s|$)|«[^\u00A0\u202F]/gu;
+
+describe('the French pages', () => {
+  it('put a space before a colon, a semicolon and the like, at which no line breaks', () => {
+    const faultsIn = (text: string) =>
+      [...text.replaceAll(TYPED_SO, '').matchAll(FRENCH_FAULT)].map(([fault]) => fault);
+    expect(faultsIn('frais: 7 ; non ?')).toEqual(['s:', ' ;', ' ?']);
+    expect(faultsIn('frais\u00A0: 7 «\u00A0oui\u00A0» à 12:30\u00A0?')).toEqual([]);
+    const faults = pages
+      .get('fr')!
+      .flatMap(({ name, parts }) => parts.map((text) => ({ name, text })))
+      .filter(({ text }) => !text.startsWith('Source') && faultsIn(text).length > 0);
+    expect(faults).toEqual([]);
   });
 });
 

@@ -68,7 +68,7 @@ export function countsIn(text: string): readonly (readonly [number, number])[] {
   ]);
 }
 
-/** What "about 4 in 10; could be 3 in 100 to 6 in 10" leaves open for each number: from … to …, as proportions. */
+/** What "about 4 in 10; could be 3 to 60 in 100" leaves open for each number: from … to …, as proportions. */
 export interface SaidRate {
   readonly estimate: readonly [number, number];
   readonly lower: readonly [number, number];
@@ -86,15 +86,15 @@ function room(said: string, base: number): readonly [number, number] {
 /** The first rate of a text with its range, or null where it says none. */
 export function rateIn(text: string): SaidRate | null {
   const number = '((?:under |over )?\\d+)';
-  const pattern = `(?:about )?${number} in (100|10); could be ${number}(?: in (100|10))?(?: to ${number} in (100|10))?`;
+  const pattern = `(?:about )?${number} in (100|10); could be ${number}(?: to ${number})? in (100|10)`;
   const found = text.match(new RegExp(pattern));
   if (found === null) return null;
-  // "3 to 6 in 10", "4 in 100 to 6 in 10", "4 in 10".
-  const [, estimate, base, lower, lowerBase, upper = lower, upperBase = lowerBase] = found;
+  // "3 to 6 in 10", "4 to 60 in 100", "4 in 10".
+  const [, estimate, base, lower, upper = lower, ends] = found;
   return {
     estimate: room(estimate!, Number(base)),
-    lower: room(lower!, Number(lowerBase ?? upperBase)),
-    upper: room(upper!, Number(upperBase)),
+    lower: room(lower!, Number(ends)),
+    upper: room(upper!, Number(ends)),
   };
 }
 

@@ -121,16 +121,14 @@ describe('rates', () => {
   });
 
   // report-guide: below 1 in 20 speak of "in 100".
-  it('counts an end near none or all in a hundred', () => {
+  it('counts both ends in a hundred where one is near none or all', () => {
     expect(rate({ estimate: 0.2, lower: 0.036, upper: 0.624 })).toBe(
-      'about 2 in 10; could be 4 in 100 to 6 in 10',
+      'about 2 in 10; could be 4 to 62 in 100',
     );
-    expect(rate({ estimate: 0.8, lower: 0.4, upper: 0.97 })).toBe(
-      'about 8 in 10; could be 4 in 10 to 97 in 100',
-    );
+    expect(rate({ estimate: 0.8, lower: 0.4, upper: 0.97 })).toBe('about 8 in 10; could be 40 to 97 in 100');
     expect(rate({ estimate: 0.5, lower: 0.02, upper: 0.98 })).toBe('about 5 in 10; could be 2 to 98 in 100');
     expect(rate({ estimate: 0.2, lower: 0.001, upper: 0.6 })).toBe(
-      'about 2 in 10; could be under 1 in 100 to 6 in 10',
+      'about 2 in 10; could be under 1 to 60 in 100',
     );
   });
 

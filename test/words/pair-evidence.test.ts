@@ -56,7 +56,7 @@ describe('what is said of selfed flowers', () => {
   it('is the counts, and apart from them both indexes with their formulas', () => {
     const both = { selfIncompatibility: [{ ...index, plant: 'A' }, index] };
     expect(selfingSaid(both)).toBe(
-      'With fresh pollen of the plant itself 1 of 10 (about 1 in 10; could be 2 in 100 to 4 in 10) took; with fresh pollen of ' +
+      'With fresh pollen of the plant itself 1 of 10 (about 1 in 10; could be 2 to 40 in 100) took; with fresh pollen of ' +
         'others, on the same plants, 5 of 10 (about 5 in 10; could be 2 to 8 in 10).',
     );
     expect(selfIndexesSaid(both)).toBe(

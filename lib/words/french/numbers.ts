@@ -14,6 +14,7 @@ const french = numbersIn({
   over: (count) => `plus de ${count}`,
   about: (count) => `environ ${count}`,
   span: (lower, upper) => `${lower} à ${upper}`,
+  semicolon: '\u00A0; ',
   couldBe: (range) => `peut-être ${range}`,
   asHighAs: (end) => `cela peut encore aller jusqu’à ${end}`,
   asLowAs: (end) => `cela peut encore descendre jusqu’à ${end}`,
@@ -60,4 +61,9 @@ export function capitalised(text: string): string {
 /** Counts, rate and range of a raw proportion. */
 export function rateWithRange(proportion: Proportion): string {
   return french.rateWithRange(proportion);
+}
+
+/** "congelé : 7 sur 20", the space unbroken. */
+export function headed(head: string, text: string): string {
+  return `${head} : ${text}`;
 }

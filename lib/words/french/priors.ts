@@ -24,8 +24,8 @@ const ABOUT: Readonly<Record<PriorRecord['about'], (of: string, days: number) =>
   fresh: () => 'pollen frais, couple moyen',
   storage: (of) => `${pollenOf(of)} à l’âge 0, face au frais`,
   age: (of, days) => `${pollenOf(of)}, après ${days} jours`,
-  share: (of) => `${pollenOf(of)} : part du couple`,
-  'mean-age': (of) => `${pollenOf(of)} : âge moyen dans le couple`,
+  share: (of) => `${pollenOf(of)} : part du couple`,
+  'mean-age': (of) => `${pollenOf(of)} : âge moyen dans le couple`,
   sd: (of) => `écart type entre ${BETWEEN.get(of) ?? of}`,
   incompatible: () => 'part des couples incompatibles',
 };

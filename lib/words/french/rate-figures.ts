@@ -76,7 +76,7 @@ export const storageWords = {
   label: 'Nouaison selon le stockage du pollen',
   columns: ['pollen', 'a noué', 'taux et fourchette'],
   method: shortLabel,
-  took: (rate: Proportion) => `${counts(rate.fruits, rate.flowers)} ont noué`,
+  took: (rate: Proportion) => `${counts(rate.fruits, rate.flowers)} ${rate.fruits < 2 ? 'a' : 'ont'} noué`,
   rateLabel: ({ storage, estimate }: StorageRate): string =>
     `${shortLabel(storage)} : ${estimate === null ? CANNOT_TELL : inTen(estimate)}`,
   /** None or all of them: no rate, only how far it could still be. */

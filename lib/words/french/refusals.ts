@@ -3,10 +3,10 @@ import type { Refusal } from '../../analysis/refusal.ts';
 import type { Season } from '../../season/season.ts';
 import type { FailureDetails } from '../english-failures.ts';
 import { detailsOf } from '../told/refusals.ts';
-import { joined } from './numbers.ts';
+import { headed, joined } from './numbers.ts';
 import { problemWords } from './problems.ts';
 
 /** The details that `failureWords` needs for a refusal of this season. */
 export function refusalDetails(refusal: Refusal, season: Season): FailureDetails {
-  return detailsOf(refusal, season, { problemWords, joined });
+  return detailsOf(refusal, season, { problemWords, joined, headed });
 }

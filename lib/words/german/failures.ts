@@ -5,7 +5,7 @@ import type { Season } from '../../season/season.ts';
 import type { FailureCode, FailureDetails, FailureWords } from '../english-failures.ts';
 import { detailsOf } from '../told/refusals.ts';
 import { FILE_FAILURES } from './file-failures.ts';
-import { joined } from './numbers.ts';
+import { headed, joined } from './numbers.ts';
 import { problemWords } from './problems.ts';
 
 type Sentence = (details: FailureDetails) => FailureWords;
@@ -132,5 +132,5 @@ export function failureWords(code: FailureCode, details: FailureDetails): Failur
 }
 
 export function refusalDetails(refusal: Refusal, season: Season): FailureDetails {
-  return detailsOf(refusal, season, { problemWords, joined });
+  return detailsOf(refusal, season, { problemWords, joined, headed });
 }

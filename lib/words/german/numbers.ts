@@ -25,6 +25,7 @@ export const {
   over: (count) => `über ${count}`,
   about: (count) => `etwa ${count}`,
   span: (lower, upper) => `${lower} bis ${upper}`,
+  semicolon: '; ',
   couldBe: (range) => `möglich: ${range}`,
   asHighAs: (end) => `möglich noch bis zu ${end}`,
   asLowAs: (end) => `möglich auch nur ${end}`,
@@ -58,4 +59,9 @@ export function joined(parts: readonly string[], word = 'und'): string {
 export function capitalised(text: string): string {
   const [first = '', ...rest] = Array.from(text);
   return first.toUpperCase() + rest.join('');
+}
+
+/** „gefroren: 7 von 20“. */
+export function headed(head: string, text: string): string {
+  return `${head}: ${text}`;
 }

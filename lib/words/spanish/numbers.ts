@@ -25,6 +25,7 @@ export const {
   over: (count) => `más de ${count}`,
   about: (count) => (count === '1' ? 'cerca de 1' : `unas ${count}`),
   span: (lower, upper) => `de ${lower} a ${upper}`,
+  semicolon: '; ',
   couldBe: (range) => `quizá ${range}`,
   asHighAs: (end) => `quizá hasta ${end}`,
   asLowAs: (end) => `quizá solo ${end}`,
@@ -66,4 +67,9 @@ export function joined(parts: readonly string[], word = 'y'): string {
 export function capitalised(text: string): string {
   const [first = '', ...rest] = Array.from(text);
   return first.toUpperCase() + rest.join('');
+}
+
+/** "congelado: 7 de 20". */
+export function headed(head: string, text: string): string {
+  return `${head}: ${text}`;
 }

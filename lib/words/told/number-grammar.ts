@@ -19,6 +19,8 @@ export interface NumberGrammar {
   readonly over: (count: number) => string;
   readonly about: (count: string) => string;
   readonly span: (lower: string, upper: string) => string;
+  /** Between a number and what it leaves open: "; ", with a space before it in French. */
+  readonly semicolon: string;
   /** "could be 2 to 6 in 10". */
   readonly couldBe: (range: string) => string;
   readonly asHighAs: (limit: string) => string;
@@ -141,17 +143,17 @@ function ratesIn(grammar: NumberGrammar): Rates {
     checkProportion('inTen', proportion);
     return point(proportion, baseFor(proportion));
   };
+  /** Both ends are counted in the same: in a hundred where ten is too coarse for one of them. */
   const range = (lower: number, upper: number, base: Base): string => {
-    const [low, high] = base === 100 ? [base, base] : [baseFor(lower), baseFor(upper)];
-    if (low === high) return inBase(span(grammar, bounded(lower, low), bounded(upper, high)), high);
-    return grammar.span(inBase(bounded(lower, low), low), inBase(bounded(upper, high), high));
+    const both = [base, baseFor(lower), baseFor(upper)].includes(100) ? 100 : 10;
+    return inBase(span(grammar, bounded(lower, both), bounded(upper, both)), both);
   };
   const rate = ({ estimate, lower, upper }: Estimate): string => {
     if (estimate === null) return cannotTell;
     checkProportion('rate', estimate);
     if (lower === null || upper === null) return inTen(estimate);
     const base = baseForRange(estimate, lower, upper);
-    return `${point(estimate, base)}; ${grammar.couldBe(range(lower, upper, base))}`;
+    return `${point(estimate, base)}${grammar.semicolon}${grammar.couldBe(range(lower, upper, base))}`;
   };
   const limit = (end: number): string => inBase(bounded(end, baseFor(end)), baseFor(end));
   return {
@@ -172,8 +174,9 @@ function rangedRate(
   const { fruits, flowers, lower, upper } = proportion;
   if (flowers === 0) return grammar.noFlowers;
   const shown = grammar.counts(groupedNumber(fruits), groupedNumber(flowers));
-  if (fruits === 0 && upper !== null) return `${shown}; ${grammar.asHighAs(limit(upper))}`;
-  if (fruits === flowers && lower !== null) return `${shown}; ${grammar.asLowAs(limit(lower))}`;
+  if (fruits === 0 && upper !== null) return `${shown}${grammar.semicolon}${grammar.asHighAs(limit(upper))}`;
+  if (fruits === flowers && lower !== null)
+    return `${shown}${grammar.semicolon}${grammar.asLowAs(limit(lower))}`;
   return proportion.estimate === null ? shown : `${shown} (${rate(proportion)})`;
 }
 

@@ -20,6 +20,7 @@ export function detailsOf(
   words: {
     readonly problemWords: (problem: Problem) => { readonly message: string; readonly fix: string };
     readonly joined: (parts: readonly string[]) => string;
+    readonly headed: (head: string, text: string) => string;
   },
 ): RefusalDetails {
   const listed = season.files.filter(
@@ -29,7 +30,7 @@ export function detailsOf(
   const several = listed.length > 1;
   const said = (fault === null ? [] : [fault, ...others]).map((problem) => {
     const { message, fix } = words.problemWords(problem);
-    return { message: several ? `${problem.file}: ${message}` : message, fix };
+    return { message: several ? words.headed(problem.file, message) : message, fix };
   });
   return {
     files: words.joined(listed.map(({ file }) => file)),
