@@ -14,8 +14,7 @@ import { LANGUAGES, type Words, wordsIn } from './words/languages.ts';
 export type ExitStatus = 0 | 1 | 2;
 
 /** Each command is loaded when it is asked for, so that `--help` and `check` start fast. */
-async function runCommand(line: CommandLine, world: World): Promise<ExitStatus> {
-  const words = await wordsIn(line.language ?? 'en');
+async function runCommand(line: CommandLine, world: World, words: Words): Promise<ExitStatus> {
   switch (line.command) {
     case 'check':
       return (await import('./command/check.ts')).check(line, world, words);
@@ -30,20 +29,20 @@ async function runCommand(line: CommandLine, world: World): Promise<ExitStatus> 
     case 'clean':
       return (await import('./command/clean.ts')).clean(line, world, words);
     case 'template':
-      return (await import('./command/template.ts')).template(line, world);
+      return (await import('./command/template.ts')).template(line, world, words);
   }
 }
 
 /** Settings are saved once the command is done: what it refused is not worth keeping. */
-async function runAndSave(line: CommandLine, world: World): Promise<ExitStatus> {
+async function runAndSave(line: CommandLine, world: World, words: Words): Promise<ExitStatus> {
   const { saveSettings } = line;
-  if (saveSettings === undefined) return runCommand(line, world);
+  if (saveSettings === undefined) return runCommand(line, world, words);
   const { name, text } = saveSettings;
   refuseOverwriting(line, name, world);
   refuseOverSettings(name, world);
-  const status = await runCommand(line, world);
+  const status = await runCommand(line, world, words);
   orFail('output-not-writable', name, () => world.write(name, text));
-  world.warn(`fruitodds: saved the settings to ${name}; next time give --settings ${name}\n`);
+  world.warn(`${words.commandWords.savedSettings(name)}\n`);
   return status;
 }
 
@@ -56,22 +55,24 @@ function tell(
   { code, details, files }: Failure,
   json: boolean,
   world: World,
-  { failureWords }: Words,
+  { failureWords, headed }: Words,
 ): ExitStatus {
   const words = failureWords(code, details);
   if (json) {
     const error = { code, ...words };
     world.print(`${JSON.stringify(files === null ? { error } : { error, files }, null, 2)}\n`);
   }
-  world.warn(`fruitodds: ${words.message}\n${words.fix}\n`);
+  world.warn(`${headed('fruitodds', words.message)}\n${words.fix}\n`);
   return 2;
 }
 
+const known = (said: string | undefined): Language | undefined =>
+  LANGUAGES.find((language) => language === said);
+
 /** The language that a command line asks for, as far as it can be told before the line is understood. */
-function languageAsked(argv: readonly string[]): Language {
+function languageAsked(argv: readonly string[]): Language | undefined {
   const at = argv.findIndex((word) => word === '--language' || word.startsWith('--language='));
-  const said = argv[at]?.split('=')[1] ?? argv[at + 1];
-  return LANGUAGES.find((known) => at >= 0 && known === said) ?? 'en';
+  return at < 0 ? undefined : known(argv[at]!.split('=')[1] ?? argv[at + 1]);
 }
 
 /**
@@ -84,15 +85,17 @@ function languageAsked(argv: readonly string[]): Language {
 export async function runFruitodds(argv: readonly string[], world: World): Promise<ExitStatus> {
   let language = languageAsked(argv);
   try {
-    const line = readCommandLine(argv, (file) => openSettings(file, world));
-    if (line === 'help') world.print(helpText());
+    const line = readCommandLine(argv, (file) => {
+      const settings = openSettings(file, world);
+      language ??= known(settings.values.get('language')?.[0]);
+      return settings;
+    });
+    const words = await wordsIn(language ?? 'en');
+    if (line === 'help') world.print(helpText(words));
     else if (line === 'version') world.print(`${VERSION}\n`);
-    else {
-      language = line.language ?? 'en';
-      return await runAndSave(line, world);
-    }
+    else return await runAndSave(line, world, words);
     return 0;
   } catch (error) {
-    return tell(failureOf(error), argv.includes('--json'), world, await wordsIn(language));
+    return tell(failureOf(error), argv.includes('--json'), world, await wordsIn(language ?? 'en'));
   }
 }

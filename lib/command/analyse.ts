@@ -35,8 +35,8 @@ export async function analyseFiles(line: CommandLine, world: World, words: Words
   const shared = openShared(line, world, words);
   const analysis = shownAnalysis(shared);
   const name = line.json ? 'results.json' : 'results.txt';
-  const text = line.json ? analysisText(analysis, words) : summaryText(analysis);
-  await sealCopy(shared, [{ name, text }], world, words.languageWords.code);
+  const text = line.json ? analysisText(analysis, words) : summaryText(analysis, words);
+  await sealCopy(shared, [{ name, text }], world, words);
   world.print(text);
   world.warn(notesOn(line, shared.own, words));
   return statusOf(shared.own);

@@ -7,7 +7,7 @@ import * as english from '../words/index.ts';
 import type { Words } from '../words/languages.ts';
 import { listedRows } from '../words/told/alike-problems.ts';
 
-type CheckWords = Pick<Words, 'checkWords' | 'fileFindings' | 'reasonSentence'>;
+type CheckWords = Pick<Words, 'checkWords' | 'fileFindings' | 'headed' | 'reasonSentence'>;
 
 function groupText({ faults, fix }: ProblemGroup, { checkWords }: CheckWords): string {
   const said = faults.map(({ message, more }) => `    ${message}\n${more && `      ${more}\n`}`);
@@ -36,7 +36,7 @@ function fileText(file: SeasonFile, undecided: readonly Undecided[], words: Chec
     groups.filter((group) => group.severity === severity).map((group) => groupText(group, words));
   const nothing = groups.length + notices.length === 0 ? `  ${said.nothing}\n` : '';
   return [
-    `${file.file}: ${said.rows(file)}\n${nothing}`,
+    `${words.headed(file.file, said.rows(file))}\n${nothing}`,
     section(said.errors, of('error')),
     section(said.warnings, of('warning')),
     section(said.noticed, notices.length === 0 ? [] : [noticesText(notices)]),

@@ -27,7 +27,7 @@ function toldOnce(refuse: () => void, { commandWords }: Words): void {
 
 /** The command `check`: what is wrong in the files, all at once. */
 export function check(line: CommandLine, world: World, words: Words): 0 | 1 {
-  const season = readFiles(line, world);
+  const season = readFiles(line, world, words);
   printFindings(season, line, world, words);
   if (line.json || line.csv) refuseUnusable(season, words);
   else toldOnce(() => refuseUnusable(season, words), words);

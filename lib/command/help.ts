@@ -1,35 +1,52 @@
-import { OPTION_RULES, type OptionRule } from './option-rules.ts';
+import type { Words } from '../words/languages.ts';
+import { type KnownOption, OPTION_RULES } from './option-rules.ts';
 
-const WIDTH = 24;
+/** Where what is said of an option, or of a command, begins. */
+const WIDTH = { option: 24, command: 38 };
 
-function optionLine({ name, value, choices, help }: OptionRule): string {
-  const option = value ? `--${name} ${value}` : `--${name}${choices ? '[=LEVEL]' : ''}`;
-  return option.length < WIDTH
-    ? `  ${option.padEnd(WIDTH)}${help}`
-    : `  ${option}\n  ${' '.repeat(WIDTH)}${help}`;
+/** Names of options fit as they are; what stands for a value is longer in some languages. */
+function line(typed: string, said: string, width: number): string {
+  return typed.length < width
+    ? `  ${typed.padEnd(width)}${said}`
+    : `  ${typed}\n  ${' '.repeat(width)}${said}`;
+}
+
+function optionLine({ name, value, choices }: KnownOption, { helpWords, placeholder }: Words): string {
+  const level = choices ? `[=${placeholder('LEVEL')}]` : '';
+  const option = value ? `--${name} ${placeholder(value)}` : `--${name}${level}`;
+  return line(option, helpWords.option[name], WIDTH.option);
+}
+
+function commandLines({ helpWords: { commands }, placeholder }: Words): string[] {
+  const [files, out, folder] = [`${placeholder('FILE')}…`, placeholder('OUT'), placeholder('FOLDER')];
+  const typed = [
+    [`check ${files}`, commands.check],
+    [`analyse ${files}`, commands.analyse],
+    [`report ${files} -o ${out}.html`, commands.report],
+    [`site ${files} -o ${folder}`, commands.site],
+    [`sheet ${files} -o ${out}.html`, commands.sheet],
+    [`clean ${files} -o ${folder}`, commands.clean],
+    [`template -o ${folder}`, commands.template],
+  ] as const;
+  return typed.map(([words, said]) => line(`fruitodds ${words}`, said, WIDTH.command));
 }
 
 /** What `fruitodds --help` prints: the commands, an example of each, and the options of this version. */
-export function helpText(): string {
-  const options = OPTION_RULES.filter(({ later }) => !later).map(optionLine);
-  return `fruitodds: fruit set of hand pollination, from a season's spreadsheet to a report.
+export function helpText(words: Words): string {
+  const { title, files, options, status } = words.helpWords;
+  const rules = OPTION_RULES.filter(({ later }) => !later).map((rule) => optionLine(rule, words));
+  return `${title}
 
-  fruitodds check FILE…                 what is wrong in the files, line by line
-  fruitodds analyse FILE…               the numbers: fruit set, fresh against stored, vials
-  fruitodds report FILE… -o OUT.html    the report, one page to read, print or mail
-  fruitodds site FILE… -o FOLDER        all pages about the season, with downloads
-  fruitodds sheet FILE… -o OUT.html     next season's plan, flower by flower, to print; OUT.csv: to fill in
-  fruitodds clean FILE… -o FOLDER       the files as they were understood, clean, with a description
-  fruitodds template -o FOLDER          empty files to fill, the columns explained, an example
+${commandLines(words).join('\n')}
 
-Files are CSV or .xlsx; what a file holds is told by its columns. - reads standard input. For instance:
+${files}
 
   fruitodds check crosses.csv --vials vials.csv
   fruitodds report crosses.csv --vials vials.csv --flowers flowers.csv -o report.html
 
-Options (defaults in brackets):
-${options.join('\n')}
+${options}
+${rules.join('\n')}
 
-Exit status: 0 fine; 1 done, with errors or warnings in the files; 2 nothing could be done.
+${status}
 `;
 }

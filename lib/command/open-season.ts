@@ -26,20 +26,26 @@ export function orFail<T>(code: 'file-unreadable' | 'output-not-writable', file:
   }
 }
 
-function readSource(path: string, kind: FileKind, world: World): SeasonSource {
-  const name = path === STANDARD_INPUT ? 'standard input' : path;
+/** What standard input is called; programs find the same name in every language. */
+const inputName = ({ json }: CommandLine, { commandWords }: Words): string =>
+  (json ? english.commandWords : commandWords).standardInput;
+
+function readSource(path: string, kind: FileKind, input: string, world: World): SeasonSource {
+  const name = path === STANDARD_INPUT ? input : path;
   const read = () => (path === STANDARD_INPUT ? world.readInput() : world.read(path));
   const bytes = orFail('file-unreadable', name, read);
   return { name, kind, bytes, sha256: world.sha256(bytes) };
 }
 
-function readSources({ files, vials, flowers }: CommandLine, world: World): SeasonSource[] {
+function readSources(line: CommandLine, world: World, words: Words): SeasonSource[] {
+  const { files, vials, flowers } = line;
+  const input = inputName(line, words);
   const paths = [...files, ...vials, ...flowers];
   if (paths.filter((path) => path === STANDARD_INPUT).length > 1) throw new Failure('standard-input-twice');
   return [
-    ...files.map((path) => readSource(path, 'unknown', world)),
-    ...vials.map((path) => readSource(path, 'vials', world)),
-    ...flowers.map((path) => readSource(path, 'flowers', world)),
+    ...files.map((path) => readSource(path, 'unknown', input, world)),
+    ...vials.map((path) => readSource(path, 'vials', input, world)),
+    ...flowers.map((path) => readSource(path, 'flowers', input, world)),
   ];
 }
 
@@ -113,8 +119,8 @@ export function refuseUnusable(season: Season, words: Words = english): void {
  *
  * @throws Failure where a file cannot be read
  */
-export function readFiles(line: CommandLine, world: World): Season {
-  return readSeason(readSources(line, world), readOptions(line));
+export function readFiles(line: CommandLine, world: World, words: Words = english): Season {
+  return readSeason(readSources(line, world, words), readOptions(line));
 }
 
 /**
@@ -123,7 +129,7 @@ export function readFiles(line: CommandLine, world: World): Season {
  * @throws Failure where a file cannot be read, a question is open or no file gives a single row
  */
 export function openSeason(line: CommandLine, world: World, words: Words = english): Season {
-  const season = readFiles(line, world);
+  const season = readFiles(line, world, words);
   refuseUnusable(season, words);
   return season;
 }

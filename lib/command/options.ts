@@ -68,7 +68,6 @@ const COMMANDS: readonly CommandName[] = ['check', 'analyse', 'report', 'site', 
 const SHARING: readonly CommandName[] = ['analyse', 'report', 'site', 'clean'];
 /** Commands that write where -o says; `template` prints without it. */
 const WRITING: readonly CommandName[] = ['report', 'site', 'sheet', 'clean'];
-const HEADER_LANGUAGES = ['en', 'de', 'es', 'fr'] as const;
 
 function commandOf(word: string | undefined): CommandName {
   if (word === undefined) throw new Failure('command-missing');
@@ -77,9 +76,9 @@ function commandOf(word: string | undefined): CommandName {
   throw new Failure('command-unknown', { command: word, nearest: nearest(word, COMMANDS) });
 }
 
-/** Undefined for English; a template has headers in languages that there may be no sentences in yet. */
-function languageOf(values: Values, command: CommandName): CommandLine['language'] {
-  const language = choice(values, 'language', command === 'template' ? HEADER_LANGUAGES : LANGUAGES);
+/** Undefined for English. */
+function languageOf(values: Values): CommandLine['language'] {
+  const language = choice(values, 'language', LANGUAGES);
   return language === 'en' ? undefined : language;
 }
 
@@ -94,7 +93,7 @@ function checkFiles(files: readonly string[], command: CommandName): void {
 function outputOf(values: Values, command: CommandName): string | undefined {
   const output = one(values, 'output');
   if (output !== undefined && !WRITING.includes(command) && command !== 'template') {
-    throw new Failure('option-not-for-command', { option: '-o', command, use: 'report or site' });
+    throw new Failure('option-not-for-command', { option: '-o', command, use: 'report, site' });
   }
   if (output === undefined && WRITING.includes(command)) throw new Failure('output-missing', { command });
   return output === '-' ? fail('output', output, 'file-name') : output;
@@ -141,7 +140,7 @@ function sharing(values: Values, command: CommandName): { anonymous?: CodedLevel
     throw new Failure('option-not-for-command', {
       option: '--anonymous',
       command,
-      use: 'analyse, report, site or clean',
+      use: 'analyse, report, site, clean',
     });
   const anonymous = said === '' ? 'codes' : choice(values, 'anonymous', ['codes', 'summary'] as const)!;
   return { anonymous, ...(key === undefined ? {} : { key }) };
@@ -208,7 +207,7 @@ function lineOf(
       worth: share(values, 'worth'),
       csv: asCsv(values, command),
       mix: mixFor(values, command),
-      language: languageOf(values, command),
+      language: languageOf(values),
       samePlants: values.has('same-plants') ? (true as const) : undefined,
       must: values.get('must')?.map((text) => wishOf('--must', text)),
       atMost: values.get('at-most')?.map((text) => wishOf('--at-most', text)),

@@ -26,7 +26,7 @@ export async function report(line: CommandLine, world: World, words: Words): Pro
   world.note(`${words.commandWords.working}\n`);
   const shared = openShared(line, world, words);
   const page = await world.render(shared.season, shared.analysis, words.languageWords.code);
-  await sealCopy(shared, [{ name: 'report.html', text: page }], world, words.languageWords.code);
+  await sealCopy(shared, [{ name: 'report.html', text: page }], world, words);
   orFail('output-not-writable', output, () => world.write(output, page));
   if (line.json) {
     const bytes = new TextEncoder().encode(page);

@@ -35,14 +35,20 @@ function textsOf({ repeatable, value }: OptionRule, json: unknown): string[] | n
   return typeof json === 'string' || typeof json === 'number' ? [String(json)] : null;
 }
 
+/** The line at which JSON breaks off, where the engine says it. */
+function faultyLine(error: unknown, text: string): number | null {
+  const [, position] = /position (\d+)/.exec(error instanceof Error ? error.message : '') ?? [];
+  return position === undefined ? null : text.slice(0, Number(position)).split('\n').length;
+}
+
 function parsed(file: string, text: string): object {
   try {
     const json: unknown = JSON.parse(text.replace(/^\uFEFF/, ''));
     if (typeof json === 'object' && json !== null && !Array.isArray(json)) return json;
   } catch (error) {
-    throw new Failure('settings-not-json', { file, cause: error instanceof Error ? error.message : '' });
+    throw new Failure('settings-not-json', { file, cause: null, line: faultyLine(error, text) });
   }
-  throw new Failure('settings-not-json', { file, cause: 'it holds no { … }' });
+  throw new Failure('settings-not-json', { file, cause: 'no-object', line: null });
 }
 
 /**

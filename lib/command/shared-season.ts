@@ -6,7 +6,6 @@ import type { SiteFile } from '../notebook/site.ts';
 import { summaryOnly } from '../notebook/summary-only.ts';
 import { type CodeKey, codeKeyText, newCodeKey, readCodeKey } from '../season/code-key.ts';
 import type { Season } from '../season/season.ts';
-import type { Language } from '../words/language.ts';
 import type { Words } from '../words/languages.ts';
 import { optionsOf } from './analysis-options.ts';
 import { type Coded, codedAnalysis, codedFrom } from './coded-season.ts';
@@ -95,7 +94,7 @@ function without(pieces: readonly string[], text: string): string {
  * The last step before anything is written or printed: finished files of a coded copy are searched for what is the
  * grower's own, then the key is saved. Nothing happens where it is no coded copy.
  *
- * @param language of the files: what they say of themselves is no leak
+ * @param words of the files: what they say of themselves is no leak
  * @param constant pieces of the files that are the same whatever the season: libraries hold too many words to search
  * @throws Failure naming the file and the place of a leak
  */
@@ -103,18 +102,16 @@ export async function sealCopy(
   { coded }: Pick<SharedSeason, 'coded'>,
   finished: readonly SiteFile[],
   world: World,
-  language: Language = 'en',
+  words: Words,
   constant: readonly string[] = [],
 ): Promise<void> {
   if (coded === null) return;
   const varying = finished.map(({ name, text }) => ({ name, text: without(constant, text) }));
   const shared = coded.level === 'codes' ? [...varying, ...coded.files] : varying;
-  const leaks = findLeaks(shared, coded.secrets, await world.ownText(language));
+  const leaks = findLeaks(shared, coded.secrets, await world.ownText(words.languageWords.code));
   const [first] = leaks;
   if (first !== undefined) throw new Failure('leak-found', { ...first, more: leaks.length - 1 });
   const { keyPath, key } = coded;
   orFail('output-not-writable', keyPath, () => world.write(keyPath, codeKeyText(key)));
-  world.warn(
-    `The names are kept in ${keyPath}: do not share it. Use it again for the next copy, with --key.\n`,
-  );
+  world.warn(`${words.commandWords.keyKept(keyPath)}\n`);
 }

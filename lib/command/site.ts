@@ -54,7 +54,7 @@ export async function site(line: CommandLine, world: World, words: Words): Promi
     invented: false,
   };
   const rendered = await world.renderSite(shared.season, shared.analysis, parts, words.languageWords.code);
-  await sealCopy(shared, rendered.files, world, words.languageWords.code, rendered.constant);
+  await sealCopy(shared, rendered.files, world, words, rendered.constant);
   orFail('output-not-writable', folder, () => world.writeSite(folder, rendered.files));
   if (line.json) {
     const written = rendered.files.map(({ name, text }) => {

@@ -1,86 +1,88 @@
 import type { Analysis } from '../analyse.ts';
 import type { FreshVersusStored } from '../analysis/fresh-versus-stored.ts';
-import { daysWithRange } from '../words/durations.ts';
-import { reasonSentence } from '../words/english.ts';
-import { counted, counts, difference, rate, rateWithRange, wholeNumber } from '../words/numbers.ts';
-import { mixGives, mixLabel, mixRisks, namedOf, planAnswer, planNotes } from '../words/plan.ts';
-import { storageLabel } from '../words/storage.ts';
+import * as english from '../words/index.ts';
+import type { Words } from '../words/languages.ts';
 import { type VialStanding, vialsThat } from '../words/told/vials.ts';
 
 type Row = readonly [name: string, said: string];
 
-const VERDICTS: readonly (readonly [VialStanding, string])[] = [
-  ['keep', 'keep'],
-  ['use-first', 'use first'],
-  ['test-first', 'test first'],
-  ['discard', 'discard'],
-  ['empty', 'empty'],
-];
+const VERDICTS: readonly VialStanding[] = ['keep', 'use-first', 'test-first', 'discard', 'empty'];
+
+/** A column of texts, each as wide as the widest and two signs more. */
+const widthOf = (texts: readonly string[]): number => Math.max(...texts.map((text) => text.length)) + 2;
 
 function block(title: string, rows: readonly Row[]): string {
   if (rows.length === 0) return '';
-  const width = Math.max(...rows.map(([name]) => name.length)) + 2;
+  const width = widthOf(rows.map(([name]) => name));
   return `\n${title}\n${rows.map(([name, said]) => `  ${name.padEnd(width)}${said}\n`).join('')}`;
 }
 
-function rowsLine({ read, used, leftOut, byReason }: Analysis['rows']): string {
-  const head = `${counted(read, 'row')} read, ${wholeNumber(used)} used, ${wholeNumber(leftOut)} left out\n`;
-  const reasons = byReason.map(({ reason, rows }) => `  ${wholeNumber(rows)}: ${reasonSentence(reason)}\n`);
-  return head + reasons.join('');
+function rowsLine(all: Analysis['rows'], words: Words): string {
+  const { headed, reasonSentence, summaryWords, wholeNumber } = words;
+  const reasons = all.byReason.map(
+    ({ reason, rows }) => `  ${headed(wholeNumber(rows), reasonSentence(reason))}\n`,
+  );
+  return `${summaryWords.rows(all)}\n${reasons.join('')}`;
 }
 
-function fruitSet({ overall, byStorage }: Analysis['raw']): Row[] {
+function fruitSet({ overall, byStorage }: Analysis['raw'], words: Words): Row[] {
+  const { rateWithRange, storageLabel, summaryWords } = words;
   const methods = byStorage.map((method): Row => [storageLabel(method.storage), rateWithRange(method)]);
-  return [['all flowers', rateWithRange(overall)], ...methods];
+  return [[summaryWords.allFlowers, rateWithRange(overall)], ...methods];
 }
 
-function compared(entry: FreshVersusStored): Row {
+function compared(entry: FreshVersusStored, words: Words): Row {
+  const { difference, reasonSentence, storageLabel } = words;
   const { storage, adjusted } = entry;
   const said =
     adjusted.estimate === null ? reasonSentence(adjusted.because ?? 'not-settled') : difference(adjusted);
   return [storageLabel(storage), said];
 }
 
-function halfAges({ halfAge }: Analysis): Row[] {
+function halfAges({ halfAge }: Analysis, words: Words): Row[] {
+  const { daysWithRange, reasonSentence, storageLabel } = words;
   return halfAge.map((entry) => [
     storageLabel(entry.storage),
     entry.estimate === null ? reasonSentence(entry.because ?? 'not-settled') : daysWithRange(entry),
   ]);
 }
 
-function vialRows({ vials }: Analysis): Row[] {
-  return VERDICTS.flatMap(([standing, words]) =>
+function vialRows({ vials }: Analysis, { rate, summaryWords, VERDICT_LABELS }: Words): Row[] {
+  const width = widthOf(VERDICTS.map((standing) => VERDICT_LABELS[standing]));
+  return VERDICTS.flatMap((standing) =>
     vialsThat(standing, vials).map((vial): Row => {
-      const record = vial.flowers === 0 ? 'not used yet' : `so far ${counts(vial.fruits, vial.flowers)}`;
-      const expected = standing === 'empty' ? '' : `; expected ${rate(vial)}`;
-      return [vial.vial, `${words.padEnd(12)}${vial.pollenParent}, ${record}${expected}`];
+      const said = summaryWords.vial(vial, standing === 'empty' ? null : rate(vial));
+      return [vial.vial, VERDICT_LABELS[standing].padEnd(width) + said];
     }),
   );
 }
 
-function planRows(analysis: Analysis): Row[] {
+function planRows(analysis: Analysis, words: Words): Row[] {
+  const { mixGives, mixLabel, mixRisks, namedOf, planAnswer, planNotes, summaryWords: said } = words;
   const { plan } = analysis;
   if (plan === null) return [];
-  const notes = planNotes(plan).map((said): Row => ['', said]);
+  const notes = planNotes(plan).map((note): Row => ['', note]);
   const [first, ...others] = namedOf(plan);
   if (first === undefined) return [['', planAnswer(analysis)], ...notes];
   const mixes = [first, ...others].map((mix): Row => {
-    const label = others.length === 0 ? 'best' : mixLabel(mix.name);
-    return [label, `${mixGives(mix)}; ${mixRisks(mix)}`];
+    const label = others.length === 0 ? said.best : mixLabel(mix.name);
+    return [label, said.mix(mixGives(mix), mixRisks(mix))];
   });
   return [...mixes, ...notes];
 }
 
 /** The answers of an analysis in a screenful: counts first, then what the models say. */
-export function summaryText(analysis: Analysis): string {
+export function summaryText(analysis: Analysis, words: Words = english): string {
   const { level, useOn } = analysis.provenance.options;
+  const { summaryWords: said } = words;
+  const stored = analysis.freshVersusStored.map((entry) => compared(entry, words));
   return [
-    rowsLine(analysis.rows),
-    block('Fruit set', fruitSet(analysis.raw)),
-    block('Like for like, in the same pairs: against fresh pollen', analysis.freshVersusStored.map(compared)),
-    block('Days until fruit set is half of what it is at age 0', halfAges(analysis)),
-    block(`Vials, for use on ${useOn}`, vialRows(analysis)),
-    block('Next season’s flowers', planRows(analysis)),
-    `\nRanges are at the level ${level}. --json prints every number; report writes them as a page.\n`,
+    rowsLine(analysis.rows, words),
+    block(said.fruitSet, fruitSet(analysis.raw, words)),
+    block(said.compared, stored),
+    block(said.halfAges, halfAges(analysis, words)),
+    block(said.vials(useOn ?? ''), vialRows(analysis, words)),
+    block(said.plan, planRows(analysis, words)),
+    `\n${said.closing(level)}\n`,
   ].join('');
 }

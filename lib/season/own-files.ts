@@ -8,10 +8,13 @@ export const FINDINGS_COLUMNS = [
   ...['file', 'severity', 'row', 'column', 'header', 'record', 'value', 'code', 'message', 'fix', 'line'],
 ] as const;
 
-/** Columns of the table that explains the columns, as `template` writes it. */
-export const EXPLAINED_COLUMNS = [
-  ...['file', 'header', 'column', 'needed', 'what it holds', 'how to write it', 'example'],
-] as const;
+/** Columns of the table that explains the columns, as `template` writes it in each language. */
+export const EXPLAINED_COLUMNS = {
+  en: ['file', 'header', 'column', 'needed', 'what it holds', 'how to write it', 'example'],
+  de: ['Datei', 'Spaltenkopf', 'Spalte', 'nötig', 'was sie enthält', 'wie sie geschrieben wird', 'Beispiel'],
+  es: ['archivo', 'encabezado', 'columna', 'necesaria', 'qué contiene', 'cómo se escribe', 'ejemplo'],
+  fr: ['fichier', 'en-tête', 'colonne', 'nécessaire', 'ce qu’elle contient', 'comment l’écrire', 'exemple'],
+} as const;
 
 /** The key of a coded copy begins with these words. */
 export const KEY_WORDS = 'fruitodds coded copy: keep this file to yourself';
@@ -21,7 +24,7 @@ export const DESCRIPTION_NAME = 'pollination-season';
 
 const TABLES: readonly (readonly [OwnFile, readonly string[]])[] = [
   ['findings', FINDINGS_COLUMNS],
-  ['columns', EXPLAINED_COLUMNS],
+  ...Object.values(EXPLAINED_COLUMNS).map((columns) => ['columns', columns] as const),
 ];
 
 const DOCUMENTS: readonly (readonly [OwnFile, RegExp])[] = [

@@ -19,6 +19,23 @@ const LABELS: ReadonlyMap<string, string> = new Map([
 export const commandWords = {
   working: 'Working…',
   wrote: (file: string): string => `Wrote ${file}.`,
+  standardInput: 'standard input',
+  /** Files in a folder; of cleaned ones also how many rows they hold. */
+  wroteTo: (folder: string, names: readonly string[]): string => `Wrote to ${folder}: ${joined(names)}.`,
+  wroteRows: (rows: number, folder: string, names: readonly string[]): string =>
+    `Wrote ${counted(rows, 'row')} to ${folder}: ${joined(names)}.`,
+  /** Empty where nothing is missing from them. */
+  notWritten: (rows: number, columns: number): string => {
+    const parts = [
+      ...(rows > 0 ? [`${counted(rows, 'row')} with errors`] : []),
+      ...(columns > 0 ? [`${counted(columns, 'column')} of your own`] : []),
+    ];
+    return parts.length === 0 ? '' : `Not in them: ${joined(parts)}; problems.csv names each.`;
+  },
+  keyKept: (file: string): string =>
+    `The names are kept in ${file}: do not share it. Use it again for the next copy, with --key.`,
+  savedSettings: (file: string): string =>
+    `fruitodds: saved the settings to ${file}; next time give --settings ${file}`,
   wroteSite: (files: number, bytes: number, folder: string): string =>
     `Wrote ${counted(files, 'file')} (${fileSize(bytes)}) to ${folder}: open index.html in it.`,
   pageLeftOut: (page: string, packageName: string): string =>

@@ -1,5 +1,7 @@
 /** Why the command could do nothing, and what to do about it, in English. */
 
+import { joined } from './numbers.ts';
+
 /** What fills a sentence: the option, file or word that is meant. */
 export type FailureDetails = Readonly<Record<string, string | number | null>>;
 
@@ -55,6 +57,15 @@ function causeOf(cause: string | number | null | undefined): string {
   return CAUSES[String(cause)] ?? `the system says ${cause}`;
 }
 
+/** Where JSON breaks off, as far as it is known. */
+function notJson(
+  cause: FailureDetails[string] | undefined,
+  line: FailureDetails[string] | undefined,
+): string {
+  if (cause === 'no-object') return ' (it holds no { … })';
+  return line ? ` (line ${line})` : '';
+}
+
 const FAILURES = {
   'command-missing': () => ({
     message: 'Nothing was asked for.',
@@ -90,7 +101,7 @@ const FAILURES = {
   }),
   'option-not-for-command': ({ option, command, use }) => ({
     message: `The command ${command} takes no ${option}.`,
-    fix: `Leave ${option} out, or use ${use}.`,
+    fix: `Leave ${option} out, or use ${joined(String(use).split(', '), 'or')}.`,
   }),
   'options-exclude': ({ option, other }) => ({
     message: `${option} and ${other} can’t be had at once.`,
@@ -178,8 +189,8 @@ const FAILURES = {
     message: `There is no plan to make a sheet of. ${cause}`,
     fix: 'Look at the flowers file and the vials file: a plan needs flowers, and pollen that can reach them.',
   }),
-  'settings-not-json': ({ file, cause }) => ({
-    message: `${file} holds no settings: it is not JSON${cause ? ` (${cause})` : ''}.`,
+  'settings-not-json': ({ file, cause, line }) => ({
+    message: `${file} holds no settings: it is not JSON${notJson(cause, line)}.`,
     fix: 'Save settings with --save-settings, and give that file.',
   }),
   'settings-version': ({ file, version }) => ({

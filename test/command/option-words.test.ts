@@ -3,9 +3,9 @@ import { Failure } from '../../lib/command/failure.ts';
 import { valuesOf } from '../../lib/command/option-words.ts';
 
 const RULES = [
-  { name: 'map', value: 'X', repeatable: true as const, help: '' },
-  { name: 'level', value: 'X', help: '' },
-  { name: 'json', help: '' },
+  { name: 'map', value: 'X', repeatable: true as const },
+  { name: 'level', value: 'X' },
+  { name: 'json' },
 ];
 
 describe('valuesOf', () => {

@@ -111,7 +111,7 @@ describe('a coded copy', () => {
       '--key',
       'k.json',
     ]);
-    expect([status, out]).toEqual([1, 'Wrote coded-crosses.csv to shared.\n']);
+    expect([status, out]).toEqual([1, 'Wrote to shared: coded-crosses.csv.\n']);
     expect([...written.keys()].sort()).toEqual(['k.json', 'shared/coded-crosses.csv']);
     expect(written.get('shared/coded-crosses.csv')).not.toMatch(NAMES);
     const { status: refused } = await made(['clean', path, '-o', 'shared', '--anonymous=summary']);

@@ -1,6 +1,8 @@
 import { expect, it } from 'vitest';
-import { EXAMPLE } from '../../lib/command/template-example.ts';
+import { exampleIn } from '../../lib/command/template-example.ts';
 import { COLUMNS, KINDS } from '../../lib/season/columns.ts';
+
+const EXAMPLE = exampleIn({ late: 'late', lost: 'lost', silica: 'silica' });
 
 it('names columns of ours only, and shows each of them filled', () => {
   for (const kind of KINDS) {

@@ -18,6 +18,21 @@ const LABELS: ReadonlyMap<string, string> = new Map([
 export const commandWords = {
   working: 'Calcul en cours…',
   wrote: (file: string): string => `Fichier écrit : ${file}.`,
+  standardInput: 'entrée standard',
+  wroteTo: (folder: string, names: readonly string[]): string => `Écrit dans ${folder} : ${joined(names)}.`,
+  wroteRows: (rows: number, folder: string, names: readonly string[]): string =>
+    `${counted(rows, 'ligne')} dans ${folder} : ${joined(names)}.`,
+  notWritten: (rows: number, columns: number): string => {
+    const parts = [
+      ...(rows > 0 ? [`${counted(rows, 'ligne')} avec des erreurs`] : []),
+      ...(columns > 0 ? [`${counted(columns, 'colonne')} à vous`] : []),
+    ];
+    return parts.length === 0 ? '' : `N’y sont pas : ${joined(parts)} ; problems.csv nomme chacune.`;
+  },
+  keyKept: (file: string): string =>
+    `Les noms sont gardés dans ${file} : ne pas le partager. L’utiliser encore pour la prochaine copie, avec --key.`,
+  savedSettings: (file: string): string =>
+    `fruitodds : réglages enregistrés dans ${file} ; la prochaine fois, donner --settings ${file}`,
   wroteSite: (files: number, bytes: number, folder: string): string =>
     `${counted(files, 'fichier')} (${fileSize(bytes)}) dans ${folder} : y ouvrir index.html.`,
   pageLeftOut: (page: string, packageName: string): string =>

@@ -1,5 +1,7 @@
 /** Why the command stops, each as what is wrong and what to do. */
 import type { FailureCode, FailureDetails, FailureWords } from '../english-failures.ts';
+import { placeholder } from './help.ts';
+import { joined } from './numbers.ts';
 
 type Sentence = (details: FailureDetails) => FailureWords;
 
@@ -49,6 +51,15 @@ function causeOf(cause: string | number | null | undefined): string {
   return CAUSES[String(cause)] ?? `le système dit ${cause}`;
 }
 
+/** Where JSON breaks off, as far as it is known. */
+function notJson(
+  cause: FailureDetails[string] | undefined,
+  line: FailureDetails[string] | undefined,
+): string {
+  if (cause === 'no-object') return ' (il n’y a pas de { … })';
+  return line ? ` (ligne ${line})` : '';
+}
+
 const FAILURES: Readonly<Record<FailureCode, Sentence>> = {
   'command-missing': () => ({
     message: 'Rien n’a été demandé.',
@@ -84,15 +95,15 @@ const FAILURES: Readonly<Record<FailureCode, Sentence>> = {
   }),
   'option-not-for-command': ({ option, command, use }) => ({
     message: `La commande ${command} ne prend pas ${option}.`,
-    fix: `Enlever ${option}, ou prendre ${use}.`,
+    fix: `Enlever ${option}, ou prendre ${joined(String(use).split(', '), 'ou')}.`,
   }),
   'options-exclude': ({ option, other }) => ({
     message: `${option} et ${other} ne vont pas ensemble.`,
     fix: 'Enlever l’une des deux.',
   }),
-  'option-needs-value': ({ option, placeholder }) => ({
+  'option-needs-value': ({ option, placeholder: typed }) => ({
     message: `L’option ${option} demande une valeur.`,
-    fix: `Écrire ${option} ${placeholder}. ${SEE_HELP}`,
+    fix: `Écrire ${option} ${placeholder(String(typed))}. ${SEE_HELP}`,
   }),
   'option-takes-no-value': ({ option, value }) => ({
     message: `L’option ${option} ne prend pas de valeur, mais a "${value}".`,
@@ -174,8 +185,8 @@ const FAILURES: Readonly<Record<FailureCode, Sentence>> = {
     message: `Il n’y a pas de plan dont faire une feuille. ${cause}`,
     fix: 'Regarder le fichier des fleurs et celui des tubes : un plan demande des fleurs, et du pollen qui puisse les atteindre.',
   }),
-  'settings-not-json': ({ file, cause }) => ({
-    message: `${file} ne contient pas de réglages : ce n’est pas du JSON${cause ? ` (${cause})` : ''}.`,
+  'settings-not-json': ({ file, cause, line }) => ({
+    message: `${file} ne contient pas de réglages : ce n’est pas du JSON${notJson(cause, line)}.`,
     fix: 'Enregistrer des réglages avec --save-settings, et donner ce fichier.',
   }),
   'settings-version': ({ file, version }) => ({

@@ -1,4 +1,4 @@
-/** Was über eine verschlüsselte Kopie zu wissen ist. */
+/** Was über eine kodierte Kopie zu wissen ist. */
 
 import type { Analysis } from '../../analyse.ts';
 import { rowsIn } from './nouns.ts';
@@ -14,7 +14,7 @@ export function codedSaid({ coded }: Pick<Analysis['provenance'], 'coded'>): str
       ? ' Es ist eine Zusammenfassung: was einzelne Pflanzen, Paare und Röhrchen betrifft, fehlt.'
       : ' Pflanzen, Röhrchen, Etiketten, Züchter und Saisons stehen unter Codes.';
   return (
-    `Dies ist eine verschlüsselte Kopie zum Weitergeben.${single} Jedes Datum ist um dieselbe Zahl von Tagen verschoben: die ` +
+    `Dies ist eine kodierte Kopie zum Weitergeben.${single} Jedes Datum ist um dieselbe Zahl von Tagen verschoben: die ` +
     `Daten hier sind nicht die wahren, Alter, Morgen und Anzahlen sind es.${left}`
   );
 }

@@ -19,6 +19,22 @@ const LABELS: ReadonlyMap<string, string> = new Map([
 export const commandWords = {
   working: 'In Arbeit …',
   wrote: (file: string): string => `Geschrieben: ${file}.`,
+  standardInput: 'Standardeingabe',
+  wroteTo: (folder: string, names: readonly string[]): string =>
+    `Nach ${folder} geschrieben: ${joined(names)}.`,
+  wroteRows: (rows: number, folder: string, names: readonly string[]): string =>
+    `${rowsIn(rows)} nach ${folder} geschrieben: ${joined(names)}.`,
+  notWritten: (rows: number, columns: number): string => {
+    const parts = [
+      ...(rows > 0 ? [`${rowsIn(rows)} mit Fehlern`] : []),
+      ...(columns > 0 ? [counted(columns, 'eigene Spalte', 'eigene Spalten')] : []),
+    ];
+    return parts.length === 0 ? '' : `Nicht darin: ${joined(parts)}; problems.csv nennt sie einzeln.`;
+  },
+  keyKept: (file: string): string =>
+    `Die Namen stehen in ${file}: diese Datei nicht weitergeben. Für die nächste Kopie wieder verwenden, mit --key.`,
+  savedSettings: (file: string): string =>
+    `fruitodds: Einstellungen in ${file} gespeichert; nächstes Mal --settings ${file} angeben`,
   wroteSite: (files: number, bytes: number, folder: string): string =>
     `${filesIn(files)} (${fileSize(bytes)}) nach ${folder} geschrieben: dort index.html öffnen.`,
   pageLeftOut: (page: string, packageName: string): string =>

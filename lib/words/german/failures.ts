@@ -5,6 +5,7 @@ import type { Season } from '../../season/season.ts';
 import type { FailureCode, FailureDetails, FailureWords } from '../english-failures.ts';
 import { detailsOf } from '../told/refusals.ts';
 import { FILE_FAILURES } from './file-failures.ts';
+import { placeholder } from './help.ts';
 import { headed, joined } from './numbers.ts';
 import { problemWords } from './problems.ts';
 
@@ -51,15 +52,15 @@ const FAILURES: Readonly<Record<Exclude<FailureCode, keyof typeof FILE_FAILURES>
   }),
   'option-not-for-command': ({ option, command, use }) => ({
     message: `Der Befehl ${command} kennt kein ${option}.`,
-    fix: `${option} weglassen, oder ${String(use).replace(/ or /g, ' oder ')} verwenden.`,
+    fix: `${option} weglassen, oder ${joined(String(use).split(', '), 'oder')} verwenden.`,
   }),
   'options-exclude': ({ option, other }) => ({
     message: `${option} und ${other} gibt es nicht zugleich.`,
     fix: 'Eines davon weglassen.',
   }),
-  'option-needs-value': ({ option, placeholder }) => ({
+  'option-needs-value': ({ option, placeholder: typed }) => ({
     message: `Die Option ${option} braucht einen Wert.`,
-    fix: `${option} ${placeholder} schreiben. ${SEE_HELP}`,
+    fix: `${option} ${placeholder(String(typed))} schreiben. ${SEE_HELP}`,
   }),
   'option-takes-no-value': ({ option, value }) => ({
     message: `Die Option ${option} hat keinen Wert, angegeben ist „${value}“.`,
@@ -117,7 +118,7 @@ const FAILURES: Readonly<Record<Exclude<FailureCode, keyof typeof FILE_FAILURES>
     fix: '--anonymous=codes schreiben, oder report, site oder analyse verwenden.',
   }),
   'key-without-anonymous': () => ({
-    message: 'Die Option --key nennt den Schlüssel einer verschlüsselten Kopie, und es wird keine verlangt.',
+    message: 'Die Option --key nennt den Schlüssel einer kodierten Kopie, und es wird keine verlangt.',
     fix: '--anonymous ergänzen, oder --key weglassen.',
   }),
   'internal-fault': ({ cause }) => ({

@@ -39,6 +39,15 @@ const meant = (nearest: string | number | null | undefined): string =>
 
 const ANOTHER_NAME = 'Hinter -o einen anderen Namen angeben, oder jene Datei wegräumen.';
 
+/** Wo JSON nicht weitergeht, soweit es bekannt ist. */
+function notJson(
+  cause: FailureDetails[string] | undefined,
+  line: FailureDetails[string] | undefined,
+): string {
+  if (cause === 'no-object') return ' (darin steht kein { … })';
+  return line ? ` (Zeile ${line})` : '';
+}
+
 export const FILE_FAILURES = {
   'file-not-expected': ({ file }) => ({
     message: `Eine Vorlage entsteht aus nichts, aber ${file} wurde genannt.`,
@@ -86,8 +95,8 @@ export const FILE_FAILURES = {
     message: `${file} ist schon da und vielleicht ausgefüllt, darum wird es nicht überschrieben.`,
     fix: ANOTHER_NAME,
   }),
-  'settings-not-json': ({ file, cause }) => ({
-    message: `${file} enthält keine Einstellungen: es ist kein JSON${cause ? ` (${cause})` : ''}.`,
+  'settings-not-json': ({ file, cause, line }) => ({
+    message: `${file} enthält keine Einstellungen: es ist kein JSON${notJson(cause, line)}.`,
     fix: 'Einstellungen mit --save-settings speichern und diese Datei angeben.',
   }),
   'settings-version': ({ file, version }) => ({
@@ -115,7 +124,7 @@ export const FILE_FAILURES = {
     fix: 'Hinter -o einen neuen Ordner angeben, zum Beispiel: -o new-season',
   }),
   'key-not-ours': ({ file }) => ({
-    message: `${file} enthält nicht den Schlüssel einer verschlüsselten Kopie, darum wird es weder gelesen noch ersetzt.`,
+    message: `${file} enthält nicht den Schlüssel einer kodierten Kopie, darum wird es weder gelesen noch ersetzt.`,
     fix: 'Hinter --key die Datei mit dem Schlüssel angeben, oder einen neuen Namen, zum Beispiel: --key my-key.json',
   }),
   'key-shared': ({ file, folder }) => ({

@@ -18,6 +18,21 @@ const LABELS: ReadonlyMap<string, string> = new Map([
 export const commandWords = {
   working: 'Calculando…',
   wrote: (file: string): string => `Archivo escrito: ${file}.`,
+  standardInput: 'entrada estándar',
+  wroteTo: (folder: string, names: readonly string[]): string => `Escrito en ${folder}: ${joined(names)}.`,
+  wroteRows: (rows: number, folder: string, names: readonly string[]): string =>
+    `${counted(rows, 'fila', 'filas')} en ${folder}: ${joined(names)}.`,
+  notWritten: (rows: number, columns: number): string => {
+    const parts = [
+      ...(rows > 0 ? [`${counted(rows, 'fila', 'filas')} con errores`] : []),
+      ...(columns > 0 ? [counted(columns, 'columna suya', 'columnas suyas')] : []),
+    ];
+    return parts.length === 0 ? '' : `No están ahí: ${joined(parts)}; problems.csv las nombra una por una.`;
+  },
+  keyKept: (file: string): string =>
+    `Los nombres se guardan en ${file}: no lo comparta. Úselo otra vez para la próxima copia, con --key.`,
+  savedSettings: (file: string): string =>
+    `fruitodds: ajustes guardados en ${file}; la próxima vez dé --settings ${file}`,
   wroteSite: (files: number, bytes: number, folder: string): string =>
     `${counted(files, 'archivo', 'archivos')} (${fileSize(bytes)}) en ${folder}: abra allí index.html.`,
   pageLeftOut: (page: string, packageName: string): string =>

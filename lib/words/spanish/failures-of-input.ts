@@ -1,6 +1,8 @@
 /** Failures of what was asked for: commands, files to be read, options, open questions. */
 
 import { causeOf, type FailureSentence, meant, RULES, SEE_HELP } from './failure-details.ts';
+import { placeholder } from './help.ts';
+import { joined } from './numbers.ts';
 
 const COMMANDS = 'check, analyse, report, site, sheet, clean y template';
 
@@ -24,15 +26,15 @@ const ASKED = {
   }),
   'option-not-for-command': ({ option, command, use }) => ({
     message: `La orden ${command} no admite ${option}.`,
-    fix: `Omita ${option}, o use ${use}.`,
+    fix: `Omita ${option}, o use ${joined(String(use).split(', '), 'o')}.`,
   }),
   'options-exclude': ({ option, other }) => ({
     message: `${option} y ${other} no se pueden pedir a la vez.`,
     fix: 'Omita una de las dos.',
   }),
-  'option-needs-value': ({ option, placeholder }) => ({
+  'option-needs-value': ({ option, placeholder: typed }) => ({
     message: `La opción ${option} necesita un valor.`,
-    fix: `Escriba ${option} ${placeholder}. ${SEE_HELP}`,
+    fix: `Escriba ${option} ${placeholder(String(typed))}. ${SEE_HELP}`,
   }),
   'option-takes-no-value': ({ option, value }) => ({
     message: `La opción ${option} no lleva valor, y se dio "${value}".`,

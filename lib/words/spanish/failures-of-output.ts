@@ -1,6 +1,16 @@
 /** Failures of what was to be written: reports, sites, settings, coded copies. */
 
+import type { FailureDetails } from '../english-failures.ts';
 import { causeOf, type FailureSentence, FORMS, meant } from './failure-details.ts';
+
+/** Where JSON breaks off, as far as it is known. */
+function notJson(
+  cause: FailureDetails[string] | undefined,
+  line: FailureDetails[string] | undefined,
+): string {
+  if (cause === 'no-object') return ' (no contiene ningún { … })';
+  return line ? ` (línea ${line})` : '';
+}
 
 const AFTER_O = 'Dé otro nombre después de -o, o aparte ese archivo.';
 const OUTPUTS: Readonly<Record<string, string>> = {
@@ -63,8 +73,8 @@ const PAGES = {
 
 /** Saved settings. */
 const SETTINGS = {
-  'settings-not-json': ({ file, cause }) => ({
-    message: `${file} no contiene ajustes: no es JSON${cause ? ` (${cause})` : ''}.`,
+  'settings-not-json': ({ file, cause, line }) => ({
+    message: `${file} no contiene ajustes: no es JSON${notJson(cause, line)}.`,
     fix: 'Guarde los ajustes con --save-settings, y dé ese archivo.',
   }),
   'settings-version': ({ file, version }) => ({
