@@ -18,6 +18,11 @@ const ROW = 2 * LINE + 4;
 const BOTTOM = TOP + 2 * ROW + 4;
 const HEIGHT = BOTTOM + 2 * LINE + 2;
 
+const ROWS = [0, 1] as const;
+
+/** Where the lines of the scale run: beside a row's range, never through its name, however long a language says it. */
+const besideRange = (at: number) => ({ y1: TOP + at * ROW + LINE, y2: TOP + (at + 1) * ROW });
+
 /** Both ends of both ranges and zero, outwards to the next tenth, at least 2 in 10 to each side. */
 function domainOf(estimates: readonly Estimate[]): [number, number] {
   const ends = estimates.flatMap(({ lower, upper }) => [lower, upper]).filter((end) => end !== null);
@@ -42,8 +47,10 @@ function scale(
   const ticks = ticksOf(domain);
   const [low, high] = domain;
   return [
-    plot.ruleX(ticks, { y1: TOP, y2: BOTTOM, stroke: 'var(--rule)' }),
-    plot.ruleX([0], { y1: TOP, y2: BOTTOM, stroke: 'currentColor', strokeWidth: 1.5 }),
+    ...ROWS.flatMap((at) => [
+      plot.ruleX(ticks, { ...besideRange(at), stroke: 'var(--rule)' }),
+      plot.ruleX([0], { ...besideRange(at), stroke: 'currentColor', strokeWidth: 1.5 }),
+    ]),
     ...labels(plot, [
       { x: low, y: LINE / 2, text: said.storedBetter, colour: 'var(--stored)' },
       { x: high, y: LINE / 2, text: said.freshBetter, anchor: 'end', colour: 'var(--fresh)' },

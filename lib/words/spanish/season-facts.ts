@@ -154,7 +154,7 @@ export function waveRows(waves: readonly Wave[]): readonly (readonly string[])[]
   return waves.map(({ season, grower, wave, from, to, ...own }) => [
     several ? `${season}, ${grower ?? 'cultivador sin nombrar'}` : season,
     wave ?? 'sin indicar',
-    from === to ? daySaid(from) : `${daySaid(from)} a ${daySaid(to)}`,
+    from === to ? from : `${from} a ${to}`,
     rateWithRange(own),
   ]);
 }
