@@ -75,7 +75,10 @@ caption .key{display:none}
 }
 `;
 
-/** On paper: folded tables stand open, folded code is left out, nothing is cut, the paper is white. */
+/**
+ * On paper: folded tables stand open, folded code is left out, nothing is cut, the paper is white. A chart stands beside
+ * its table, 59 mm wide or more: its text then has 7 points.
+ */
 const print = `
 @page{margin:10mm 13mm}
 @media print{
@@ -98,13 +101,16 @@ table{line-height:1.15}
 th,td{padding-top:.7pt;padding-bottom:.7pt}
 thead{display:table-header-group}
 tr,li,blockquote,svg{break-inside:avoid}
-figcaption{break-inside:avoid;break-after:avoid}
-figure:has(.plain){display:grid;grid-template-columns:72mm 1fr;column-gap:6mm;align-items:start;break-inside:avoid}
-figure:has(.plain) figcaption{grid-column:1/3;margin-bottom:2pt}
+figcaption{break-inside:avoid;break-after:avoid;grid-column:1/3}
+figure:has(table){display:grid;grid-template-columns:59mm 1fr;column-gap:4mm;align-items:start;break-inside:avoid}
+figure:has(.plain){grid-template-columns:72mm 1fr;column-gap:6mm}
+figure:has(table) figcaption{margin-bottom:2pt}
 figure details,figure table{margin-top:0}
 table{font-size:7.5pt}
+.key{font-size:7pt}
 th,td{padding-right:.5rem}
-figure .chart{width:auto;max-width:100%;max-height:108mm}
+figure .cards :is(th,td){padding-right:.3rem}
+figure .chart{width:auto;max-width:100%;max-height:215mm}
 caption{break-after:avoid;padding-bottom:2pt}
 table.sheet{font-size:10pt}
 .sheet th,.sheet td{padding-top:2.5pt;padding-bottom:2.5pt}

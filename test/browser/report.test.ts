@@ -192,6 +192,25 @@ describe.runIf(hasChromium())('the season review of the demo season', () => {
       }
     });
 
+    // Seven points: the least that newspapers set notes in; common practice, no source. 695 and 717 px are the widths of
+    // A4 and Letter between their margins of 13 mm.
+    it.each([695, 717])('shows no text in a chart smaller than 7 points, %i px wide', async (width) => {
+      const page = await opened('season-review.html', { viewport: { width, height: 1000 } });
+      await page.emulateMedia({ media: 'print' });
+      const points = await page.evaluate(() =>
+        [...document.querySelectorAll('figure svg')].map((svg) => {
+          const scale = (svg as SVGSVGElement).getScreenCTM()?.a ?? 0;
+          const sizes = [...svg.querySelectorAll('text')].map((text) =>
+            Number.parseFloat(getComputedStyle(text).fontSize),
+          );
+          return 0.75 * scale * Math.min(...sizes);
+        }),
+      );
+      expect(points.length).toBeGreaterThan(5);
+      expect(points.filter((size) => size < 7)).toEqual([]);
+      await page.context().close();
+    });
+
     it('leaves out the folded code', async () => {
       const page = await opened('season-review.html', {});
       const code = await page.locator('.working code').first().textContent();
