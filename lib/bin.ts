@@ -76,7 +76,7 @@ const world: World = {
       import('./browser/scripted-pages.ts'),
     ]);
     const single = analysis.provenance.coded?.level === 'summary' ? null : season;
-    const { pages, constant, leftOut } = await scriptedPages(single);
+    const { pages, constant, leftOut } = await scriptedPages(single, [language]);
     const otherPages = [...pages, ...parts.otherPages];
     const site = await renderSite(season, analysis, { ...parts, otherPages }, [language]);
     return { files: site.files, constant, leftOut: [...site.leftOut, ...leftOut] };

@@ -157,6 +157,9 @@ export async function notebookCompiler() {
     const modules = new Map([
       ...notebooks.map((notebook) => [`${notebook.name}.js`, compiled(notebook, notebook)]),
       ...translations.map(({ original, own }) => [`${own.name}.js`, compiled(own, original, own)]),
+      ...translations
+        .filter(({ original }) => original.name === OWN_PAGE)
+        .map(({ original, own }) => [`_${own.name}.js`, build.compileNotebook(original, own, 'bundled')]),
     ]);
     const names = [...notebooks, ...translations.map(({ own }) => own)].map(({ name }) => name);
     modules.set(
@@ -172,7 +175,7 @@ export async function notebookCompiler() {
 function writeModules(modules, written) {
   mkdirSync(dist('reports'), { recursive: true });
   for (const name of readdirSync(dist('reports'))) {
-    if (!modules.has(name) && !PARTS.includes(name)) rmSync(dist('reports', name));
+    if (!modules.has(name) && !isPart(name)) rmSync(dist('reports', name));
   }
   for (const [name, code] of modules) {
     if (written.get(name) !== code) writeFileSync(dist('reports', name), code);
@@ -185,29 +188,50 @@ export async function compileNotebooks() {
   (await notebookCompiler())();
 }
 
-const PARTS = ['_own-season.js', '_explore.js'];
+/** The notebook that the page for one's own season runs. */
+const OWN_PAGE = 'season-review';
 
-/**
- * Builds what the pages with a script are made of, whatever the season: the page for one's own, and the script of the page
- * to explore, null where the packages of its charts are not installed.
- */
-export async function compilePages() {
-  const build = (name) => import(pathToFileURL(dist('lib', 'browser', 'build', name)).href);
-  const [{ ownSeasonPage }, { exploreScript }, { ownText }] = await Promise.all([
-    build('own-season-page.js'),
-    build('explore-script.js'),
-    import(pathToFileURL(dist('reports', '_own-text.js')).href),
+const EXPLORE = '_explore.js';
+const ownSeasonPart = (language) => `_own-season.${language}.js`;
+const isPart = (name) => name === EXPLORE || /^_own-season\.[a-z]+\.js$/.test(name);
+
+/** The script of the page to explore, null where the packages of its charts are not installed, and what it says. */
+async function exploreParts({ exploreScript, exploreWords }, languages) {
+  if (!['vega', 'vega-lite', 'vega-interpreter'].every(isInstalled)) return { script: null, said: {} };
+  const { compile } = await import('vega-lite');
+  const [script, ...said] = await Promise.all([
+    exploreScript(dist()),
+    ...languages.map(async (words) => [
+      words.languageWords.code,
+      await exploreWords(dist(), words, (specification) => compile(specification).spec),
+    ]),
   ]);
-  writeFileSync(
-    dist('reports', PARTS[0]),
-    `export const page = ${JSON.stringify(ownSeasonPage(dist(), ownText).page)};\n`,
-  );
-  let script = null;
-  if (['vega', 'vega-lite', 'vega-interpreter'].every(isInstalled)) {
-    const { compile } = await import('vega-lite');
-    script = exploreScript(dist(), (specification) => compile(specification).spec);
-  }
-  writeFileSync(dist('reports', PARTS[1]), `export const script = ${JSON.stringify(script)};\n`);
+  return { script, said: Object.fromEntries(said) };
+}
+
+/** Builds what the pages with a script are made of, whatever the season, in some languages: all, where none are named. */
+export async function compilePages(codes) {
+  const part = (...names) => import(pathToFileURL(dist('lib', ...names)).href);
+  const [{ ownSeasonPage }, explore, { LANGUAGES, wordsIn }] = await Promise.all([
+    part('browser', 'build', 'own-season-page.js'),
+    part('browser', 'build', 'explore-script.js'),
+    part('words', 'languages.js'),
+  ]);
+  const languages = await Promise.all((codes ?? LANGUAGES).map(wordsIn));
+  const [{ script, said }, ...pages] = await Promise.all([
+    exploreParts(explore, languages),
+    ...languages.map((words) => ownSeasonPage(dist(), words, '')),
+  ]);
+  const write = (name, values) => {
+    const lines = Object.entries(values).map(
+      ([key, value]) => `export const ${key} = ${JSON.stringify(value)};\n`,
+    );
+    writeFileSync(dist('reports', name), lines.join(''));
+  };
+  write(EXPLORE, { script, said });
+  pages.forEach((parts, at) => {
+    write(ownSeasonPart(languages[at].languageWords.code), { parts });
+  });
 }
 
 /** Compiles everything that dist/ holds; the exit status. */

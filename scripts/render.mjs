@@ -21,7 +21,7 @@ function libraryEntry(api) {
   if (start === undefined) return [];
   const description =
     'Every function of the library with its method, its source and an example. In English, for those who write programs.';
-  return [{ ...start, title: 'The library', description, order: 95 }];
+  return [{ name: 'api/index', title: 'The library', description, order: 95, text: start.text }];
 }
 
 /**
@@ -73,7 +73,7 @@ export async function siteMaker(api = [], languages = ['en']) {
   };
   return async () => {
     const { season, analysis } = count();
-    const scripted = await scriptedPages(season, load);
+    const scripted = await scriptedPages(season, languages, load);
     const otherPages = [...scripted.pages, ...libraryEntry(api)];
     const downloads = siteDownloads(analysis, cleanFiles(season));
     const site = await render(
@@ -83,7 +83,7 @@ export async function siteMaker(api = [], languages = ['en']) {
       languages,
       load,
     );
-    const listed = new Set(otherPages.map(({ name }) => name));
+    const listed = new Set(otherPages.map(({ name }) => `${name}.html`));
     return {
       season,
       files: [...site.files, ...api.filter(({ name }) => !listed.has(name))],

@@ -1,7 +1,5 @@
 /** The one chart of the page to explore: a row a value, its rate as a dot on its range, its counts above. */
 
-import { RATE_AXIS } from '../words/rate-figures.ts';
-
 /** The data of the chart by name: `ChartRow`s. */
 export const ROWS = 'rows';
 
@@ -17,11 +15,11 @@ export interface ChartRow {
 }
 
 const y = { field: 'key', type: 'nominal', sort: null, axis: null, scale: { padding: 0 } } as const;
-const x = (field: string) => ({
+const x = (field: string, axis: string) => ({
   field,
   type: 'quantitative',
   scale: { domain: [0, 10] },
-  axis: { title: RATE_AXIS, tickCount: 5 },
+  axis: { title: axis, tickCount: 5 },
 });
 const text = {
   type: 'text',
@@ -35,10 +33,10 @@ const paleIfLeftOut = { condition: { test: 'datum.chosen', value: 1 }, value: 0.
 const counted = [{ filter: 'isValid(datum.estimate)' }];
 
 /**
- * The chart as a Vega-Lite specification. Colours follow the page's; the width is set where it is shown, so that
+ * The chart as a Vega-Lite specification, with the title of its axis in the page's language. Colours follow the page's; the width is set where it is shown, so that
  * nothing scrolls sideways. A bar that cannot be seen takes the clicks of a whole row.
  */
-export const exploreSpec = {
+export const exploreSpec = (axis: string) => ({
   $schema: 'https://vega.github.io/schema/vega-lite/v6.json',
   data: { name: ROWS, values: [] },
   width: 280,
@@ -61,12 +59,12 @@ export const exploreSpec = {
         color: 'var(--stored)',
         cursor: 'pointer',
       },
-      encoding: { y, x: x('lower'), x2: { field: 'upper' }, opacity: paleIfLeftOut },
+      encoding: { y, x: x('lower', axis), x2: { field: 'upper' }, opacity: paleIfLeftOut },
     },
     {
       transform: counted,
       mark: { type: 'point', filled: true, size: 110, yOffset: 5, color: 'var(--fresh)', cursor: 'pointer' },
-      encoding: { y, x: x('estimate'), opacity: paleIfLeftOut },
+      encoding: { y, x: x('estimate', axis), opacity: paleIfLeftOut },
     },
     {
       // The counts stand at the right edge whole, whatever of a long name has to be cut.
@@ -96,4 +94,4 @@ export const exploreSpec = {
     },
     view: { stroke: null },
   },
-};
+});

@@ -1,7 +1,7 @@
 /** The page to explore: a form and charts that show one selection. The only file of it that knows the window. */
 
 import { dataTable } from '../notebook/table.ts';
-import { choiceSaid, chosenSaid, countCells, rowCounts, EXPLORE as words } from '../words/explore.ts';
+import type { Words } from '../words/languages.ts';
 import { shownKey } from './explore-skeleton.ts';
 import { type ChartRow, ROWS } from './explore-spec.ts';
 import { type ExploredFlower, unpackFlowers } from './explored-flowers.ts';
@@ -39,18 +39,24 @@ export interface ChartLibrary {
   readonly expressionInterpreter: unknown;
 }
 
+/** What the page says. */
+export type ExploreWords = Pick<
+  Words,
+  'EXPLORE' | 'choiceLabel' | 'choiceSaid' | 'chosenSaid' | 'countCells' | 'rowCounts'
+>;
+
 /** What lies left and right of a chart's rows: its padding, so that the last figure of the axis has room. */
 const SIDES = 18;
 const WIDEST = 640;
 
 const tenths = (proportion: number | null): number | null => (proportion === null ? null : 10 * proportion);
 
-function chartRow(dimension: Dimension, group: Group): ChartRow {
+function chartRow(dimension: Dimension, group: Group, words: ExploreWords): ChartRow {
   const { key, chosen, estimate, lower, upper } = group;
   return {
     key,
-    label: shownKey(dimension, key),
-    counts: rowCounts(group),
+    label: shownKey(words, dimension, key),
+    counts: words.rowCounts(group),
     chosen,
     estimate: tenths(estimate),
     lower: tenths(lower),
@@ -100,20 +106,26 @@ function readForm(form: HTMLFormElement): Selection {
   return selection;
 }
 
-function showNumbers({ say, fill }: Places, flowers: readonly ExploredFlower[], selection: Selection): void {
+function showNumbers(
+  { say, fill }: Places,
+  flowers: readonly ExploredFlower[],
+  selection: Selection,
+  words: ExploreWords,
+): void {
+  const { EXPLORE: said, countCells } = words;
   const chosen = chosenFlowers(flowers, selection);
   const choices = DIMENSIONS.flatMap((dimension) => {
     const keys = selection.get(dimension);
-    return keys ? [{ dimension, labels: [...keys].map((key) => shownKey(dimension, key)) }] : [];
+    return keys ? [{ dimension, labels: [...keys].map((key) => shownKey(words, dimension, key)) }] : [];
   });
-  say('explore-sentence', chosenSaid(totalOf(chosen)));
-  say('explore-chosen', choiceSaid(choices));
+  say('explore-sentence', words.chosenSaid(totalOf(chosen)));
+  say('explore-chosen', words.choiceSaid(choices));
   const byStorage = keysOf(chosen, 'storage').map((key) =>
-    countCells(shownKey('storage', key), totalOf(chosen.filter(({ storage }) => storage === key))),
+    countCells(shownKey(words, 'storage', key), totalOf(chosen.filter(({ storage }) => storage === key))),
   );
   const byPair = pairsOf(chosen).map((pair) => countCells(`${pair.seedParent} × ${pair.pollenParent}`, pair));
-  const storageTable = countTable(words.storageCaption, words.storageColumns, byStorage);
-  const pairTable = countTable(words.pairCaption, words.pairColumns, byPair);
+  const storageTable = countTable(said.storageCaption, said.storageColumns, byStorage);
+  const pairTable = countTable(said.pairCaption, said.pairColumns, byPair);
   fill('explore-tables', { ...storageTable, markup: storageTable.markup + pairTable.markup });
 }
 
@@ -127,8 +139,9 @@ function countTable(caption: string, titles: readonly string[], rows: readonly (
  *
  * @param library the charts' library
  * @param specification of the one chart that every dimension is drawn with, compiled
+ * @param words of the page's language
  */
-export function startExplore(library: ChartLibrary, specification: object): void {
+export function startExplore(library: ChartLibrary, specification: object, words: ExploreWords): void {
   const places = placesOf(document);
   const flowers = unpackFlowers(places.at('explore-flowers').textContent ?? '');
   const form = places.at<HTMLFormElement>('explore-choices');
@@ -140,14 +153,14 @@ export function startExplore(library: ChartLibrary, specification: object): void
   });
   const draw = () => {
     for (const { dimension, place, view } of charts) {
-      const rows = groupsOf(flowers, selection, dimension).map((group) => chartRow(dimension, group));
+      const rows = groupsOf(flowers, selection, dimension).map((group) => chartRow(dimension, group, words));
       const width = Math.min(WIDEST, place.clientWidth) - SIDES;
       void view.data(ROWS, rows).width(width).runAsync();
     }
   };
   const show = (next: Selection) => {
     selection = next;
-    showNumbers(places, flowers, selection);
+    showNumbers(places, flowers, selection, words);
     draw();
   };
   const choose = (next: Selection) => {

@@ -3,11 +3,13 @@
 import type { Html } from '../notebook/html.ts';
 import { escapeHtml } from '../notebook/html.ts';
 import { policyDigest } from '../notebook/page.ts';
+import type { Language } from '../words/language.ts';
 
 /** What a page with a script is made of. */
 export interface ScriptedPage {
   readonly title: string;
   readonly description: string;
+  readonly language: Language;
   readonly body: Html;
   readonly style: string;
   /** One classic script; it runs when the body is there. */
@@ -25,7 +27,8 @@ export function escapedScript(script: string): string {
  * The page: its own scripts and stylesheet are allowed by their digests, a Worker by an address made in the page, and
  * nothing else may be loaded, sent or run.
  */
-export function scriptedPage({ title, description, body, style, script, later }: ScriptedPage): string {
+export function scriptedPage(page: ScriptedPage): string {
+  const { title, description, language, body, style, script, later } = page;
   const code = escapedScript(script);
   const policy = [
     "default-src 'none'",
@@ -38,7 +41,7 @@ export function scriptedPage({ title, description, body, style, script, later }:
     'worker-src blob:',
   ].join('; ');
   return `<!doctype html>
-<html lang="en">
+<html lang="${language}">
 <head>
 <meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="${policy}">

@@ -57,9 +57,13 @@ export const NO_SETTINGS: Settings = {
   ...{ ageScale: null, dateSystem: null, same: [], map: [], must: [], atMost: [], file: null },
 };
 
-/** Of 100, as a proportion: by moving the decimal point, so that it is the number a command line would hold. */
+/**
+ * Of 100, as a proportion: by moving the decimal point, so that it is the number a command line would hold. Many languages
+ * write the point as a comma.
+ */
 export function shareOf(text: string): number | null {
-  return /^\d*\.?\d+$/.test(text.trim()) ? Number(`${text.trim()}e-2`) : null;
+  const pointed = text.trim().replace(',', '.');
+  return /^\d*\.?\d+$/.test(pointed) ? Number(`${pointed}e-2`) : null;
 }
 
 function isShare(text: string): boolean {

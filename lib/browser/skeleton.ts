@@ -2,11 +2,11 @@
 
 import type { Html } from '../notebook/html.ts';
 import { html } from '../notebook/html.ts';
-import { OWN_SEASON as words } from '../words/own-season.ts';
-import { OWN_SETTINGS as setting, OWN_SHARING as sharing } from '../words/own-settings.ts';
+import { unreadMarkup } from '../notebook/page.ts';
+import type { Words } from '../words/languages.ts';
 import { MOST_BYTES } from './chosen-files.ts';
 
-const choosing = html`<section aria-labelledby="own-choose">
+const choosing = ({ OWN_SEASON: words }: Words): Html => html`<section aria-labelledby="own-choose">
 <h2 id="own-choose" tabindex="-1">${words.chooseHeading}</h2>
 <p>${words.choose}</p>
 <label class="field" for="own-files">${words.filesLabel(MOST_BYTES)}</label>
@@ -33,7 +33,9 @@ function choices(
   )}</fieldset>`;
 }
 
-const more = html`<details id="own-more"><summary>${setting.more}</summary>
+const more = ({
+  OWN_SETTINGS: setting,
+}: Words): Html => html`<details id="own-more"><summary>${setting.more}</summary>
 <p>${setting.moreHint}</p>
 <label class="field" for="own-level">${setting.levelLabel}</label>
 <input id="own-level" inputmode="decimal" size="6" aria-describedby="own-level-hint"> <span id="own-level-hint">${setting.levelHint}</span>
@@ -53,7 +55,9 @@ ${choices('own-date-system', setting.dateLegend, [
 </details>
 `;
 
-const settings = html`<details id="own-change"><summary>${words.settingsSummary}</summary>
+const settings = (all: Words): Html => {
+  const words = all.OWN_SEASON;
+  return html`<details id="own-change"><summary>${words.settingsSummary}</summary>
 <form id="own-settings" autocomplete="off" novalidate>
 <label class="field" for="own-worth">${words.worthLabel}</label>
 <input id="own-worth" inputmode="decimal" size="6" aria-describedby="own-worth-hint"> <span id="own-worth-hint">${words.worthHint}</span>
@@ -63,12 +67,15 @@ const settings = html`<details id="own-change"><summary>${words.settingsSummary}
 <label class="choice"><input type="radio" name="own-endpoint" value="initial" checked> <span>${words.endpointInitial}</span></label>
 <label class="choice"><input type="radio" name="own-endpoint" value="final"> <span>${words.endpointFinal}</span></label></fieldset>
 <fieldset><legend>${words.flowersLegend}</legend><p>${words.flowersHint}</p><div id="own-flowers"></div></fieldset>
-${more}<div id="own-faults"></div>
+${more(all)}<div id="own-faults"></div>
 <p><button type="submit" class="main">${words.againButton}</button></p>
 </form></details>
 `;
+};
 
-const reading = html`<section id="own-reading" aria-labelledby="own-read" hidden>
+const reading = (all: Words): Html => {
+  const words = all.OWN_SEASON;
+  return html`<section id="own-reading" aria-labelledby="own-read" hidden>
 <h2 id="own-read" tabindex="-1">${words.readHeading}</h2>
 <details id="own-read-fold" open><summary>${words.readSummary}</summary>
 <div id="own-read-files"></div>
@@ -77,10 +84,13 @@ const reading = html`<section id="own-reading" aria-labelledby="own-read" hidden
 <div id="own-confirm"><p>${words.readRight}</p>
 <p><button type="button" id="own-work" class="main">${words.workButton}</button></p></div>
 </details>
-${settings}</section>
+${settings(all)}</section>
 `;
+};
 
-const working = html`<section id="own-working" aria-labelledby="own-work-heading" hidden>
+const working = ({
+  OWN_SEASON: words,
+}: Words): Html => html`<section id="own-working" aria-labelledby="own-work-heading" hidden>
 <h2 id="own-work-heading" tabindex="-1">${words.workHeading}</h2>
 <p><progress id="own-progress" aria-label="${words.progressLabel}" max="7" value="0"></progress></p>
 <p id="own-stage"></p>
@@ -93,7 +103,9 @@ const working = html`<section id="own-working" aria-labelledby="own-work-heading
 </section>
 `;
 
-const share = html`<details id="own-share"><summary>${sharing.summary}</summary>
+const share = ({
+  OWN_SHARING: sharing,
+}: Words): Html => html`<details id="own-share"><summary>${sharing.summary}</summary>
 <form id="own-share-form" autocomplete="off"><p>${sharing.what}</p>
 <fieldset><legend>${sharing.legend}</legend>
 <label class="choice"><input type="radio" name="own-share-level" value="codes" checked> <span>${sharing.codes}</span></label>
@@ -106,7 +118,9 @@ const share = html`<details id="own-share"><summary>${sharing.summary}</summary>
 </details>
 `;
 
-const answer = html`<section id="own-answer" aria-labelledby="own-answer-heading" hidden>
+const answer = (all: Words): Html => {
+  const words = all.OWN_SEASON;
+  return html`<section id="own-answer" aria-labelledby="own-answer-heading" hidden>
 <h2 id="own-answer-heading" tabindex="-1">${words.answerHeading}</h2>
 <p id="own-sentence"></p>
 <p id="own-changed" hidden>${words.changed}</p>
@@ -116,21 +130,29 @@ const answer = html`<section id="own-answer" aria-labelledby="own-answer-heading
 <button type="button" id="own-save-crosses">${words.saveCrosses}</button>
 <button type="button" id="own-save-vials" hidden>${words.saveVials}</button>
 <button type="button" id="own-save-flowers" hidden>${words.saveFlowers}</button></p>
-${share}</section>
+${share(all)}</section>
 <div id="own-report"></div>
 `;
+};
 
-/** All that stands in the page's body, script apart. */
-export const skeleton: Html = html`<a class="skip" href="#own-choose">${words.chooseHeading}</a>
+/**
+ * All that stands in the page's body, script apart.
+ *
+ * @param all words of the page's language
+ * @param links to other pages of a site
+ */
+export function skeleton(all: Words, links: Html): Html {
+  const words = all.OWN_SEASON;
+  return html`<a class="skip" href="#own-choose">${words.chooseHeading}</a>
 <header>
 <h1>${words.title}</h1>
 <p>${words.description}</p>
-</header>
-<noscript><p class="error">${words.needsScript}</p></noscript>
+${unreadMarkup(all)}</header>
+${links}<noscript><p class="error">${words.needsScript}</p></noscript>
 <main id="main">
-${choosing}<p id="own-status" role="status"></p>
+${choosing(all)}<p id="own-status" role="status"></p>
 <p id="own-unread" hidden><button type="button" id="own-read-again">${words.readAgainButton}</button></p>
-${reading}${working}${answer}<section aria-labelledby="own-promise">
+${reading(all)}${working(all)}${answer(all)}<section aria-labelledby="own-promise">
 <h2 id="own-promise">${words.promiseHeading}</h2>
 ${words.promise.map(
   (sentence) => html`<p>${sentence}</p>
@@ -138,3 +160,4 @@ ${words.promise.map(
 )}</section>
 </main>
 `;
+}

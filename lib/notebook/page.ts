@@ -104,8 +104,8 @@ export function framedPage(
 <header>
 <h1>${escapeHtml(notebook.title)}</h1>
 <p>${escapeHtml(notebook.description)}</p>
-${unreadMarkup(words)}</header>
-${twinsMarkup(place, words)}${pagesMarkup(place, words).markup}${contents}<main id="main">
+${unreadMarkup(words).markup}</header>
+${placeMarkup(place, words).markup}${contents}<main id="main">
 ${sections.join('')}</main>
 </body>
 </html>
@@ -119,17 +119,22 @@ export function policyDigest(text: string): string {
 }
 
 /** Whom a reader of an untested translation should not trust blindly. */
-function unreadMarkup({ languageWords: { unread } }: PageWords): string {
+export function unreadMarkup({ languageWords: { unread } }: PageWords): Html {
   return unread === ''
-    ? ''
+    ? html``
     : html`<p class="unread">${unread}</p>
-`.markup;
+`;
+}
+
+/** What leads from a page to the others of its site: the same page in other languages, then all pages; nothing where it has none. */
+export function placeMarkup(place: SitePlace | null, words: PageWords): Html {
+  return place === null ? html`` : html`${twinsMarkup(place, words)}${pagesMarkup(place, words)}`;
 }
 
 /** The same page in other languages, each named in its own. */
-function twinsMarkup(place: SitePlace | null, { pageWords: said }: PageWords): string {
-  if (place === null || place.twins.length === 0) return '';
-  const links = place.twins.map(
+function twinsMarkup({ twins }: SitePlace, { pageWords: said }: PageWords): Html {
+  if (twins.length === 0) return html``;
+  const links = twins.map(
     ({ address, language, name }) =>
       html`<li><a href="${address}" hreflang="${language}" lang="${language}">${name}</a></li>
 `,
@@ -138,14 +143,14 @@ function twinsMarkup(place: SitePlace | null, { pageWords: said }: PageWords): s
 <ul>
 ${links}</ul>
 </nav>
-`.markup;
+`;
 }
 
 /** The other pages of the site, folded: on a telephone they would push the answer out of sight. */
-export function pagesMarkup(place: SitePlace | null, { pageWords: said }: PageWords = englishFrame): Html {
-  if (place === null || place.pages.length < 2) return html``;
-  const entries = place.pages.map(
-    (page) => html`<li>${pageLink(page, page.name === place.address)}</li>
+function pagesMarkup({ address, pages }: SitePlace, { pageWords: said }: PageWords): Html {
+  if (pages.length < 2) return html``;
+  const entries = pages.map(
+    (page) => html`<li>${pageLink(page, page.name === address)}</li>
 `,
   );
   return html`<nav aria-label="${said.allPages}" class="pages">

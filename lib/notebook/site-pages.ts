@@ -10,6 +10,7 @@ import type { SiteEntry, SitePlace } from './site-contents.ts';
 import {
   type LanguagePages,
   listedIn,
+  type PageVersion,
   type PlannedPage,
   pagesByLanguage,
   twinsOf,
@@ -18,13 +19,15 @@ import {
 /** The notebook that lists the others. */
 const START = 'index';
 
-/** A page that no notebook makes. */
-export interface OtherPage extends Omit<SiteEntry, 'bytes'> {
+/** A page that no notebook makes, in one language; names without ending are the same in all, as those of notebooks. */
+export interface OtherPage extends PageVersion {
   /** Its place in the list of pages, as a notebook's. */
   readonly order: number | null;
-  /** The whole page; where it lists the pages of its site, made from that list. */
-  readonly text: string | ((pages: readonly SiteEntry[]) => string);
+  /** The whole page; where it leads to others, made from its place among them. */
+  readonly text: string | ((place: SitePlace) => string);
 }
+
+type Version = CompiledNotebook | OtherPage;
 
 /** Pages by their notebook and the place they stand in. */
 export type KeptPages = Map<CompiledNotebook, Map<string, KeptPage>>;
@@ -67,19 +70,15 @@ export interface SiteParts {
  */
 export async function sitePages(parts: SiteParts, given: Given, document: Document): Promise<SiteFile[]> {
   const summary = given.analysis.provenance.coded?.level === 'summary';
-  const notebooks = inOrder(parts.notebooks).filter((notebook) => !summary || notebook.summary);
-  const all = pagesByLanguage(notebooks, parts.words ?? [englishFrame], englishFrame);
-  const listed = listedWith(all[0]!, all, parts.otherPages);
-  const others = parts.otherPages.map(({ name, text }) => ({
-    name,
-    text: typeof text === 'string' ? text : text(listed),
-  }));
+  const notebooks = parts.notebooks.filter((notebook) => !summary || notebook.summary);
+  const versions = inOrder<Version>([...notebooks, ...parts.otherPages]);
+  const all = pagesByLanguage(versions, parts.words ?? [englishFrame], englishFrame);
   const made: MadePages = { starts: [], pages: [], saved: [] };
-  for (const one of all) await makePages(one, { parts, given, document, all, others }, made);
+  for (const one of all) await makePages(one, { parts, given, document, all }, made);
   return [
     ...made.starts,
     ...made.pages,
-    ...[...others, ...parts.downloads, ...made.saved].map(({ name, text }) => ({ name, text })),
+    ...[...parts.downloads, ...made.saved].map(({ name, text }) => ({ name, text })),
   ];
 }
 
@@ -88,9 +87,7 @@ interface Making {
   readonly parts: SiteParts;
   readonly given: Given;
   readonly document: Document;
-  readonly all: readonly LanguagePages[];
-  /** The finished pages that no notebook makes. */
-  readonly others: readonly SiteFile[];
+  readonly all: readonly LanguagePages<Version>[];
 }
 
 interface MadePages {
@@ -100,49 +97,46 @@ interface MadePages {
 }
 
 /** Adds the pages and saved files of one language; its start page last, when the sizes of the others are known. */
-async function makePages(one: LanguagePages, making: Making, made: MadePages): Promise<void> {
-  const { parts, given, document, all } = making;
-  const { downloads, otherPages, invented } = parts;
-  const listed = listedWith(one, all, otherPages);
-  const render = async ({ notebook, address, words, ...page }: PlannedPage, more: Partial<Given> = {}) => {
-    const place = { address, pages: listed, twins: twinsOf({ notebook, address, words, ...page }, all) };
+async function makePages(one: LanguagePages<Version>, making: Making, made: MadePages): Promise<void> {
+  const { parts, all } = making;
+  const listed = listedIn(one, all);
+  const ownAddress = new Map(all[0]!.pages.map(({ address }, at) => [address, listed[at]!.name]));
+  const render = async (page: PlannedPage<Version>, more: Partial<Given> = {}): Promise<string> => {
+    const { version, address, words } = page;
+    const place = { address, pages: listed, twins: twinsOf(page, all) };
+    if ('text' in version) return typeof version.text === 'string' ? version.text : version.text(place);
     const make = async () => {
-      const filled = await runNotebook(notebook, { ...given, ...more }, one.suffix);
-      return { filled, text: renderPage(filled, document, place, words) };
+      const ran = await runNotebook(version, { ...making.given, ...more }, one.suffix);
+      const filled = withOwnLinks(ran, ownAddress);
+      return { filled, text: renderPage(filled, making.document, place, words) };
     };
-    return more.site === undefined ? keptOr(make, parts, { notebook, place, given }) : make();
+    const isStart = more.site !== undefined;
+    const { filled, text } = await (isStart ? make() : keptOr(make, parts, { version, place, ...making }));
+    made.saved.push(...filled.savedFiles);
+    return text;
   };
-  const saved: SavedFile[] = [];
-  for (const page of one.pages.filter(({ notebook }) => notebook.name !== START)) {
-    const { filled, text } = await render(page);
-    saved.push(...filled.savedFiles);
-    made.pages.push({ name: page.address, text });
+  const before = made.saved.length;
+  for (const page of one.pages.filter(({ version }) => version.name !== START)) {
+    made.pages.push({ name: page.address, text: await render(page) });
   }
-  const start = one.pages.find(({ notebook }) => notebook.name === START);
-  if (start !== undefined) {
-    const others = listed.filter(({ name }) => name !== start.address);
-    const pages = others.map((entry) => sized(entry, [...made.pages, ...making.others]));
-    const site = { pages, downloads: [...downloads, ...saved].map(downloadEntry), invented };
-    const { filled, text } = await render(start, { site });
-    saved.push(...filled.savedFiles);
-    made.starts.push({ name: start.address, text });
-  }
-  made.saved.push(...saved);
+  const start = one.pages.find(({ version }) => version.name === START);
+  if (start === undefined) return;
+  const others = listed.filter(({ name }) => name !== start.address);
+  const pages = others.map((entry) => sized(entry, made.pages));
+  const downloads = [...parts.downloads, ...made.saved.slice(before)].map(downloadEntry);
+  const site = { pages, downloads, invented: parts.invented };
+  made.starts.push({ name: start.address, text: await render(start, { site }) });
 }
 
-/** All pages that readers of a language are shown; those that no notebook makes are in English. */
-function listedWith(
-  one: LanguagePages,
-  all: readonly LanguagePages[],
-  otherPages: readonly OtherPage[],
-): SiteEntry[] {
-  const language = one.language === 'en' ? {} : { language: 'en' as const };
-  const own = listedIn(one, all).map((entry, at) => ({ entry, ...all[0]!.pages[at]!.notebook }));
-  const others = otherPages.map(({ name, order, title, description }) => ({
-    entry: { name, title, description, bytes: 0, ...language },
-    ...{ name, order },
+/** A link in prose to a page of the site leads to that page in the reader's language. */
+function withOwnLinks(notebook: FilledNotebook, ownAddress: ReadonlyMap<string, string>): FilledNotebook {
+  const led = (markup: string): string =>
+    markup.replaceAll(/(?<=<a href=")[^"#]+/g, (address) => ownAddress.get(address) ?? address);
+  const sections = notebook.sections.map(({ pieces, ...section }) => ({
+    ...section,
+    pieces: pieces.map((piece) => (typeof piece === 'string' ? led(piece) : piece)),
   }));
-  return inOrder([...own, ...others]).map(({ entry }) => entry);
+  return { ...notebook, sections };
 }
 
 /** A page that was made before from the same, else a new one, which is kept. The start page is always new. */
@@ -150,17 +144,17 @@ async function keptOr(
   make: () => Promise<MadePage>,
   { kept }: SiteParts,
   {
-    notebook,
+    version,
     place,
     given,
-  }: { readonly notebook: CompiledNotebook; readonly place: SitePlace; readonly given: Given },
+  }: { readonly version: CompiledNotebook; readonly place: SitePlace; readonly given: Given },
 ): Promise<MadePage> {
   const key = JSON.stringify(place);
-  const before = kept?.get(notebook)?.get(key);
+  const before = kept?.get(version)?.get(key);
   if (before?.analysis === given.analysis) return before.page;
   const page = await make();
-  const pages = kept?.get(notebook) ?? new Map<string, KeptPage>();
-  kept?.set(notebook, pages.set(key, { analysis: given.analysis, page }));
+  const pages = kept?.get(version) ?? new Map<string, KeptPage>();
+  kept?.set(version, pages.set(key, { analysis: given.analysis, page }));
   return page;
 }
 

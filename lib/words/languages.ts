@@ -22,6 +22,13 @@ export type Words = InAnyLanguage<Omit<typeof english, NoWords<typeof english> |
   readonly languageWords: LanguageWords;
 };
 
+/** The folders of all words but the English ones. */
+export const WORDS_FOLDERS: Readonly<Record<Exclude<Language, 'en'>, string>> = {
+  de: 'german',
+  es: 'spanish',
+  fr: 'french',
+};
+
 const LOADED: ReadonlyMap<Language, () => Promise<Words>> = new Map<Language, () => Promise<Words>>([
   ['en', () => import('./index.ts')],
   ['de', () => import('./german/index.ts')],

@@ -6,22 +6,24 @@ import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { compile, type TopLevelSpec } from 'vega-lite';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { rawRates } from '../../lib/analysis/raw.ts';
-import { exploreScript } from '../../lib/browser/build/explore-script.ts';
+import { exploreScript, exploreWords } from '../../lib/browser/build/explore-script.ts';
 import { explorePage } from '../../lib/browser/explore-page.ts';
 import { readSeason } from '../../lib/season/read-season.ts';
 import type { Cross } from '../../lib/season/season.ts';
+import { wordsIn } from '../../lib/words/languages.ts';
 import { hasChromium, openBrowser, root, siteAddress, siteText } from './finished-pages.ts';
 import { expectAccessible, expectNoSideways } from './own-season-page.ts';
 
 const bytes = new Uint8Array(readFileSync(join(root, 'data-demo', 'crosses.csv')));
 const season = readSeason([{ name: 'crosses.csv', bytes }]);
-const script = exploreScript(
-  join(root, 'dist'),
-  (specification) => compile(specification as TopLevelSpec).spec,
-);
+const english = await wordsIn('en');
+const scripts = await Promise.all([
+  exploreWords(join(root, 'dist'), english, (specification) => compile(specification as TopLevelSpec).spec),
+  exploreScript(join(root, 'dist')),
+]);
 const pageText = (of: typeof season): string => {
-  const { text } = explorePage(script, of);
-  return typeof text === 'string' ? text : text([]);
+  const { text } = explorePage(scripts, of, english);
+  return typeof text === 'string' ? text : text({ address: 'explore.html', pages: [], twins: [] });
 };
 
 /** The library's rates of the rows that fit. */

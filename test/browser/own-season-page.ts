@@ -5,8 +5,10 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { gunzipSync } from 'node:zlib';
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { expect } from 'vitest';
+import { PROGRAMS_PARTED } from '../../lib/browser/starter.ts';
 import { root, siteAddress } from './finished-pages.ts';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -23,16 +25,17 @@ export interface OpenedPage {
   readonly close: () => Promise<void>;
 }
 
-/** Opens the page from the disk. */
+/** Opens the page from the disk, in English where no other is named. */
 export async function openOwnSeason(
   browser: Browser,
   options: BrowserContextOptions = {},
+  name = 'your-own-season.html',
 ): Promise<OpenedPage> {
   const context = await browser.newContext({ acceptDownloads: true, ...options });
   const page = await context.newPage();
   const asked: string[] = [];
   const complaints: string[] = [];
-  const address = siteAddress('your-own-season.html');
+  const address = siteAddress(name);
   context.on('request', (request) => {
     if (request.url() !== address && !request.url().startsWith('blob:')) asked.push(request.url());
   });
@@ -53,6 +56,14 @@ export function file(name: string, text: string | Uint8Array) {
 export const read = (page: Page): Promise<unknown> => page.waitForSelector('#own-reading:not([hidden])');
 export const done = (page: Page): Promise<unknown> =>
   page.waitForSelector('#own-report section:last-of-type', { state: 'attached', timeout: 60_000 });
+
+/** What is packed in the page's own script: the page's program and its Worker's. */
+export function unpackedPrograms(text: string) {
+  const script = text.slice(text.indexOf('<script>'));
+  const [packed = ''] = /H4sI[A-Za-z0-9+/=]+/.exec(script) ?? [];
+  const programs = gunzipSync(Buffer.from(packed, 'base64')).toString().split(PROGRAMS_PARTED);
+  return { script, packed, programs };
+}
 
 /** Presses a button and gives the text of the file that the browser then saves. */
 export async function savedBy(page: Page, press: () => Promise<void>): Promise<string> {

@@ -1,11 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
-import { gunzipSync } from 'node:zlib';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { ownSeasonPage } from '../../lib/browser/build/own-season-page.ts';
-import { PROGRAMS_PARTED } from '../../lib/browser/starter.ts';
+import { chartLibraryBytes, ownSeasonPage } from '../../lib/browser/build/own-season-page.ts';
 import { ownText } from '../../lib/notebook/own-text.ts';
+import { LANGUAGES, wordsIn } from '../../lib/words/languages.ts';
 import { hasChromium, openBrowser, root, siteText } from './finished-pages.ts';
 import {
   commandReport,
@@ -18,6 +17,7 @@ import {
   read,
   savedBy,
   tree,
+  unpackedPrograms,
 } from './own-season-page.ts';
 
 const demo = DEMO.map((path) => file(basename(path), readFileSync(path)));
@@ -101,22 +101,25 @@ describe.runIf(hasChromium())('your own season', () => {
 });
 
 describe('the file your-own-season.html', () => {
-  it('has at most 300 kB besides the charts’ library', async () => {
-    const { page, chartLibraryBytes } = ownSeasonPage(join(root, 'dist'), await ownText());
-    expect(page.text).toBe(siteText('your-own-season.html'));
-    expect(chartLibraryBytes).toBeGreaterThan(80_000);
-    expect(chartLibraryBytes).toBeLessThan(130_000);
-    expect(Buffer.byteLength(page.text) - chartLibraryBytes).toBeLessThanOrEqual(300_000);
+  it.each(LANGUAGES)('has at most 300 kB besides the charts’ library in %s', async (language) => {
+    const { before, after } = await ownSeasonPage(
+      join(root, 'dist'),
+      await wordsIn(language),
+      await ownText(language),
+    );
+    const text = siteText(language === 'en' ? 'your-own-season.html' : `your-own-season.${language}.html`);
+    expect([text.startsWith(before), text.endsWith(after)]).toEqual([true, true]);
+    const library = await chartLibraryBytes(join(root, 'dist'));
+    expect(library).toBeGreaterThan(80_000);
+    expect(library).toBeLessThan(130_000);
+    expect(Buffer.byteLength(text) - library).toBeLessThanOrEqual(300_000);
   });
 
   it('is one file that loads nothing and has no way out in its own script', () => {
     const text = siteText('your-own-season.html');
     expect(text).not.toMatch(/<(link|img|iframe|object|embed|base)\b[^>]*(src|href)=|@import|@font-face/i);
-    const script = text.slice(text.indexOf('<script>'));
-    const [packed = ''] = /H4sI[A-Za-z0-9+/=]+/.exec(script) ?? [];
-    const [page = '', worker = '', kept = '', ...others] = gunzipSync(Buffer.from(packed, 'base64'))
-      .toString()
-      .split(PROGRAMS_PARTED);
+    const { script, packed, programs } = unpackedPrograms(text);
+    const [page = '', worker = '', kept = '', ...others] = programs;
     expect([page.length > 30_000, worker.length > 400_000, others]).toEqual([true, true, []]);
     expect(kept).toMatch(/^[01]+$/);
     expect(script.replace(packed, page + worker)).not.toMatch(

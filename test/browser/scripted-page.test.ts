@@ -6,6 +6,7 @@ import { html } from '../../lib/notebook/html.ts';
 const page = scriptedPage({
   title: 'A <b> title',
   description: 'Text',
+  language: 'de',
   body: html`<p>Body</p>`,
   style: 'p{color:red}',
   script: 'const a = "</script><!--<SCRIPT>";',
@@ -29,10 +30,15 @@ it('writes what would end the script as an escape that means the same', () => {
 
 it('allows a script that the first one adds by its digest too', () => {
   const [title, description, style, script] = ['T', 'D', 'p{}', 'const a = 1;'];
+  const language = 'en';
   const later = 'const b = "</script>";';
-  const text = scriptedPage({ title, description, body: html``, style, script, later });
+  const text = scriptedPage({ title, description, language, body: html``, style, script, later });
   expect(text).toContain(`script-src ${digest(script)} ${digest(later)};`);
   expect(text).not.toContain(later);
+});
+
+it('says its language', () => {
+  expect(page).toContain('<html lang="de">');
 });
 
 it('escapes its title', () => {

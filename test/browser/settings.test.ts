@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { flowersFile, NO_SETTINGS, settingsFaults } from '../../lib/browser/settings.ts';
+import { flowersFile, NO_SETTINGS, settingsFaults, shareOf } from '../../lib/browser/settings.ts';
 import { readSeason } from '../../lib/season/read-season.ts';
 
 const expected = new Map([
@@ -15,6 +15,10 @@ describe('settingsFaults', () => {
 
   it.each(['0', '100', '-3', '1e2', 'ten'])('refuses %j of a hundred', (worth) => {
     expect(settingsFaults({ ...NO_SETTINGS, worth })).toHaveLength(1);
+  });
+
+  it('reads a decimal comma as a point', () => {
+    expect([shareOf('33,3'), shareOf('33.3'), shareOf('3,3,3')]).toEqual([0.333, 0.333, null]);
   });
 
   it('refuses a level and a day of the season that cannot be', () => {

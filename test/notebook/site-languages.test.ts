@@ -38,7 +38,7 @@ describe('the pages of a site in several languages', () => {
 
   it('are in English under plain names where a site’s only language has no translation', () => {
     const [site] = pagesByLanguage(notebooks, [german], englishFrame);
-    expect(site!.pages.map(({ address, notebook: { title }, words }) => [address, title, words])).toEqual([
+    expect(site!.pages.map(({ address, version: { title }, words }) => [address, title, words])).toEqual([
       ['index.html', 'index de', german],
       ['review.html', 'review de', german],
       ['late.html', 'late en', englishFrame],

@@ -1,7 +1,9 @@
 import { parseHTML } from 'linkedom';
 import { describe, expect, it } from 'vitest';
+import { englishFrame } from '../../lib/notebook/page.ts';
 import type { CompiledNotebook, Given } from '../../lib/notebook/run.ts';
 import { savedFile } from '../../lib/notebook/saved-file.ts';
+import type { SitePlace } from '../../lib/notebook/site-contents.ts';
 import { type KeptPages, type SiteParts, sitePages } from '../../lib/notebook/site-pages.ts';
 import { smallSeason } from './small-season.ts';
 
@@ -40,7 +42,7 @@ function pages(changes: Partial<SiteParts> = {}) {
   const parts: SiteParts = {
     notebooks: [late, chart, start, review],
     downloads: [savedFile('results.json', 'Numbers', '[1]')],
-    otherPages: [{ name: 'own.html', title: 'Your own', description: 'Try', order: null, text: 'ä' }],
+    otherPages: [{ name: 'own', title: 'Your own', description: 'Try', order: null, text: 'ä' }],
     invented: false,
     ...changes,
   };
@@ -79,12 +81,38 @@ describe('sitePages', () => {
   });
 
   it('puts a page that no notebook makes where its order says, and gives it the list', async () => {
-    const text = (listed: readonly { readonly name: string }[]) => listed.map(({ name }) => name).join(' ');
+    const text = ({ pages: listed }: SitePlace) => listed.map(({ name }) => name).join(' ');
     const files = await pages({
-      otherPages: [{ name: 'own.html', title: 'Your own', description: 'Try', order: 15, text }],
+      otherPages: [{ name: 'own', title: 'Your own', description: 'Try', order: 15, text }],
     });
     const names = ['index.html', 'review.html', 'own.html', 'chart.html', 'late.html'];
     expect(files.find(({ name }) => name === 'own.html')!.text).toBe(names.join(' '));
+  });
+
+  it('makes a page in each language that it has, leading to its twins, and prose to those of its own language', async () => {
+    const linking = {
+      ...review,
+      sections: [{ ...review.sections[0]!, pieces: ['<a href="own.html">x</a>'] }],
+    };
+    const german = { ...linking, language: 'de' as const, title: 'Titel' };
+    const text = ({ address, twins }: SitePlace) => `${address} ${twins.map((twin) => twin.address)}`;
+    const own = { name: 'own', description: '', order: null, text };
+    const files = await pages({
+      notebooks: [linking, german],
+      otherPages: [
+        { ...own, title: 'Own' },
+        { ...own, title: 'Eigene', language: 'de' },
+        { ...own, name: 'only', title: 'Only' },
+      ],
+      words: [englishFrame, { ...englishFrame, languageWords: { code: 'de', name: 'Deutsch', unread: '' } }],
+    });
+    const textOf = (name: string) => files.find((file) => file.name === name)?.text;
+    expect(textOf('own.html')).toBe('own.html own.de.html');
+    expect(textOf('own.de.html')).toBe('own.de.html own.html');
+    expect([textOf('only.html'), textOf('only.de.html')]).toEqual(['only.html ', undefined]);
+    expect(textOf('review.html')).toContain('<a href="own.html">x</a>');
+    expect(textOf('review.de.html')).toContain('<a href="own.de.html">x</a>');
+    expect(textOf('review.de.html')).toContain('<a href="only.html" hreflang="en" lang="en">Only</a>');
   });
 
   it('gives the list of the site to the start page only', async () => {

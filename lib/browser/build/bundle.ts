@@ -1,7 +1,9 @@
 /** Compiled files of the library become one classic script for a browser. */
 
 import { gzipSync } from 'node:zlib';
-import { buildSync } from 'esbuild';
+import { build, type Plugin } from 'esbuild';
+import type { Language } from '../../words/language.ts';
+import { WORDS_FOLDERS } from '../../words/languages.ts';
 
 /** A bundle, and how many bytes of it come from each folder or package. */
 export interface Bundle {
@@ -9,21 +11,53 @@ export interface Bundle {
   readonly bytesFrom: (part: string) => number;
 }
 
+/** How a program is bundled. */
+export interface BundleOptions {
+  /** Of all words in it; English where left out. */
+  readonly language?: Language;
+  /** What the page calls the things that the program exports. */
+  readonly name?: string;
+}
+
+/** The words of a language, as a program to bundle imports them. */
+export function wordsOf(language: Language): string {
+  return language === 'en' ? './lib/words/index.js' : `./lib/words/${WORDS_FOLDERS[language]}/index.js`;
+}
+
+/** Whoever asks for English words from outside their floor is given those of a language, so that a page holds no others. */
+function wordsIn(language: Language, folder: string): Plugin {
+  const path = `${folder.replace(/[\\/]$/, '')}/${wordsOf(language).slice(2)}`;
+  return {
+    name: 'words',
+    setup: ({ onResolve }) => {
+      onResolve({ filter: /\/words\/[a-z-]+\.js$/ }, ({ path: asked }) =>
+        // What loads words by their language is none itself.
+        asked.endsWith('/languages.js') ? null : { path, sideEffects: false },
+      );
+    },
+  };
+}
+
 /**
  * Bundles a program for a browser.
  *
  * @param program the text of the entry, whose imports are looked up from `folder`
  * @param folder absolute path of dist/
- * @throws Error by esbuild where something only Node has can be reached
+ * @throws Error by esbuild where something only Node has can be reached, or a language lacks words that are asked for
  */
-export function bundle(program: string, folder: string): Bundle {
-  const { outputFiles, metafile } = buildSync({
+export async function bundle(
+  program: string,
+  folder: string,
+  { language = 'en', name }: BundleOptions = {},
+): Promise<Bundle> {
+  const { outputFiles, metafile } = await build({
     stdin: { contents: program, resolveDir: folder },
     absWorkingDir: folder,
     bundle: true,
     minify: true,
     write: false,
     format: 'iife',
+    ...(name === undefined ? {} : { globalName: name }),
     platform: 'browser',
     // Short names follow the order of paths, which must be the same wherever packages are linked from.
     preserveSymlinks: true,
@@ -34,6 +68,7 @@ export function bundle(program: string, folder: string): Bundle {
     logLevel: 'error',
     metafile: true,
     alias: { 'csv-parse/sync': 'csv-parse/browser/esm/sync', fruitodds: './lib/index.js' },
+    plugins: language === 'en' ? [] : [wordsIn(language, folder)],
     // A compiled notebook names its own address, which a classic script has none of.
     define: {
       'import.meta.url': '"fruitodds:notebook"',

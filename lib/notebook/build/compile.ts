@@ -33,11 +33,16 @@ interface Section {
  *
  * @param translation the same in another language: its prose stands between the notebook's cells, which then say
  * everything in that language
+ * @param library whether cells find it by `libraryIn`, or bundled with the words of that language already
  * @returns the text of a module that exports `notebook`, a `CompiledNotebook`
  * @throws NotebookError for a slot or heading in a place where it cannot stand, and where the translation's slots are
  * not the notebook's
  */
-export function compileNotebook(notebook: Notebook, translation: Notebook | null = null): string {
+export function compileNotebook(
+  notebook: Notebook,
+  translation: Notebook | null = null,
+  library: 'spoken' | 'bundled' = 'spoken',
+): string {
   const flat = flatSource(notebook);
   const lines = blankTypes(flat.source).split('\n');
   const defined: string[] = [];
@@ -49,7 +54,8 @@ export function compileNotebook(notebook: Notebook, translation: Notebook | null
     lines[cell.endLine - 1] = `return { ${own.join(', ')} }; };`;
     defined.push(...own);
   });
-  const language = translation === null ? null : translationOf(translation.file)!.language;
+  const spoken = translation === null || library === 'bundled';
+  const language = spoken ? null : translationOf(translation.file)!.language;
   lines[0] = imported(importLines(flat.source), language).join(' ');
   const sections = translation === null ? sectionsOf(notebook) : sectionsIn(notebook, translation);
   const code = `${lines.join('\n')}\n${exportText(notebook, translation, withoutEmpty(sections))}`;

@@ -16,7 +16,7 @@ const NAMES: Readonly<Record<ExploredBy, string>> = {
 export const EXPLORE = {
   title: 'Explorer',
   description:
-    'Choisir la conservation, l’âge, la saison et les parents : les comptes, les fourchettes et les graphiques suivent.',
+    'Choisir la conservation, l’âge, la saison et les parents : les comptes, les fourchettes et les graphiques suivent.',
   needsScript:
     'Les graphiques et les comptes de cette page suivent votre choix par un script à elle, et les scripts sont désactivés ici. Les autres pages n’en ont pas besoin.',
   chooseHeading: 'Choisir des fleurs',
@@ -26,11 +26,11 @@ export const EXPLORE = {
   anyParent: 'toutes les plantes',
   reset: 'Montrer de nouveau toutes les fleurs',
   chartsHeading: 'Graphiques',
-  charts: `Sur chaque ligne : ${RATE_AXIS}, un point avec sa fourchette (95\u202F%), et combien ont noué. Un graphique compte les fleurs qui répondent à tous les autres choix ; les lignes enlevées sont pâles.`,
-  chartLabel: (dimension: ExploredBy): string => `Nouaison selon : ${NAMES[dimension].toLowerCase()}`,
+  charts: `Sur chaque ligne : ${RATE_AXIS}, un point avec sa fourchette (95\u202F%), et combien ont noué. Un graphique compte les fleurs qui répondent à tous les autres choix ; les lignes enlevées sont pâles.`,
+  chartLabel: (dimension: ExploredBy): string => `Nouaison selon : ${NAMES[dimension].toLowerCase()}`,
   tablesHeading: 'Les fleurs choisies en nombres',
   caution:
-    'Ce sont les comptes tels quels. Le pollen stocké va souvent aux couples plus difficiles, si bien que deux lignes peuvent différer pour d’autres raisons que celle de votre choix : comparer pollen frais et pollen stocké sur les mêmes couples.',
+    'Ce sont les comptes tels quels. Le pollen stocké va souvent aux couples plus difficiles, si bien que deux lignes peuvent différer pour d’autres raisons que celle de votre choix : comparer pollen frais et pollen stocké sur les mêmes couples.',
   storageCaption: 'Selon la conservation du pollen',
   storageColumns: ['pollen', 'fruits', 'fleurs', 'taux et fourchette'],
   pairCaption: 'Par couple, ceux qui ont le plus de fleurs d’abord',
@@ -45,7 +45,7 @@ export const { choiceLabel, rowCounts, rateCell, chosenSaid, choiceSaid, countCe
   noneFits: 'Aucune fleur ne répond à ce choix.',
   everyFlower: 'Toutes les fleurs dont le résultat est connu.',
   none: 'rien',
-  colon: ' : ',
+  colon: ' : ',
   asHighAs: (end) => `cela peut encore aller jusqu’à ${end}`,
   asLowAs: (end) => `cela peut encore descendre jusqu’à ${end}`,
   took: (fruits, flowers, range) =>

@@ -18,12 +18,12 @@ const DOES: Readonly<Record<Stage, string>> = {
 
 /** Which step of how many, and what it does. */
 export function stageSaid(stage: Stage): string {
-  return `Étape ${STAGES.indexOf(stage) + 1} sur ${STAGES.length} : ${DOES[stage]}.`;
+  return `Étape ${STAGES.indexOf(stage) + 1} sur ${STAGES.length} : ${DOES[stage]}.`;
 }
 
 const KINDS: Readonly<Record<FileKind, string>> = {
-  crosses: 'croisements : une ligne par fleur',
-  vials: 'tubes : une ligne par tube de pollen',
+  crosses: 'croisements : une ligne par fleur',
+  vials: 'tubes : une ligne par tube de pollen',
   flowers: 'fleurs attendues la saison prochaine',
   unknown: 'aucune des trois sortes de fichiers',
 };
@@ -45,9 +45,9 @@ export function fileSaid(file: {
 }
 
 const EXPORT_SPREADSHEET =
-  'L’ouvrir dans votre tableur, choisir « Enregistrer sous » ou « Télécharger », prendre CSV (UTF-8), et choisir ce fichier ici.';
+  'L’ouvrir dans votre tableur, choisir « Enregistrer sous » ou « Télécharger », prendre CSV (UTF-8), et choisir ce fichier ici.';
 const ANSWER_BELOW = 'Répondre à la question ci-dessous.';
-const LATER_DAY = 'Corriger la date, ou donner un jour plus tardif sous « Autres réglages ».';
+const LATER_DAY = 'Corriger la date, ou donner un jour plus tardif sous « Autres réglages ».';
 const WRITE_PLAINLY = 'Si c’est faux, écrire les dates AAAA-MM-JJ.';
 
 const FIXES: PageFixes = {
@@ -57,17 +57,17 @@ const FIXES: PageFixes = {
     'kind-unknown':
       'Dire ci-dessous ce qu’est le fichier, ou vérifier que sa première ligne contient les en-têtes.',
     'column-missing': 'Dire ci-dessous laquelle de vos colonnes c’est, ou ajouter la colonne à la feuille.',
-    'column-unknown': 'Si elle contient quelque chose qui compte, dire quoi sous « Autres réglages ».',
+    'column-unknown': 'Si elle contient quelque chose qui compte, dire quoi sous « Autres réglages ».',
     'column-guessed': 'Si c’est faux, renommer la colonne dans la feuille.',
     'vial-unknown': 'Choisir aussi votre fichier de tubes, ou remplir pollen_collected.',
     'future-date': LATER_DAY,
     'outcome-after-as-of': LATER_DAY,
     'name-slip': 'Dire ci-dessous si c’est une seule plante, ou le corriger dans la feuille.',
     'date-serial-read':
-      'Si toutes sont décalées de quatre ans, dire sous « Autres réglages » à partir de quelle année elles sont comptées ; sinon, rien à faire.',
+      'Si toutes sont décalées de quatre ans, dire sous « Autres réglages » à partir de quelle année elles sont comptées ; sinon, rien à faire.',
     'date-order-unclear': ANSWER_BELOW,
     'date-order-mixed':
-      'Écrire toutes les dates AAAA-MM-JJ, ou répondre à la question ci-dessous : les lignes écrites autrement sont alors laissées de côté.',
+      'Écrire toutes les dates AAAA-MM-JJ, ou répondre à la question ci-dessous : les lignes écrites autrement sont alors laissées de côté.',
     'date-order-decided': WRITE_PLAINLY,
     'date-order-from-neighbour': WRITE_PLAINLY,
   },
@@ -97,8 +97,8 @@ export function dateOrderQuestion(problem: Problem): {
   readonly answers: readonly (readonly [order: string, label: string])[];
 } {
   return {
-    question: `Comment sont écrites les dates de ${cited(problem.column)} ? L’une d’elles est ${cited(problem.value)}.`,
-    answers: dateAnswers(problem, dateOrderName),
+    question: `Comment sont écrites les dates de ${cited(problem.column)} ? L’une d’elles est ${cited(problem.value)}.`,
+    answers: dateAnswers(problem, dateOrderName, ' : '),
   };
 }
 
@@ -110,7 +110,7 @@ export function groupsLeft(groups: number): string {
 /** What the page says at its places. */
 export const OWN_SEASON = {
   title: 'Votre propre saison',
-  description: 'Choisir la liste de vos croisements ; cette page compte, compare et écrit votre bilan.',
+  description: 'Choisir la liste de vos croisements ; cette page compte, compare et écrit votre bilan.',
   needsScript:
     'Cette page calcule votre bilan par un script à elle, et les scripts sont désactivés ici. La commande fruitodds fait de même sans navigateur.',
   noWorker:
@@ -119,25 +119,25 @@ export const OWN_SEASON = {
   choose:
     'Une ligne pour chaque fleur pollinisée, enregistrée en CSV ou en classeur (.xlsx). Une liste de vos tubes de pollen, et une des fleurs attendues la saison prochaine, peuvent s’y ajouter. Chaque fichier se reconnaît à ses colonnes.',
   filesLabel: (bytes: number): string =>
-    `Fichiers à lire (CSV ou .xlsx, jusqu’à ${wholeNumber(bytes / 1e6)} Mo chacun ; des réglages enregistrés aussi)`,
+    `Fichiers à lire (CSV ou .xlsx, jusqu’à ${wholeNumber(bytes / 1e6)} Mo chacun ; des réglages enregistrés aussi)`,
   drop: 'Ou les déposer n’importe où sur cette page.',
   pasteSummary: 'Coller plutôt des lignes',
   pasteLabel: 'Lignes copiées de la feuille, avec la ligne des en-têtes',
   pasteButton: 'Lire les lignes collées',
   nothingPasted:
-    'Rien n’a encore été collé : copier les lignes avec leurs en-têtes, et les mettre dans le champ.',
+    'Rien n’a encore été collé : copier les lignes avec leurs en-têtes, et les mettre dans le champ.',
   remove: (name: string): string => `Enlever ${name}`,
-  sameFile: (name: string): string => `${name} avait déjà été choisi et c’est le même : il est lu une fois.`,
+  sameFile: (name: string): string => `${name} avait déjà été choisi et c’est le même : il est lu une fois.`,
   replaced: (name: string): string =>
     `${name} a pris la place du fichier de ce nom choisi avant. Pour lire les deux, donner un autre nom à l’un.`,
   typedGaveWay: 'Les fleurs tapées ont cédé la place à votre fichier de fleurs.',
   removed: (name: string): string => `${name} a été enlevé.`,
   unreadable: (name: string): string =>
-    `${name} ne peut pas être lu : le navigateur dit qu’il est verrouillé, déplacé ou que vous n’avez pas le droit de le lire. Le fermer dans les autres programmes, ou en enregistrer une copie, et le choisir de nouveau.`,
+    `${name} ne peut pas être lu : le navigateur dit qu’il est verrouillé, déplacé ou que vous n’avez pas le droit de le lire. Le fermer dans les autres programmes, ou en enregistrer une copie, et le choisir de nouveau.`,
   restarted: 'Les fichiers ont changé pendant le calcul, qui s’est donc arrêté et recommence.',
   readHeading: 'Ce qui a été lu',
   readSummary: 'Fichiers, colonnes et problèmes',
-  readRight: 'Est-ce juste ? Alors, lancer le calcul.',
+  readRight: 'Est-ce juste ? Alors, lancer le calcul.',
   workButton: 'Calculer',
   nothingToMend: 'Rien à corriger.',
   columnsSummary: 'Comment les colonnes ont été comprises',
@@ -145,35 +145,35 @@ export const OWN_SEASON = {
   columnsHeads: ['votre en-tête', 'lu comme'] as const,
   notUsed: 'pas utilisée',
   answerButton: 'Lire de nouveau avec ces réponses',
-  kindQuestion: (name: string): string => `Qu’est-ce que ${name} ?`,
-  columnQuestion: (column: string, name: string): string => `Quelle colonne de ${name} est ${column} ?`,
+  kindQuestion: (name: string): string => `Qu’est-ce que ${name} ?`,
+  columnQuestion: (column: string, name: string): string => `Quelle colonne de ${name} est ${column} ?`,
   noColumn: 'aucune d’elles',
   sameNames: (names: string): string =>
-    `Plusieurs cultivateurs utilisent les mêmes noms de plantes (${names}). Est-ce que ce sont les mêmes plantes ?`,
-  sameNo: 'Non : la plante de chaque cultivateur est une plante à part',
-  sameYes: 'Oui : la même plante, qui que ce soit qui la cultive',
+    `Plusieurs cultivateurs utilisent les mêmes noms de plantes (${names}). Est-ce que ce sont les mêmes plantes ?`,
+  sameNo: 'Non : la plante de chaque cultivateur est une plante à part',
+  sameYes: 'Oui : la même plante, qui que ce soit qui la cultive',
   workHeading: 'Calcul en cours',
   progressLabel: 'Où en est le calcul',
   cancelButton: 'Arrêter',
-  cancelled: 'Arrêté. Vos fichiers restent lus ; rien d’autre n’a été gardé.',
-  cancelledBefore: 'Arrêté. Vos fichiers restent lus, et le rapport d’avant est gardé.',
-  cancelledReading: 'Arrêté. Vos fichiers sont dans la liste ci-dessus ; ils n’ont pas été lus.',
+  cancelled: 'Arrêté. Vos fichiers restent lus ; rien d’autre n’a été gardé.',
+  cancelledBefore: 'Arrêté. Vos fichiers restent lus, et le bilan d’avant est gardé.',
+  cancelledReading: 'Arrêté. Vos fichiers sont dans la liste ci-dessus ; ils n’ont pas été lus.',
   readAgainButton: 'Les lire quand même',
   countsHeading: 'Première réponse, d’après les comptes seuls',
   countsMore:
-    'Ce sont les trois premières parties de votre bilan, autant que compter le permet. La comparaison à couples égaux, les âges, les couples et les tubes prennent plus de temps : le bilan entier prendra leur place.',
+    'Ce sont les trois premières parties de votre bilan, autant que compter le permet. La comparaison à couples égaux, les âges, les couples et les tubes prennent plus de temps : le bilan entier prendra leur place.',
   answerHeading: 'Votre saison',
   done: 'C’est fait. Votre bilan est ci-dessous.',
-  settingsSummary: 'Réglages : sur quoi repose la réponse',
-  worthLabel: 'Sur 100 fleurs, combien doivent nouer pour que cela en vaille la peine ?',
-  worthHint: 'Laissé vide : la moitié de ce que donne le pollen frais.',
+  settingsSummary: 'Réglages : sur quoi repose la réponse',
+  worthLabel: 'Sur 100 fleurs, combien doivent nouer pour que cela en vaille la peine ?',
+  worthHint: 'Laissé vide : la moitié de ce que donne le pollen frais.',
   useOnLabel: 'Jour où le pollen stocké doit servir',
-  useOnHint: 'Laissé vide : un an après la dernière pollinisation.',
-  endpointLegend: 'Qu’est-ce qui compte comme fruit ?',
+  useOnHint: 'Laissé vide : un an après la dernière pollinisation.',
+  endpointLegend: 'Qu’est-ce qui compte comme fruit ?',
   endpointInitial: 'Un fruit qui avait noué au contrôle',
   endpointFinal: 'Un fruit qui a été récolté',
   flowersLegend: 'Fleurs attendues la saison prochaine, plante par plante',
-  flowersHint: 'Laissé vide : en proportion des fleurs jusqu’ici.',
+  flowersHint: 'Laissé vide : en proportion des fleurs jusqu’ici.',
   flowersFromFile: 'Les fleurs de la saison prochaine sont prises de votre fichier.',
   againButton: 'Calculer avec ces réglages',
   wrongWorth: 'Combien doivent nouer demande un nombre au-dessus de 0 et au-dessous de 100.',
@@ -188,10 +188,10 @@ export const OWN_SEASON = {
   saveVials: 'Enregistrer les tubes, mis au propre',
   saved: (name: string): string => `${name} a été remis à votre navigateur pour l’enregistrer.`,
   fault: (cause: string): string =>
-    `Quelque chose a échoué dans fruitodds : ${cause}. C’est une faute du programme, pas de vos fichiers.`,
+    `Quelque chose a échoué dans fruitodds : ${cause}. C’est une faute du programme, pas de vos fichiers.`,
   promiseHeading: 'Où va votre fichier',
   promise: [
-    'Votre fichier est lu et calculé dans ce navigateur. Le programme de la page n’envoie rien et n’ouvre aucune autre page, et une règle dans la page fait refuser au navigateur les moyens habituels de charger ou d’envoyer quelque chose. La page ne garde rien : après l’avoir rechargée, ou quittée, vous choisissez de nouveau vos fichiers.',
-    'Cette règle lie cette page et rien de plus, et elle ne ferme pas tous les passages : un programme modifié pourrait encore ouvrir une autre adresse. Elle ne peut lier ni les extensions de votre navigateur, ni ceux qui le font, ni les autres programmes de cet ordinateur, et elle ne vaut pas dans une copie que quelqu’un a changée : prendre la page d’une source sûre. Ce que vous enregistrez est là où votre navigateur le met.',
+    'Votre fichier est lu et calculé dans ce navigateur. Le programme de la page n’envoie rien et n’ouvre aucune autre page, et une règle dans la page fait refuser au navigateur les moyens habituels de charger ou d’envoyer quelque chose. La page ne garde rien : après l’avoir rechargée, ou quittée, vous choisissez de nouveau vos fichiers.',
+    'Cette règle lie cette page et rien de plus, et elle ne ferme pas tous les passages : un programme modifié pourrait encore ouvrir une autre adresse. Elle ne peut lier ni les extensions de votre navigateur, ni ceux qui le font, ni les autres programmes de cet ordinateur, et elle ne vaut pas dans une copie que quelqu’un a changée : prendre la page d’une source sûre. Ce que vous enregistrez est là où votre navigateur le met.',
   ],
 } as const;

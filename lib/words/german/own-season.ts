@@ -166,7 +166,7 @@ export const OWN_SEASON = {
   endpointLegend: 'Was zählt als Frucht?',
   endpointInitial: 'Eine Frucht, die beim Nachsehen angesetzt hatte',
   endpointFinal: 'Eine Frucht, die geerntet wurde',
-  flowersLegend: 'Nächste Saison erwartete Blüten, Pflanze für Pflanze',
+  flowersLegend: 'Erwartete Blüten nächste Saison, Pflanze für Pflanze',
   flowersHint: 'Leer gelassen: im Verhältnis der bisherigen Blüten.',
   flowersFromFile: 'Die Blüten der nächsten Saison stehen in Ihrer Datei.',
   againButton: 'Mit diesen Einstellungen ausrechnen',

@@ -42,15 +42,15 @@ export const OWN_SETTINGS = {
     legend: 'Kreuzungen, die nächste Saison zu versuchen sind',
     first: 'Mutterpflanze',
     second: 'Pollenspender',
-    flowers: 'Wenigste Blüten',
+    flowers: 'Mindestens so viele Blüten',
     add: 'Diese Kreuzung aufnehmen',
     said: (names: string, flowers: number): string => `${names}: mindestens ${flowersIn(flowers)}`,
   },
   atMost: {
-    legend: 'Meiste Blüten für einen Pollenspender',
+    legend: 'Höchstzahl der Blüten für einen Pollenspender',
     first: 'Pollenspender',
     second: 'Auf welcher Mutterpflanze',
-    flowers: 'Meiste Blüten',
+    flowers: 'Höchstens so viele Blüten',
     add: 'Diese Grenze aufnehmen',
     said: (names: string, flowers: number): string => `${names}: höchstens ${flowersIn(flowers)}`,
   },
@@ -105,7 +105,7 @@ const REFUSALS: PageRefusals<FailureCode, FailureDetails> = {
   },
   fixes: {
     'wish-without-flowers':
-      'Unter „Nächste Saison erwartete Blüten“ sagen, was jede Pflanze bieten wird, oder den Wunsch herausnehmen.',
+      'Unter „Erwartete Blüten nächste Saison“ sagen, was jede Pflanze bieten wird, oder den Wunsch herausnehmen.',
     'wish-unclear': 'Einer der Pflanzen in der Tabelle einen anderen Namen geben.',
     'plant-unknown': 'Den Wunsch herausnehmen, und die Pflanze aus der Liste wählen.',
     'option-value': 'In der Datei der Einstellungen berichtigen, und diese Datei noch einmal wählen.',

@@ -43,12 +43,13 @@ export function pageFix({ code, details }: Problem, fix: string, fixes: PageFixe
 export function dateAnswers(
   { details }: Problem,
   name: (order: string | number) => string,
+  colon = ': ',
 ): (readonly [order: string, label: string])[] {
   const orders = [details.firstOrder, details.secondOrder].filter((order) => order !== undefined);
   const readings: readonly (string | number | undefined)[] = [details.first, details.second];
   return orders.map((order, i) => [
     String(order),
-    readings[i] === undefined ? name(order) : `${name(order)}: ${readings[i]}`,
+    readings[i] === undefined ? name(order) : name(order) + colon + readings[i],
   ]);
 }
 
