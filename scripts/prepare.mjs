@@ -209,29 +209,46 @@ async function exploreParts({ exploreScript, exploreWords }, languages) {
   return { script, said: Object.fromEntries(said) };
 }
 
-/** Builds what the pages with a script are made of, whatever the season, in some languages: all, where none are named. */
-export async function compilePages(codes) {
-  const part = (...names) => import(pathToFileURL(dist('lib', ...names)).href);
-  const [{ ownSeasonPage }, explore, { LANGUAGES, wordsIn }] = await Promise.all([
-    part('browser', 'build', 'own-season-page.js'),
-    part('browser', 'build', 'explore-script.js'),
-    part('words', 'languages.js'),
+/** Writes values as a module of that name beside the compiled notebooks. */
+function writePart(name, values) {
+  const lines = Object.entries(values).map(
+    ([key, value]) => `export const ${key} = ${JSON.stringify(value)};\n`,
+  );
+  writeFileSync(dist('reports', name), lines.join(''));
+}
+
+/** A module of the compiled library that builds a page with a script. */
+const pageBuilder = (name) => import(pathToFileURL(dist('lib', 'browser', 'build', name)).href);
+
+/** The words of some languages, by their codes; of all, where none are named. */
+async function wordsOfLanguages(codes) {
+  const { LANGUAGES, wordsIn } = await import(pathToFileURL(dist('lib', 'words', 'languages.js')).href);
+  return Promise.all((codes ?? LANGUAGES).map(wordsIn));
+}
+
+/** Builds the page for one's own season in some languages. */
+export async function compileOwnSeason(codes) {
+  const [{ ownSeasonPage }, { ownText }, languages] = await Promise.all([
+    pageBuilder('own-season-page.js'),
+    import(pathToFileURL(dist('lib', 'notebook', 'own-text.js')).href),
+    wordsOfLanguages(codes),
   ]);
-  const languages = await Promise.all((codes ?? LANGUAGES).map(wordsIn));
-  const [{ script, said }, ...pages] = await Promise.all([
-    exploreParts(explore, languages),
-    ...languages.map((words) => ownSeasonPage(dist(), words, '')),
-  ]);
-  const write = (name, values) => {
-    const lines = Object.entries(values).map(
-      ([key, value]) => `export const ${key} = ${JSON.stringify(value)};\n`,
-    );
-    writeFileSync(dist('reports', name), lines.join(''));
+  const build = async (words) => {
+    const { code } = words.languageWords;
+    const parts = await ownSeasonPage(dist(), words, await ownText(code));
+    writePart(ownSeasonPart(code), { parts });
   };
-  write(EXPLORE, { script, said });
-  pages.forEach((parts, at) => {
-    write(ownSeasonPart(languages[at].languageWords.code), { parts });
-  });
+  await Promise.all(languages.map(build));
+}
+
+async function compileExplore() {
+  const [builder, languages] = await Promise.all([pageBuilder('explore-script.js'), wordsOfLanguages()]);
+  writePart(EXPLORE, await exploreParts(builder, languages));
+}
+
+/** Builds what the pages with a script are made of, whatever the season, in every language. */
+async function compilePages() {
+  await Promise.all([compileOwnSeason(), compileExplore()]);
 }
 
 /** Compiles everything that dist/ holds; the exit status. */

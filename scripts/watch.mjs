@@ -2,7 +2,7 @@
 
 import { watch as watchFolder } from 'node:fs';
 import { join } from 'node:path';
-import { compilePages, notebookCompiler, root } from './prepare.mjs';
+import { compileOwnSeason, notebookCompiler, root } from './prepare.mjs';
 import { faultText, siteMaker, siteWriter, warmUp } from './render.mjs';
 
 /** Editors save in several steps: this many milliseconds without another change, and the file is taken for saved. */
@@ -81,7 +81,7 @@ async function siteBuilder(folder, api, { say, sayFault, now }) {
       await once(began);
       // The page for one's own season holds the season review too; bundling it takes longer than anybody wants to wait.
       if (names.some((name) => name.endsWith('season-review.md'))) {
-        await compilePages();
+        await compileOwnSeason(['en']);
         await once(began);
       }
     } catch (error) {

@@ -44,11 +44,7 @@ startPage(document.currentScript);`,
  * @param words of the language; nothing of another is in the page
  * @param ownText what the command takes for the own text of pages in that language
  */
-export async function ownSeasonPage(
-  folder: string,
-  words: Words,
-  ownText: string,
-): Promise<OwnSeasonParts> {
+export async function ownSeasonPage(folder: string, words: Words, ownText: string): Promise<OwnSeasonParts> {
   const { OWN_SEASON, languageWords } = words;
   const { title, description } = OWN_SEASON;
   const { page, worker } = await programs(folder, languageWords.code);
