@@ -1,11 +1,10 @@
-import { gunzipSync } from 'node:zlib';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { keptPieces } from '../../lib/browser/build/kept-pieces.ts';
 import { ownTextOf, piecesOf } from '../../lib/browser/own-pieces.ts';
-import { PROGRAMS_PARTED } from '../../lib/browser/starter.ts';
 import { phrasesIn } from '../../lib/notebook/leaks.ts';
 import { ownText } from '../../lib/notebook/own-text.ts';
 import { siteText } from './finished-pages.ts';
+import { unpackedPrograms } from './own-season-page.ts';
 
 describe('keptPieces', () => {
   it('keeps a text of our own once, and no code or text of others', () => {
@@ -21,10 +20,7 @@ describe('the page’s own text', () => {
   let text = '';
   let command = '';
   beforeAll(async () => {
-    const [packed = ''] = /H4sI[A-Za-z0-9+/=]+/.exec(siteText('your-own-season.html')) ?? [];
-    const [, worker = '', kept = ''] = gunzipSync(Buffer.from(packed, 'base64'))
-      .toString()
-      .split(PROGRAMS_PARTED);
+    const [, worker = '', kept = ''] = unpackedPrograms(siteText('your-own-season.html')).programs;
     program = worker;
     text = ownTextOf({ program, kept });
     command = await ownText();

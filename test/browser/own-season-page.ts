@@ -9,6 +9,7 @@ import { gunzipSync } from 'node:zlib';
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { PROGRAMS_PARTED } from '../../lib/browser/starter.ts';
+import { bytesOf } from '../../lib/browser/unpacked.ts';
 import { root, siteAddress } from './finished-pages.ts';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -60,8 +61,8 @@ export const done = (page: Page): Promise<unknown> =>
 /** What is packed in the page's own script: the page's program and its Worker's. */
 export function unpackedPrograms(text: string) {
   const script = text.slice(text.indexOf('<script>'));
-  const [packed = ''] = /H4sI[A-Za-z0-9+/=]+/.exec(script) ?? [];
-  const programs = gunzipSync(Buffer.from(packed, 'base64')).toString().split(PROGRAMS_PARTED);
+  const [, packed = ''] = /["'`]([^"'`]{100000,})["'`]/.exec(script) ?? [];
+  const programs = gunzipSync(bytesOf(packed)).toString().split(PROGRAMS_PARTED);
   return { script, packed, programs };
 }
 

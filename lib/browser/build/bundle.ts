@@ -4,6 +4,7 @@ import { gzipSync } from 'node:zlib';
 import { build, type Plugin } from 'esbuild';
 import type { Language } from '../../words/language.ts';
 import { WORDS_FOLDERS } from '../../words/languages.ts';
+import { DIGITS } from '../unpacked.ts';
 
 /** A bundle, and how many bytes of it come from each folder or package. */
 export interface Bundle {
@@ -87,5 +88,17 @@ export async function bundle(
 
 /** Text as `unpacked` takes it. */
 export function packed(text: string): string {
-  return gzipSync(text, { level: 9 }).toString('base64');
+  const bytes = gzipSync(text, { level: 9 });
+  let signs = '';
+  for (let i = 0; i < bytes.length; i += 4) {
+    const four = bytes.subarray(i, i + 4);
+    let number = [0, 1, 2, 3].reduce((sum, k) => 256 * sum + (four[k] ?? 0), 0);
+    let five = '';
+    for (let k = 0; k < 5; k += 1) {
+      five = DIGITS[number % 85]! + five;
+      number = Math.floor(number / 85);
+    }
+    signs += five.slice(0, four.length + 1);
+  }
+  return signs;
 }
