@@ -57,10 +57,15 @@ export const commandWords = {
   downloadLabel: (name: string): string => LABELS.get(name) ?? name,
 };
 
+/** What kind of file it is, by its columns. */
+export function fileKind(kind: string): string {
+  return kind === 'unknown' ? 'not one of our files' : kind;
+}
+
 /** What `check` says around what it found. */
 export const checkWords = {
   rows: ({ kind, rows, used, leftOut }: Pick<SeasonFile, 'kind' | 'rows' | 'used' | 'leftOut'>): string =>
-    `${kind === 'unknown' ? 'not one of our files' : kind}, ${counted(rows, 'row')}, ${wholeNumber(used)} used, ${wholeNumber(leftOut)} left out`,
+    `${fileKind(kind)}, ${counted(rows, 'row')}, ${wholeNumber(used)} used, ${wholeNumber(leftOut)} left out`,
   toMend: (fix: string): string => `To mend: ${fix}`,
   nothing: 'Nothing to mend.',
   errors: 'Errors: what they name is left out',

@@ -1,6 +1,7 @@
 /** What the season review says in its tables, folds and gaps; its sentences about the data stand in `review.ts`. */
 
 import type { FixedModel } from '../analysis/models.ts';
+import { fileKind } from './command.ts';
 import { counted } from './numbers.ts';
 
 /** Headings, captions and what stands where there is nothing to show. */
@@ -35,6 +36,7 @@ export const reviewPage = {
   settleCaption: 'Flowers that would settle it',
   filesCaption: 'Files that were read',
   fileColumns: ['File', 'Kind', 'Rows', 'SHA-256'],
+  fileKind,
   optionsFold: 'The options',
   optionsCaption: 'Options, as they were used',
   made: (version: string, files: number, rows: number): string =>

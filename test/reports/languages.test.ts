@@ -36,7 +36,7 @@ const SAYS: Readonly<
     banned: /significativ|demostrad|demuestra|valor(?:es)? p\b|ningún efecto/i,
   },
   fr: {
-    counts: /\d (?:sur|de ses) \d|aucune fleur|Sa seule fleur/u,
+    counts: /\d (?:\p{L}+ )?(?:sur|de ses) \d|aucune fleur|Sa seule fleur/u,
     rate: /peut-être [^)]*pour 100?\b/,
     likely: /(?<!\p{L})(?:très )?(?:peu )?probable(?!\p{L})/giu,
     numbered: /^[^.;|(]{0,40}\([^)]*\d+ pour 100?\)/,
@@ -178,6 +178,13 @@ describe('the French pages', () => {
       .flatMap(({ name, parts }) => parts.map((text) => ({ name, text })))
       .filter(({ text }) => !text.startsWith('Source') && faultsIn(text).length > 0);
     expect(faults).toEqual([]);
+  });
+
+  it('elide before a vowel also where a number’s words come in: « d’environ 8 pour 10 »', () => {
+    const parts = pages.get('fr')!.flatMap((page) => page.parts);
+    expect(parts.filter((text) => /d’environ \d/.test(text)).length).toBeGreaterThan(2);
+    const unelided = /(?<!\p{L})(?:de|que|le|la|se|ne) (?:environ|une?|aucune?|elles?|ils?|on)(?!\p{L})/u;
+    expect(parts.filter((text) => unelided.test(text))).toEqual([]);
   });
 });
 

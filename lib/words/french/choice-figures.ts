@@ -8,6 +8,7 @@ import {
   CANNOT_TELL,
   capitalised,
   counted,
+  countedOf,
   counts,
   inTen,
   joined,
@@ -34,8 +35,7 @@ export const pairsWords = {
   few: (fewest: number) => `Moins de ${fewest} fleurs : sans rang`,
   counted: 'compté',
   pooled: 'partagé avec ses parents',
-  shown: (drawn: number, all: number) =>
-    `${wholeNumber(drawn)} sur ${counted(all, 'couple')} dessinés ; tous au tableau`,
+  shown: (drawn: number, all: number) => `${countedOf(drawn, all, 'couple')} dessinés ; tous au tableau`,
   finding: (safest: PooledPair | undefined): string =>
     safest === undefined
       ? 'Les fleurs ne disent pas encore quel couple est le plus sûr.'
@@ -67,8 +67,7 @@ export const vialsWords = {
     `${capitalised(VERDICT_LABELS[standing])} : ${wholeNumber(vials)}`,
   name: ({ vial, pollenParent }: VialAdvice) => `${vial} · ${pollenParent}`,
   expected: ({ estimate }: Estimate) => (estimate === null ? CANNOT_TELL : inTen(estimate)),
-  shown: (drawn: number, all: number) =>
-    `${wholeNumber(drawn)} sur ${counted(all, 'tube')} dessinés ; tous au tableau`,
+  shown: (drawn: number, all: number) => `${countedOf(drawn, all, 'tube')} dessinés ; tous au tableau`,
   worth: (value: number) => `vaut une fleur : ${inTen(value)}`,
   finding: (tally: readonly (readonly [VialStanding, number])[], { value }: Worth): string => {
     const verdicts = joined(

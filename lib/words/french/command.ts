@@ -59,9 +59,14 @@ const KINDS: Readonly<Record<string, string>> = {
   flowers: 'fleurs attendues',
 };
 
+/** What kind of file it is. */
+export function fileKind(kind: string): string {
+  return KINDS[kind] ?? 'aucun de nos fichiers';
+}
+
 export const checkWords = {
   rows: ({ kind, rows, used, leftOut }: Pick<SeasonFile, 'kind' | 'rows' | 'used' | 'leftOut'>): string =>
-    `${KINDS[kind] ?? 'aucun de nos fichiers'}, ${counted(rows, 'ligne')}, ${wholeNumber(used)} utilisées, ${wholeNumber(leftOut)} écartées`,
+    `${fileKind(kind)}, ${counted(rows, 'ligne')}, ${wholeNumber(used)} ${used < 2 ? 'utilisée' : 'utilisées'}, ${wholeNumber(leftOut)} ${leftOut < 2 ? 'écartée' : 'écartées'}`,
   toMend: (fix: string): string => `À faire : ${fix}`,
   nothing: 'Rien à corriger.',
   errors: 'Erreurs : ce qu’elles nomment est écarté',

@@ -1,7 +1,7 @@
 /** Lengths of time in French. */
 import type { Estimate } from '../../proportions/interval.ts';
 import { type RoundLength, roundLength, wholeDays } from '../told/lengths.ts';
-import { CANNOT_TELL, counted, wholeNumber } from './numbers.ts';
+import { CANNOT_TELL, counted, elided, wholeNumber } from './numbers.ts';
 
 /** Below two, "an" stays singular in French: "1½ an". */
 const UNITS: Readonly<Record<RoundLength['unit'], (said: string) => string>> = {
@@ -34,7 +34,7 @@ function roundSaid(count: number): string | null {
 /** A length with its range. */
 export function daysWithRange(estimate: Estimate): string {
   const { lower, upper } = estimate;
-  if (estimate.estimate === null) return lower === null ? CANNOT_TELL : `plus de ${days(lower)}`;
+  if (estimate.estimate === null) return lower === null ? CANNOT_TELL : `plus ${elided('de', days(lower))}`;
   const said = roundSaid(estimate.estimate);
   const exact = exactDays(estimate.estimate);
   const range = dayRange(lower, upper);

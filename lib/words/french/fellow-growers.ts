@@ -1,7 +1,7 @@
 /** What the page for fellow growers says beside its prose. */
 import type { Settle } from '../../analysis/settle.ts';
 import type { Proportion } from '../../proportions/interval.ts';
-import { counted, counts, inTen, rateWithRange, wholeNumber } from './numbers.ts';
+import { chanceOf, counted, counts, rateWithRange, wholeNumber } from './numbers.ts';
 import { pollenOf } from './storage.ts';
 
 export const RANGE_CAPTION = 'Le même taux de peu et de beaucoup de fleurs, et aucune sur cinq';
@@ -34,7 +34,7 @@ export function couldBeSaid(overall: Proportion, level: number): string {
 
 /** How many flowers a split test takes. */
 export function splitTestSaid({ freshVersusStored, power, trueDifference }: Settle): string {
-  const found = `Si la vraie différence est de ${wholeNumber(10 * trueDifference)} pour 10 fleurs, l’essai en trouve une avec une chance de ${inTen(power)}.`;
+  const found = `Si la vraie différence est de ${wholeNumber(10 * trueDifference)} pour 10 fleurs, l’essai en trouve une avec ${chanceOf(power)}.`;
   const [first] = freshVersusStored;
   if (first === undefined || first.needed === null)
     return 'On ne peut pas encore dire combien de fleurs il faut : aucun pollen stocké n’a été utilisé cette saison. Quelques couples sont un début ; les fleurs de chaque saison s’ajoutent.';

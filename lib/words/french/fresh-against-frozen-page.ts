@@ -1,6 +1,6 @@
 /** What the page of fresh against stored pollen says. */
 import type { Estimate } from '../../proportions/interval.ts';
-import { CANNOT_TELL, capitalised, counts, decimal, wholeNumber } from './numbers.ts';
+import { CANNOT_TELL, capitalised, countedOf, decimal, wholeNumber } from './numbers.ts';
 import { pollenOf, storageLabel } from './storage.ts';
 
 type Share = readonly [some: number, all: number];
@@ -13,8 +13,8 @@ const KINDS = {
 
 export const freshAgainstFrozenPage = {
   work: (method: string, ofStored: Share, ofFresh: Share): string =>
-    `Parmi les couples qui ont eu du pollen frais : ${counts(...ofStored)} fleurs avec du ${pollenOf(method)} étaient sur des ` +
-    `couples difficiles, et ${counts(...ofFresh)} fleurs avec du pollen frais.`,
+    `Parmi les couples qui ont eu du pollen frais : ${countedOf(...ofStored, 'fleur')} avec du ${pollenOf(method)} étaient sur des ` +
+    `couples difficiles, et ${countedOf(...ofFresh, 'fleur')} avec du pollen frais.`,
   workCaption: 'Fleurs par sorte de couple et de pollen',
   workColumns: (method: string) => ['Couples', 'Pollen frais', capitalised(pollenOf(method))],
   kindOfPair: (kind: 'hard' | 'easy' | 'never', pairs: number): string =>
@@ -22,7 +22,7 @@ export const freshAgainstFrozenPage = {
   same: (method: string, pairs: number, better: number): string =>
     pairs === 0
       ? `Aucun couple n’a eu à la fois du pollen frais et du ${pollenOf(method)} : rien ne peut être comparé à couples égaux.`
-      : `${wholeNumber(pairs)} couples ont eu les deux sortes ; le pollen frais a pris plus souvent sur ${counts(better, pairs)} d’entre eux.`,
+      : `${wholeNumber(pairs)} couples ont eu les deux sortes ; le pollen frais a pris plus souvent sur ${countedOf(better, pairs, 'couple')}.`,
   noPairToDraw: 'Il n’y a pas de couple à dessiner.',
   drawing: 'Un cercle par couple : fruits pour 10 fleurs avec du pollen frais et avec du pollen stocké',
   freshAxis: ['pollen frais :', 'fruits pour 10 fleurs'],
@@ -30,7 +30,7 @@ export const freshAgainstFrozenPage = {
   label: (method: string): string =>
     `Pollen frais et ${pollenOf(method)} sur les couples qui ont eu les deux`,
   finding: (better: number, pairs: number): string =>
-    `Un cercle par couple, plus grand avec plus de fleurs. Sous la ligne tiretée le pollen frais a pris plus souvent : ${counts(better, pairs)} couples.`,
+    `Un cercle par couple, plus grand avec plus de fleurs. Sous la ligne tiretée le pollen frais a pris plus souvent : ${countedOf(better, pairs, 'couple')}.`,
   description:
     'Un cercle pour chaque couple qui a eu les deux sortes de pollen, et la ligne où les deux prendraient aussi bien.',
   sameCaption: 'Couples qui ont eu les deux sortes de pollen',

@@ -67,3 +67,18 @@ export function rateWithRange(proportion: Proportion): string {
 export function headed(head: string, text: string): string {
   return `${head} : ${text}`;
 }
+
+/** "4 couples sur 30": the noun stands with what is counted of all. */
+export function countedOf(part: number, all: number, noun: string, plural = `${noun}s`): string {
+  return `${counted(part, noun, plural)} sur ${wholeNumber(all)}`;
+}
+
+/** "d’environ 8", "de moins de 1", "qu’environ 3 mois": a word before what may begin with a vowel. */
+export function elided(word: 'de' | 'que', said: string): string {
+  return /^[aeiou]/.test(said) ? `${word.slice(0, -1)}’${said}` : `${word} ${said}`;
+}
+
+/** "une chance d’environ 8 pour 10". */
+export function chanceOf(probability: number): string {
+  return `une chance ${elided('de', inTen(probability))}`;
+}

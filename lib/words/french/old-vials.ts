@@ -9,8 +9,9 @@ import {
   vialAges,
   vialsThat,
 } from '../told/vials.ts';
+import { daySaid } from './dates.ts';
 import { days } from './durations.ts';
-import { CANNOT_TELL, counted, counts, joined, likely, rate, wholeNumber } from './numbers.ts';
+import { CANNOT_TELL, counted, countedOf, counts, joined, likely, rate, wholeNumber } from './numbers.ts';
 import { storageLabel } from './storage.ts';
 import { recordSaid, VERDICT_LABELS } from './vial-verdicts.ts';
 
@@ -21,7 +22,7 @@ export function oldVialsAnswer(vials: readonly VialAdvice[], useOn: string | nul
     return `Aucun tube n’a pu être jugé : il n’y a pas d’âge à dire.${emptySaid(vials)}`;
   const { oldest, old, tried, all } = ages;
   return (
-    `${counts(old, all)} tubes auront plus d’un an le ${useOn} ; le plus vieux est ${oldest.vial} (${oldest.pollenParent}), ` +
+    `${countedOf(old, all, 'tube')} ${old < 2 ? 'aura' : 'auront'} plus d’un an le ${daySaid(useOn)} ; le plus vieux est ${oldest.vial} (${oldest.pollenParent}), ` +
     `${days(oldest.ageDays)}. ${counts(tried, all)} ont des fleurs à eux pour en juger ; les autres sont jugés par ` +
     `leur père, leur âge et la façon dont ils ont été gardés.${emptySaid(vials)}`
   );

@@ -52,8 +52,8 @@ export function selfIndexesSaid(compatibility: Pick<Compatibility, 'selfIncompat
   const all = ofAllPlants(compatibility);
   if (all === undefined || all.selfOverCross.estimate === null) return '';
   return (
-    `Deux indices d’auto-incompatibilité sont en usage : 1 − soi ÷ croisé = ${indexed(all.oneMinusSelfOverCross)} ; ` +
-    `soi ÷ croisé = ${indexed(all.selfOverCross)}.`
+    `Deux indices d’auto-incompatibilité sont en usage : 1 − autofécondé ÷ croisé = ${indexed(all.oneMinusSelfOverCross)} ; ` +
+    `autofécondé ÷ croisé = ${indexed(all.selfOverCross)}.`
   );
 }
 

@@ -11,7 +11,7 @@ import {
   roundSeeds,
 } from '../told/mixes.ts';
 import { pairName } from './choice-figures.ts';
-import { counted, counts, joined, likely, wholeNumber } from './numbers.ts';
+import { counted, countedOf, counts, joined, likely, wholeNumber } from './numbers.ts';
 import { reasonSentence } from './reasons.ts';
 
 export { crossesTried, namedOf } from '../told/mixes.ts';
@@ -74,7 +74,7 @@ export function planNotes(plan: NextSeason): readonly string[] {
   return [
     ...plan.unmet.map(
       (wanted) =>
-        `${pairName(wanted)} reçoit ${counts(wanted.planned, wanted.flowers)} fleurs souhaitées${limitSaid(wanted)}. ${reasonSentence(wanted.because)}`,
+        `${pairName(wanted)} reçoit ${countedOf(wanted.planned, wanted.flowers, 'fleur souhaitée', 'fleurs souhaitées')}${limitSaid(wanted)}. ${reasonSentence(wanted.because)}`,
     ),
     ...idleSaid(plan),
     ...(plan.blankDoses.length === 0
@@ -97,7 +97,9 @@ function limitSaid({ because, expected, possible, seedParent }: NextSeason['unme
 
 function idleSaid(plan: NextSeason): string[] {
   const idle = idleFlowers(plan);
-  return idle === 0 ? [] : [`Pour ${counts(idle, plan.flowers)} fleurs il ne reste pas de pollen à donner.`];
+  return idle === 0
+    ? []
+    : [`Pour ${countedOf(idle, plan.flowers, 'fleur')} il ne reste pas de pollen à donner.`];
 }
 
 function newPlantsSaid({ newSeedParents, newPollenParents }: NextSeason): string[] {

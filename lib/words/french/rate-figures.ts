@@ -170,7 +170,7 @@ export function agesSaid(storage: string, bands: readonly AgeBand[]): string {
   const seen = agesTold(bands).map(
     (band) => `${counts(band.fruits, band.flowers)} à l’âge de ${ageBandLabel(band)}`,
   );
-  return seen.length === 0 ? pollenOf(storage) : `${pollenOf(storage)} : ont noué ${joined(seen)}`;
+  return seen.length === 0 ? pollenOf(storage) : `${pollenOf(storage)} : ${joined(seen)} ont noué`;
 }
 
 export const ageWords = {
@@ -187,7 +187,7 @@ export const ageWords = {
     `${inTen(old.estimate)} à ${days(old.ageDays)}, le plus vieux essayé.`,
   description: (storage: string): string =>
     `Une courbe de la nouaison estimée du ${pollenOf(storage)} selon l’âge, avec une bande pour sa fourchette et des lignes fines pour ` +
-    'd’autres courbes aussi probables, sur les taux comptés par âge, chacun en point avec sa fourchette. Elle s’arrête à l’âge le plus vieux essayé.',
+    'd’autres courbes aussi probables, sur les taux comptés par âge, chacun en point avec sa fourchette. Elle s’arrête au plus grand âge essayé.',
   cells: (band: AgeBand): readonly string[] => [
     storageLabel(band.storage),
     ageBandLabel(band),

@@ -1,5 +1,6 @@
 /** What the season review says beside its sentences: captions, headings of tables, folds. */
 import type { FixedModel } from '../../analysis/models.ts';
+import { fileKind } from './command.ts';
 import { counted } from './numbers.ts';
 
 export const reviewPage = {
@@ -35,6 +36,7 @@ export const reviewPage = {
   settleCaption: 'Les fleurs qui trancheraient',
   filesCaption: 'Fichiers lus',
   fileColumns: ['Fichier', 'Sorte', 'Lignes', 'SHA-256'],
+  fileKind,
   optionsFold: 'Les options',
   optionsCaption: 'Options, telles qu’elles ont servi',
   made: (version: string, files: number, rows: number): string =>

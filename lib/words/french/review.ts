@@ -8,8 +8,20 @@ import type { VialAdvice } from '../../decisions/vials.ts';
 import { FEWEST_RANKED, flowersRead, methodsInOrder, safestPair, verdictTally } from '../told/review.ts';
 import { type VialStanding, vialsThat } from '../told/vials.ts';
 import { pairName } from './choice-figures.ts';
+import { daySaid } from './dates.ts';
 import { days, daysWithRange } from './durations.ts';
-import { capitalised, counted, counts, difference, inTen, joined, rate, wholeNumber } from './numbers.ts';
+import {
+  capitalised,
+  counted,
+  countedOf,
+  counts,
+  difference,
+  elided,
+  inTen,
+  joined,
+  rate,
+  wholeNumber,
+} from './numbers.ts';
 import { agesSaid } from './rate-figures.ts';
 import { pollenOf, storageLabel } from './storage.ts';
 
@@ -59,7 +71,7 @@ export function tookMeans({ provenance }: Pick<Analysis, 'provenance'>): string 
 /** How many rows were used. */
 export function rowsAnswer({ rows }: Pick<Analysis, 'rows'>): string {
   const { read, used, leftOut, byReason } = rows;
-  const start = `${wholeNumber(used)} sur ${counted(read, 'ligne')} ${used < 2 ? 'a servi' : 'ont servi'}`;
+  const start = `${countedOf(used, read, 'ligne')} ${used < 2 ? 'a servi' : 'ont servi'}`;
   if (leftOut === 0) return `${start} : aucune n’est laissée de côté.`;
   return `${start} ; ${wholeNumber(leftOut)} ${leftOut === 1 ? 'est laissée' : 'sont laissées'} de côté pour ${counted(byReason.length, 'raison')}.`;
 }
@@ -83,9 +95,9 @@ export function lostTagsSaid({ raw }: Pick<Analysis, 'raw'>): string {
 /** Stored against fresh pollen, over all flowers and like for like. */
 export function storedAnswer(entry: FreshVersusStored): string {
   const { storage, fresh, stored } = entry;
-  const start = `${capitalised(pollenOf(storage))} : ont noué ${counts(stored.fruits, stored.flowers)}`;
+  const start = `${capitalised(pollenOf(storage))} : ${counts(stored.fruits, stored.flowers)} ${stored.fruits < 2 ? 'a' : 'ont'} noué`;
   if (fresh.flowers === 0) return `${start} ; il n’y a pas de pollen frais à quoi comparer.`;
-  const both = `${start}, pollen frais ${counts(fresh.fruits, fresh.flowers)}`;
+  const both = `${start}, pollen frais : ${counts(fresh.fruits, fresh.flowers)}`;
   if (entry.adjusted.estimate === null) {
     return `${both}${whyNotLikeForLike(entry)}`;
   }
@@ -136,9 +148,9 @@ function fadingSaid(half: HalfAge, oldest: string): string {
     return `il n’a été essayé qu’à un âge ou d’un seul tube : on ne peut pas encore dire à quelle vitesse il décline ; le plus vieux essayé avait ${oldest}.`;
   }
   if (lower < oldestAgeDays!) {
-    return `quand sa nouaison tombe de moitié, on ne peut pas encore le dire : après plus de ${days(lower)}, et aucun n’était plus vieux que ${oldest}.`;
+    return `quand sa nouaison tombe de moitié, on ne peut pas encore le dire : après plus ${elided('de', days(lower))}, et aucun n’était plus vieux ${elided('que', oldest)}.`;
   }
-  return `sa nouaison n’était pas tombée de moitié à l’âge le plus vieux essayé, ${oldest}, et rien n’est connu au-delà.`;
+  return `sa nouaison n’était pas tombée de moitié au plus grand âge essayé, ${oldest}, et rien n’est connu au-delà.`;
 }
 
 /** The safest pair by its cautious end. */
@@ -147,7 +159,7 @@ export function pairsAnswer(pairs: readonly PooledPair[]): string {
   const unranked =
     few === 0
       ? ''
-      : ` ${wholeNumber(few)} sur ${counted(pairs.length, 'couple')} ${few === 1 ? 'a' : 'ont'} moins de ${FEWEST_RANKED} fleurs : trop peu pour un rang.`;
+      : ` ${countedOf(few, pairs.length, 'couple')} ${few === 1 ? 'a' : 'ont'} moins de ${FEWEST_RANKED} fleurs : trop peu pour un rang.`;
   if (safest === undefined) return `Les fleurs ne disent pas encore quel couple est le plus sûr.${unranked}`;
   return (
     `Le couple le plus sûr est ${pairName(safest)} : ${counts(safest.fruits, safest.flowers)} ont noué ` +
@@ -158,7 +170,7 @@ export function pairsAnswer(pairs: readonly PooledPair[]): string {
 function basisSaid({ basis }: PooledPair): string {
   return basis.storage === 'fresh'
     ? 'avec du pollen frais'
-    : `avec du ${pollenOf(basis.storage)} de ${days(basis.ageDays)}`;
+    : `avec du ${pollenOf(basis.storage)} ${elided('de', days(basis.ageDays))}`;
 }
 
 /** Verdicts, the day they are for, and what is worth a flower. */
@@ -169,7 +181,7 @@ export function vialsAnswer({
 }: Pick<Analysis, 'vials' | 'worth' | 'provenance'>): string {
   if (vials.length === 0) return 'Aucun fichier de tubes n’a été donné : il n’y en a aucun à juger.';
   const { useOn } = provenance.options;
-  return `${verdictCounts(vials)} Jugés pour une utilisation le ${useOn} : ${worthSaid(worth)}`;
+  return `${verdictCounts(vials)} Jugés pour une utilisation ${useOn === null ? 'à un jour inconnu' : `le ${daySaid(useOn)}`} : ${worthSaid(worth)}`;
 }
 
 function worthSaid(worth: Analysis['worth']): string {

@@ -7,9 +7,11 @@ import type { SeasonChange, Seasons } from '../../analysis/seasons.ts';
 import type { Wave } from '../../analysis/waves.ts';
 import type { Estimate } from '../../proportions/interval.ts';
 import { pointOf, turned, withinOne } from '../told/estimates.ts';
+import { daySaid } from './dates.ts';
 import {
   capitalised,
   counted,
+  countedOf,
   counts,
   difference,
   joined,
@@ -27,10 +29,10 @@ const MOST_METHODS = 2;
 
 function daysToLook(looks: readonly Look[]): string {
   if (looks.length > MOST_DAYS) {
-    return `regarder du ${looks[0]!.lookOn} au ${looks.at(-1)!.lookOn}, chacune à ses deux semaines`;
+    return `regarder du ${daySaid(looks[0]!.lookOn)} au ${daySaid(looks.at(-1)!.lookOn)}, chacune à ses deux semaines`;
   }
   const days = looks.map(({ lookOn, flowers }) =>
-    looks.length === 1 ? `le ${lookOn}` : `${counted(flowers, 'fleur')} le ${lookOn}`,
+    looks.length === 1 ? `le ${daySaid(lookOn)}` : `${counted(flowers, 'fleur')} le ${daySaid(lookOn)}`,
   );
   return `regarder ${joined(days)}`;
 }
@@ -43,7 +45,7 @@ export function pendingSaid({ flowers, due, looks, awaitingHarvest, asOf }: Pend
   const now =
     due === 0
       ? ''
-      : ` ${wholeNumber(due)} ${due === 1 ? 'pouvait' : 'pouvaient'} être vues le ${asOf} : regarder maintenant.`;
+      : ` ${wholeNumber(due)} ${due === 1 ? 'pouvait' : 'pouvaient'} être ${due === 1 ? 'vue' : 'vues'} le ${daySaid(asOf ?? '')} : regarder maintenant.`;
   const later = coming.length === 0 ? '' : ` ${capitalised(daysToLook(coming))}.`;
   const marked = flowers === 1 ? 'fleur est marquée' : 'fleurs sont marquées';
   return `${hanging}${wholeNumber(flowers)} ${marked} comme trop jeune${flowers === 1 ? '' : 's'} pour le dire.${now}${later}`;
@@ -79,7 +81,9 @@ export function controlsSaid({ unpollinated, selfed, corrected }: Controls): str
   if (parts.length === 0) return '';
   const effects = corrected.filter(({ control }) => control === 'unpollinated').slice(0, MOST_METHODS);
   const less =
-    effects.length === 0 ? '' : ` Moins ce qui noue sans pollen : ${joined(effects.map(correctedSaid))}.`;
+    effects.length === 0
+      ? ''
+      : ` Déduction faite de ce qui noue sans pollen : ${joined(effects.map(correctedSaid))}.`;
   return `Fleurs témoins qui ont noué : ${joined(parts)}.${less}`;
 }
 
@@ -90,7 +94,7 @@ function correctedSaid({ storage, corrected }: CorrectedRate): string {
 /** Initial and final fruit set. */
 export function fruitSetSaid({ initial, final, kept, harvestsRecorded }: FruitSet): string {
   if (initial.flowers === 0) return '';
-  const start = `Au contrôle ${counts(initial.fruits, initial.flowers)} fleurs avaient noué (nouaison initiale)`;
+  const start = `Au contrôle ${countedOf(initial.fruits, initial.flowers, 'fleur')} ${initial.fruits < 2 ? 'avait' : 'avaient'} noué (nouaison initiale)`;
   const end = harvestsRecorded ? 'sont arrivées à la récolte' : 'n’avaient pas perdu leur fruit';
   const rest =
     kept.flowers === 0
@@ -107,7 +111,7 @@ export function seasonChangeSaid({ changes }: Seasons): string {
 
 function changeSaid({ from, to, earlier, later, difference: gap, likeForLike }: SeasonChange): string {
   const start =
-    `En ${from} ${counts(earlier.fruits, earlier.flowers)} ont noué, en ${to} ${counts(later.fruits, later.flowers)} : ` +
+    `En ${from}, ${counts(earlier.fruits, earlier.flowers)} ont noué ; en ${to}, ${counts(later.fruits, later.flowers)} : ` +
     `${difference(turned(gap))} par rapport à la saison d’avant`;
   if (likeForLike.estimate === null) {
     return `${start}. Trop peu de couples ont eu la même sorte de pollen dans les deux saisons pour dire si cela vient de la saison ou des couples.`;

@@ -2,7 +2,7 @@
 import type { PairSettling, Settle, StorageSettling } from '../../analysis/settle.ts';
 import { MOST_ROWS, methodsByReach, nearest, type Reach, within } from '../told/settling.ts';
 import { pairName } from './choice-figures.ts';
-import { CANNOT_TELL, counted, inTen, joined, wholeNumber } from './numbers.ts';
+import { CANNOT_TELL, chanceOf, counted, countedOf, joined, wholeNumber } from './numbers.ts';
 import { pollenOf } from './storage.ts';
 
 /** For pollen, vials and pairs, in this order. */
@@ -53,7 +53,7 @@ function vialsSaid({ vials }: Settle): string {
   const start = `Pour savoir par ses seules fleurs si un tube mérite d’être gardé, il en faut ${wholeNumber(first.needed)}`;
   return reachable === 0
     ? `${start} : hors de portée pour chaque tube, par ses doses ou par les fleurs de deux saisons.`
-    : `${start} : à portée pour ${wholeNumber(reachable)} sur ${counted(vials.length, 'tube')}.`;
+    : `${start} : à portée pour ${countedOf(reachable, vials.length, 'tube')}.`;
 }
 
 function pairsSaid({ pairs }: Settle): string {
@@ -64,14 +64,14 @@ function pairsSaid({ pairs }: Settle): string {
   if (reachable.length === 0) return `${start} : plus que deux saisons n’en offrent sur aucune plante mère.`;
   const named = nearest(reachable).map(pairName);
   const names = reachable.length > MOST_ROWS ? `, au plus près ${joined(named)}` : ` : ${joined(named)}`;
-  return `${start}, à portée pour ${wholeNumber(reachable.length)} sur ${pairs.length} couples${names}.`;
+  return `${start}, à portée pour ${countedOf(reachable.length, pairs.length, 'couple')}${names}.`;
 }
 
 /** What "settled" and "out of reach" mean. */
 export function settledMeans({ power, trueDifference, seasonFlowers }: Settle): string {
   return (
     `« Trancher » veut dire : si la vraie différence est de ${wholeNumber(trueDifference * 10)} pour 10 fleurs, autant de fleurs ` +
-    `montrent qu’il y en a une avec une chance de ${inTen(power)}. Ce nombre ne dépend pas de ce que cette saison a montré par hasard. ` +
+    `montrent qu’il y en a une avec ${chanceOf(power)}. Ce nombre ne dépend pas de ce que cette saison a montré par hasard. ` +
     `« Hors de portée » veut dire plus que les fleurs de deux saisons (une saison en offre ${wholeNumber(seasonFlowers)}).`
   );
 }

@@ -3,20 +3,14 @@ import type { SheetFlower } from '../../decisions/crossing-sheet.ts';
 import type { Mix } from '../../decisions/mix.ts';
 import { crossesUnmet } from '../told/sheet.ts';
 import { pairName } from './choice-figures.ts';
+import { daySaid } from './dates.ts';
 import { counted, joined } from './numbers.ts';
 import { mixGives, mixLabel } from './plan.ts';
 import { storageLabel } from './storage.ts';
 
-const MONTHS = [
-  ...['janvier', 'février', 'mars', 'avril', 'mai', 'juin', 'juillet', 'août', 'septembre', 'octobre'],
-  ...['novembre', 'décembre'],
-] as const;
-
 /** "12 juin 2027", "1er juin 2027". */
 export function morningSaid(morning: string | null): string {
-  if (morning === null) return 'N’importe quel matin';
-  const [year, month, day] = morning.split('-').map(Number);
-  return `${day === 1 ? '1er' : day} ${MONTHS[month! - 1]} ${year}`;
+  return morning === null ? 'N’importe quel matin' : daySaid(morning);
 }
 
 /** Which pollen to take: fresh, or a vial to thaw. */

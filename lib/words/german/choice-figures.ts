@@ -5,8 +5,18 @@ import type { Worth } from '../../analysis/worth.ts';
 import type { VialAdvice } from '../../decisions/vials.ts';
 import type { Estimate } from '../../proportions/interval.ts';
 import { standingOf, type VialStanding } from '../told/vials.ts';
-import { daysIn, pairsIn, vialsIn } from './nouns.ts';
-import { CANNOT_TELL, capitalised, counts, inTen, joined, likely, rate, wholeNumber } from './numbers.ts';
+import { daysIn, vialsIn } from './nouns.ts';
+import {
+  CANNOT_TELL,
+  capitalised,
+  counted,
+  counts,
+  inTen,
+  joined,
+  likely,
+  rate,
+  wholeNumber,
+} from './numbers.ts';
 import { pollenOf, storageLabel } from './storage.ts';
 import { VERDICT_LABELS } from './vial-verdicts.ts';
 
@@ -26,7 +36,7 @@ export const pairsWords = {
   counted: 'gezählt',
   pooled: 'mit den Eltern geschätzt',
   shown: (drawn: number, all: number) =>
-    `${wholeNumber(drawn)} von ${pairsIn(all)} gezeichnet; alle in der Tabelle`,
+    `${wholeNumber(drawn)} von ${counted(all, 'Paar', 'Paaren')} gezeichnet; alle in der Tabelle`,
   finding: (safest: PooledPair | undefined): string =>
     safest === undefined
       ? `Welches Paar das sicherste ist, ist aus den Blüten ${CANNOT_TELL}.`

@@ -61,9 +61,14 @@ const KINDS: Readonly<Record<string, string>> = {
   flowers: 'erwartete Blüten',
 };
 
+/** Welcher Art eine Datei ist. */
+export function fileKind(kind: string): string {
+  return KINDS[kind] ?? 'keine unserer Dateien';
+}
+
 export const checkWords = {
   rows: ({ kind, rows, used, leftOut }: Pick<SeasonFile, 'kind' | 'rows' | 'used' | 'leftOut'>): string =>
-    `${KINDS[kind] ?? 'keine unserer Dateien'}, ${rowsIn(rows)}, ${wholeNumber(used)} verwendet, ${wholeNumber(leftOut)} ausgelassen`,
+    `${fileKind(kind)}, ${rowsIn(rows)}, ${wholeNumber(used)} verwendet, ${wholeNumber(leftOut)} ausgelassen`,
   toMend: (fix: string): string => `Abhilfe: ${fix}`,
   nothing: 'Nichts zu beheben.',
   errors: 'Fehler: was sie nennen, ist ausgelassen',

@@ -1,6 +1,7 @@
 /** Was der Saisonbericht in Tabellen, Falten und Lücken sagt. */
 
 import type { FixedModel } from '../../analysis/models.ts';
+import { fileKind } from './command.ts';
 import { flowersIn } from './nouns.ts';
 import { counted } from './numbers.ts';
 
@@ -35,6 +36,7 @@ export const reviewPage = {
   settleCaption: 'Blüten, die es klären würden',
   filesCaption: 'Gelesene Dateien',
   fileColumns: ['Datei', 'Art', 'Zeilen', 'SHA-256'],
+  fileKind,
   optionsFold: 'Die Optionen',
   optionsCaption: 'Optionen, wie sie verwendet wurden',
   made: (version: string, files: number, rows: number): string =>
@@ -43,7 +45,7 @@ export const reviewPage = {
 
 const METHODS: Readonly<Record<NonNullable<FixedModel['method']>, string>> = {
   firth: 'mit Firths bestrafter Likelihood',
-  'maximum-likelihood': 'mit größter Likelihood',
+  'maximum-likelihood': 'nach Maximum-Likelihood',
 };
 
 export const workingPage = {
@@ -51,19 +53,19 @@ export const workingPage = {
   span: (lower: string, upper: string): string => `${lower} bis ${upper}`,
   textbookFold: 'Das Lehrbuchmodell, für Statistiker',
   textbookCaption: ({ method, flowers }: Pick<FixedModel, 'method' | 'flowers'>): string =>
-    `Logistische Regression ${METHODS[method ?? 'maximum-likelihood']}, Logit-Skala, ${flowersIn(flowers)}, ohne Vorannahmen`,
+    `Logistische Regression ${METHODS[method ?? 'maximum-likelihood']}, Logit-Skala, ${flowersIn(flowers)}, ohne Prior-Verteilungen`,
   textbookColumns: ['Term', 'Schätzung', 'Spanne', 'p'],
   fit: (auc: string, brier: string): string =>
     `Güte der Anpassung: Fläche unter der ROC-Kurve ${auc}, Brier-Wert ${brier}. Hier gelten alle Blüten als gleich, darum ist dieses ` +
     'Modell mit dem Paar vermengt; es steht zum Vergleich da, nicht zum Entscheiden.',
   spreadsFold: 'Wie sehr sich Pflanzen, Paare und Morgen unterscheiden',
   spreadsCaption: (flowers: number): string =>
-    `Gekreuzte zufällige Effekte, Logit-Skala, ${flowersIn(flowers)}, ohne Vorannahmen`,
+    `Gekreuzte zufällige Effekte, Logit-Skala, ${flowersIn(flowers)}, ohne Prior-Verteilungen`,
   spreadColumns: ['Zwischen', 'Standardabweichung'],
   spreadsTooSmall:
     'Nach Laplaces Näherung, die diese Streuungen zu klein macht, wo Paare wenige Blüten haben: die Varianzen kamen bei den ' +
     'Salamanderpaarungen von McCullagh und Nelder (1989) um etwa 15 von je 100 zu klein heraus.',
   priorsFold: 'Die Annahmen, als Zahlen',
-  priorsCaption: 'Vorannahmen, Logit-Skala',
+  priorsCaption: 'Prior-Verteilungen, Logit-Skala',
   priorColumns: ['Für', 'Art', 'Mitte', 'Streuung'],
 };

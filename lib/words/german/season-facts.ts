@@ -105,7 +105,7 @@ export function seasonChangeSaid({ changes }: Seasons): string {
 
 function changeSaid({ from, to, earlier, later, difference: gap, likeForLike }: SeasonChange): string {
   const start =
-    `In der Saison ${from} haben ${counts(earlier.fruits, earlier.flowers)} angesetzt, in ${to} ` +
+    `In der Saison ${from} haben ${counts(earlier.fruits, earlier.flowers)} angesetzt, in der Saison ${to} waren es ` +
     `${counts(later.fruits, later.flowers)}: ${difference(turned(gap))} als in der Saison davor`;
   if (likeForLike.estimate === null) {
     return `${start}. Zu wenige Paare bekamen in beiden Saisons dieselbe Art von Pollen, um zu sagen, ob es an der Saison oder an den Paaren lag.`;

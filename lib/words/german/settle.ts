@@ -55,7 +55,7 @@ function vialsSaid({ vials }: Settle): string {
   if (first.needed === null)
     return 'Für ein Röhrchen lässt es sich erst sagen, wenn bekannt ist, welcher Fruchtansatz eine Blüte wert ist.';
   const reachable = vials.filter(within).length;
-  const start = `Um allein aus den eigenen Blüten zu wissen, ob ein Röhrchen das Behalten wert ist, braucht es ${wholeNumber(first.needed)} davon`;
+  const start = `Um allein aus den eigenen Blüten zu wissen, ob es sich lohnt, ein Röhrchen zu behalten, braucht es ${wholeNumber(first.needed)} davon`;
   return reachable === 0
     ? `${start}: außer Reichweite für jedes Röhrchen, nach seinen Dosen oder den Blüten zweier Saisons.`
     : `${start}: in Reichweite für ${wholeNumber(reachable)} von ${vialsIn(vials.length)}.`;

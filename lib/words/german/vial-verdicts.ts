@@ -4,7 +4,7 @@ import type { NextTest, TestValue } from '../../decisions/next-test.ts';
 import type { VialAdvice, VialVerdict } from '../../decisions/vials.ts';
 import { standingOf, type VialStanding } from '../told/vials.ts';
 import { flowersIn, fruitsIn } from './nouns.ts';
-import { inTen, joined, likely } from './numbers.ts';
+import { inTen, likely } from './numbers.ts';
 import { reasonSentence } from './reasons.ts';
 
 type Reason = (then: string, yearLater: string) => string;
@@ -37,7 +37,7 @@ const WITHOUT_NUMBER: Readonly<Record<string, string>> = {
 export function recordSaid({ fruits, flowers }: Pick<VialAdvice, 'fruits' | 'flowers'>): string {
   if (flowers === 0) return 'Bisher keine eigene Blüte';
   if (flowers === 1) return `Die eine eigene Blüte hat ${fruits === 1 ? '' : 'nicht '}angesetzt`;
-  return `${fruits} von ${flowers} eigenen Blüten haben angesetzt`;
+  return `${fruits} von ${flowers} eigenen Blüten ${fruits === 1 ? 'hat' : 'haben'} angesetzt`;
 }
 
 function emptySaid(advice: VialAdvice): string {
@@ -63,7 +63,9 @@ export function vialReason(advice: VialAdvice): string {
 
 function outcomesSaid({ flowers, outcomes }: TestValue, now: VialVerdict): string {
   const other = outcomes.filter(({ verdict }) => verdict !== now);
-  return joined(other.map(({ fruits, verdict }) => `${VERDICT_LABELS[verdict]}, ${ifTake(fruits, flowers)}`));
+  return other
+    .map(({ fruits, verdict }) => `${VERDICT_LABELS[verdict]}, ${ifTake(fruits, flowers)}`)
+    .join('; ');
 }
 
 function ifTake(fruits: number, flowers: number): string {

@@ -59,9 +59,14 @@ const KINDS: Readonly<Record<string, string>> = {
   flowers: 'flores previstas',
 };
 
+/** What kind of file it is. */
+export function fileKind(kind: string): string {
+  return KINDS[kind] ?? 'ninguno de nuestros archivos';
+}
+
 export const checkWords = {
   rows: ({ kind, rows, used, leftOut }: Pick<SeasonFile, 'kind' | 'rows' | 'used' | 'leftOut'>): string =>
-    `${KINDS[kind] ?? 'ninguno de nuestros archivos'}, ${counted(rows, 'fila', 'filas')}, ${wholeNumber(used)} usadas, ${wholeNumber(leftOut)} fuera`,
+    `${fileKind(kind)}, ${counted(rows, 'fila', 'filas')}, ${wholeNumber(used)} ${used === 1 ? 'usada' : 'usadas'}, ${wholeNumber(leftOut)} fuera`,
   toMend: (fix: string): string => `Remedio: ${fix}`,
   nothing: 'Nada que corregir.',
   errors: 'Errores: lo que nombran queda fuera',

@@ -1,6 +1,7 @@
 /** What the season review says in its tables, folds and gaps. */
 
 import type { FixedModel } from '../../analysis/models.ts';
+import { fileKind } from './command.ts';
 import { filesIn, flowersIn, rowsIn } from './nouns.ts';
 
 export const reviewPage = {
@@ -34,6 +35,7 @@ export const reviewPage = {
   settleCaption: 'Flores que lo aclararían',
   filesCaption: 'Archivos que se leyeron',
   fileColumns: ['Archivo', 'Tipo', 'Filas', 'SHA-256'],
+  fileKind,
   optionsFold: 'Las opciones',
   optionsCaption: 'Opciones, tal como se usaron',
   made: (version: string, files: number, rows: number): string =>

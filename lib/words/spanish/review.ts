@@ -71,7 +71,7 @@ export function tookMeans({ provenance }: Pick<Analysis, 'provenance'>): string 
 
 export function rowsAnswer({ rows }: Pick<Analysis, 'rows'>): string {
   const { read, used, leftOut, byReason } = rows;
-  const start = `Hemos usado ${wholeNumber(used)} de ${rowsIn(read)}`;
+  const start = `Se han usado ${wholeNumber(used)} de ${rowsIn(read)}`;
   if (leftOut === 0) return `${start}: no queda fuera ninguna.`;
   const reasons = counted(byReason.length, 'motivo', 'motivos');
   return `${start}; ${leftOut === 1 ? 'queda' : 'quedan'} fuera ${wholeNumber(leftOut)}, por ${reasons}.`;

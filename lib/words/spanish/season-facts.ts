@@ -116,7 +116,7 @@ export function seasonChangeSaid({ changes }: Seasons): string {
 
 function changeSaid({ from, to, earlier, later, difference: gap, likeForLike }: SeasonChange): string {
   const start =
-    `En ${from} ${tookIn(earlier.fruits, earlier.flowers)}, en ${to} ${counts(later.fruits, later.flowers)}: ` +
+    `En ${from} ${tookIn(earlier.fruits, earlier.flowers)}, en ${to}, ${counts(later.fruits, later.flowers)}: ` +
     `${difference(turned(gap))} que la temporada anterior`;
   if (likeForLike.estimate === null) {
     return `${start}. Muy pocas parejas recibieron el mismo tipo de polen en ambas temporadas para decir si fue la temporada o fueron las parejas.`;

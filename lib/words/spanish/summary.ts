@@ -7,7 +7,7 @@ import { counts, percent, wholeNumber } from './numbers.ts';
 
 export const summaryWords = {
   rows: ({ read, used, leftOut }: Pick<Analysis['rows'], 'read' | 'used' | 'leftOut'>): string =>
-    `${rowsIn(read)} leídas, ${wholeNumber(used)} usadas, ${wholeNumber(leftOut)} fuera`,
+    `${rowsIn(read)} ${read === 1 ? 'leída' : 'leídas'}, ${wholeNumber(used)} ${used === 1 ? 'usada' : 'usadas'}, ${wholeNumber(leftOut)} fuera`,
   fruitSet: 'Cuajado',
   allFlowers: 'todas las flores',
   compared: 'En igualdad de condiciones, en las mismas parejas: frente al polen fresco',
