@@ -21,7 +21,7 @@ export const commandWords = {
   standardInput: 'entrée standard',
   wroteTo: (folder: string, names: readonly string[]): string => `Écrit dans ${folder} : ${joined(names)}.`,
   wroteRows: (rows: number, folder: string, names: readonly string[]): string =>
-    `${counted(rows, 'ligne')} dans ${folder} : ${joined(names)}.`,
+    `${counted(rows, 'ligne écrite', 'lignes écrites')} dans ${folder} : ${joined(names)}.`,
   notWritten: (rows: number, columns: number): string => {
     const parts = [
       ...(rows > 0 ? [`${counted(rows, 'ligne')} avec des erreurs`] : []),

@@ -21,7 +21,7 @@ export const commandWords = {
   standardInput: 'entrada estándar',
   wroteTo: (folder: string, names: readonly string[]): string => `Escrito en ${folder}: ${joined(names)}.`,
   wroteRows: (rows: number, folder: string, names: readonly string[]): string =>
-    `${counted(rows, 'fila', 'filas')} en ${folder}: ${joined(names)}.`,
+    `${counted(rows, 'fila escrita', 'filas escritas')} en ${folder}: ${joined(names)}.`,
   notWritten: (rows: number, columns: number): string => {
     const parts = [
       ...(rows > 0 ? [`${counted(rows, 'fila', 'filas')} con errores`] : []),
