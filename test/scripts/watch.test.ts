@@ -156,6 +156,49 @@ await watchSite(${JSON.stringify(join(place, 'site'))}, [], stop.signal);`;
   });
 });
 
+describe('the site made again after a data file was saved', { timeout: 240_000 }, () => {
+  const place = mkdtempSync(join(tmpdir(), 'saved project '));
+  beforeAll(() => {
+    for (const name of ['dist', 'scripts', 'package.json', 'data-demo'])
+      cpSync(join(root, name), join(place, name), { recursive: true });
+    symlinkSync(join(root, 'node_modules'), join(place, 'node_modules'), 'junction');
+  });
+  afterAll(() => rmSync(place, { recursive: true, force: true }));
+  /** What stands in every file of the site, made in a process of its own; after the change too where one is given. */
+  const made = (change: string | null): { readonly before: string[]; readonly after: string[] } => {
+    const code = `import { createHash } from 'node:crypto';
+import { writeFileSync } from 'node:fs';
+import { siteMaker } from ${JSON.stringify(pathToFileURL(join(place, 'scripts', 'render.mjs')).href)};
+const make = await siteMaker();
+const digests = async () => (await make()).files.map(
+  ({ name, text }) => name + ' ' + createHash('sha256').update(text).digest('hex'),
+);
+const before = await digests();
+const changed = ${JSON.stringify(change)};
+if (changed !== null) writeFileSync(${JSON.stringify(join(place, 'data-demo', 'crosses.csv'))}, changed);
+console.log(JSON.stringify({ before, after: changed === null ? [] : await digests() }));`;
+    const run = spawnSync(process.execPath, ['--input-type=module', '-e', code], {
+      cwd: place,
+      encoding: 'utf8',
+    });
+    expect(run.stderr).toBe('');
+    return JSON.parse(run.stdout);
+  };
+
+  it('has the bytes that a site made from nothing has', () => {
+    const crosses = readFileSync(join(place, 'data-demo', 'crosses.csv'), 'utf8');
+    const { before, after } = made(`${crosses.trimEnd().split('\n').slice(0, -40).join('\n')}\n`);
+    expect(after).toEqual(made(null).before);
+    // Each page about the season tells of forty crosses fewer now.
+    const pages = ['season-review', 'fresh-against-frozen', 'old-vials', 'next-season', 'your-own-season'];
+    const differing = pages.filter((page) => {
+      const own = (files: readonly string[]) => files.find((file) => file.startsWith(`${page}.html `));
+      return own(before) !== own(after);
+    });
+    expect(differing).toEqual(pages.slice(0, 4));
+  });
+});
+
 describe('the words of the script', () => {
   it.each([
     ['an option that is not there', ['--wach']],
