@@ -58,13 +58,14 @@ export function mixTeller(
     known.set(source, rates);
     return rates;
   };
+  const failing = failureOf(ratesOf);
   const season = seasonsToCome(question);
   return ({ counts, within }) => {
     const used = sources.flatMap((source, s): UsedSource[] =>
       counts[s]! > 0 ? [{ source, flowers: counts[s]!, pair: problem.sources[s]!.pair }] : [],
     );
     const expected = used.map(({ source, flowers }) => flowers * mean(ratesOf(source)));
-    const noFruit = noFruitOf(used, ratesOf);
+    const noFruit = noFruitOf(used, failing);
     return {
       name: null,
       expectedVarieties: [...noFruit.values()].reduce((sum, chance) => sum + 1 - chance, 0),
@@ -97,19 +98,30 @@ function lineOf(source: PlannedSource, flowers: number, noFruit: number): Alloca
   return { seedParent, pollenParent, source: kind, vial, flowers, ...source.when, noFruit };
 }
 
+/** The chance, draw by draw, that so many flowers of a source all fail: kept, for neighbouring mixes share most of theirs. */
+function failureOf(
+  ratesOf: (source: PlannedSource) => Float64Array,
+): (source: PlannedSource, flowers: number) => Float64Array {
+  const known = new Map<PlannedSource, Map<number, Float64Array>>();
+  return (source, flowers) => {
+    const row = known.get(source) ?? new Map<number, Float64Array>();
+    known.set(source, row);
+    const chances = row.get(flowers) ?? ratesOf(source).map((rate) => (1 - rate) ** flowers);
+    row.set(flowers, chances);
+    return chances;
+  };
+}
+
 /** The chance of each pair that all of its flowers fail. */
 function noFruitOf(
   used: readonly UsedSource[],
-  ratesOf: (source: PlannedSource) => Float64Array,
+  failing: (source: PlannedSource, flowers: number) => Float64Array,
 ): Map<number, number> {
   const barren = new Map<number, Float64Array>();
   for (const { source, flowers, pair } of used) {
-    const rates = ratesOf(source);
-    const before = barren.get(pair) ?? new Float64Array(rates.length).fill(1);
-    barren.set(
-      pair,
-      before.map((chance, k) => chance * (1 - rates[k]!) ** flowers),
-    );
+    const chances = failing(source, flowers);
+    const before = barren.get(pair);
+    barren.set(pair, before === undefined ? chances : before.map((chance, k) => chance * chances[k]!));
   }
   return new Map([...barren].map(([pair, chances]) => [pair, mean(chances)]));
 }

@@ -172,8 +172,11 @@ function testValue(before: Beliefs, hits: Float64Array, flowers: 1 | 2): TestVal
 
 /** Probability of so many fruits of one or two flowers. */
 function binomial(fruits: number, flowers: 1 | 2, hit: number): number {
-  const ways = flowers === 2 && fruits === 1 ? 2 : 1;
-  return ways * hit ** fruits * (1 - hit) ** (flowers - fruits);
+  const miss = 1 - hit;
+  // Powers take longer than all the rest, so only squares are.
+  if (flowers === 1) return fruits === 1 ? hit : miss;
+  if (fruits === 1) return 2 * hit * miss;
+  return fruits === 2 ? hit ** 2 : miss ** 2;
 }
 
 /** Means over the draws, each weighed by how likely it makes an outcome. */
