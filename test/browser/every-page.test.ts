@@ -7,7 +7,7 @@ import { hasChromium, openBrowser, root, siteAddress, siteText } from './finishe
 import { bare, pdfPages } from './pdf-text.ts';
 
 // Every page that a notebook made, as the built site has them: a new notebook is looked at without a word here. Pages
-// with a script have tests of their own, the library's pages are typedoc's. Of each other language the longest page and
+// with a script have tests of their own, the library's pages too. Of each other language the longest page and
 // one with many tables stand for all: a page differs from its English twin by the length of its words alone.
 const looked = /^(?:[^.]+|(?:season-review|next-season)\.[a-z]{2})\.html$/;
 const pages = readdirSync(join(root, 'site')).filter(

@@ -1,37 +1,66 @@
+import { parseHTML } from 'linkedom';
 import { beforeAll, describe, expect, it } from 'vitest';
 import * as door from '../../lib/index.ts';
 import { apiPages } from '../../scripts/api-pages.mjs';
 
-let pages: readonly { readonly name: string; readonly text: string }[] = [];
+const pages = new Map<string, Document>();
+let text = '';
 beforeAll(async () => {
   // Null where an export has no comment, or a comment speaks of an argument that is not there.
-  pages = (await apiPages()) ?? [];
+  const made = (await apiPages()) ?? [];
+  for (const { name, text: page } of made) pages.set(name, parseHTML(page).document);
+  text = made.map((page) => page.text).join('\n');
 }, 240_000);
 
+const section = (name: string): string => {
+  const headed = [...pages.values()].flatMap((page) => [...page.querySelectorAll(`h2[id="${name}"]`)]);
+  return headed.map((heading) => heading.parentElement?.textContent ?? '').join('');
+};
+
 describe('the pages of the library', () => {
-  it('are one a public name, each function with its source and example', () => {
-    const wanted = ['logistic', 'wilson', 'designColumns', 'standardise', 'betaQuantile'];
-    const text = new Map(pages.map((page) => [page.name, page.text]));
-    for (const name of wanted) {
-      const page = text.get(`api/functions/${name}.html`) ?? '';
-      for (const part of ['Parameters', 'Returns', 'Throws', 'Source', 'Example']) {
-        if (part === 'Returns' || page.includes('Returns')) expect(page, `${name}: ${part}`).toContain(part);
-      }
-    }
-    const functions = Object.entries(door).filter(([, value]) => typeof value === 'function');
-    expect(
-      functions.filter(([name]) => !text.has(`api/functions/${name}.html`)).map(([name]) => name),
-    ).toEqual([]);
+  it('tell of each function with its source and example', () => {
+    for (const name of ['logistic', 'wilson', 'designColumns', 'standardise', 'betaQuantile'])
+      for (const part of ['Returns', 'Throws', 'Source', 'Example'])
+        expect(section(name), `${name}: ${part}`).toContain(part);
+    expect(section('wilson')).toMatch(
+      /wilson\(successes: number, trials: number, options\?: \w+\): Interval/,
+    );
+    expect(section('wilson')).toContain('n, a whole number of at least 1');
   });
 
-  it('fetch nothing and name no place of this machine', () => {
-    expect(pages.length).toBeGreaterThan(100);
-    for (const { name, text } of pages.filter((page) => page.name.endsWith('.html'))) {
-      expect(
-        [...text.matchAll(/(?:src|href)="(?:https?:|\/)[^"]*"/g)].map(([link]) => link),
-        name,
-      ).toEqual([]);
-      expect(text, name).not.toContain(import.meta.dirname.slice(0, import.meta.dirname.indexOf('/test/')));
-    }
+  it('have each public name once, and its parts where it is a type', () => {
+    const named = [...pages.entries()].flatMap(([file, page]) =>
+      file === 'api/index.html' ? [] : [...page.querySelectorAll('main h2')].map(({ id }) => id),
+    );
+    expect(new Set(named).size).toBe(named.length);
+    expect(named).toEqual(expect.arrayContaining(Object.keys(door)));
+    expect(section('Fit')).toContain('p coefficients, in the order of design.names.');
+  });
+
+  it('lead to places that are there, back to the site among them', () => {
+    const ids = new Map(
+      [...pages].map(([file, page]) => [
+        file,
+        new Set([...page.querySelectorAll('[id]')].map(({ id }) => id)),
+      ]),
+    );
+    const lost = [...pages].flatMap(([file, page]) =>
+      [...page.querySelectorAll('a')]
+        .map((link) => link.getAttribute('href') ?? '')
+        .filter((address) => address !== '../index.html')
+        .filter((address) => {
+          const [to, id] = address.split('#');
+          const there = ids.get(to === '' ? file : `api/${to}`);
+          return there === undefined || (id !== undefined && !there.has(id));
+        }),
+    );
+    expect(lost).toEqual([]);
+    for (const page of pages.values()) expect(page.querySelector('a[href="../index.html"]')).not.toBeNull();
+  });
+
+  it('fetch nothing, run nothing and name no place of this machine', () => {
+    expect(pages.size).toBeGreaterThan(5);
+    expect(text).not.toMatch(/<script|(?:src|href)="(?:https?:|\/)/);
+    expect(text).not.toContain(import.meta.dirname.slice(0, import.meta.dirname.indexOf('/test/')));
   });
 });
