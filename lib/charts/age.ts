@@ -20,6 +20,7 @@ import {
   WIDTH,
 } from './age-axis.ts';
 import { fanMarks } from './age-fan.ts';
+import { type Counted, countedAges } from './counted-ages.ts';
 import type { Figure } from './figure.ts';
 import { type Box, freePlaces, type Wish } from './free-places.ts';
 import { dotLook, type Label, labels, storageColour } from './marks.ts';
@@ -40,18 +41,6 @@ function thinned(points: readonly AgePoint[]): AgePoint[] {
     Math.round(index * step),
   );
   return places.flatMap((place) => points[place] ?? []);
-}
-
-/** A band of ages as drawn: at its middle, not past the oldest age tried. */
-interface Counted extends AgeBand {
-  readonly middle: number;
-}
-
-function placed(bands: readonly AgeBand[], oldestDays: number): Counted[] {
-  return bands.map((band) => ({
-    ...band,
-    middle: (band.from + Math.min(band.to ?? oldestDays, oldestDays)) / 2,
-  }));
 }
 
 /** The curve as a row of small boxes. */
@@ -199,13 +188,10 @@ export function ageFigure(
   inWords: AgeWords = ENGLISH,
 ): Figure | null {
   const said = inWords.ageWords;
-  const points = analysis.ageCurve.filter((point) => point.storage === storage);
-  const oldestDays = Math.max(0, ...points.map(({ ageDays }) => ageDays));
-  if (points.length < 2 || oldestDays === 0) return null;
-  const shown = analysis.raw.byAge.filter((band) => band.estimate !== null && band.from <= oldestDays);
-  const own = shown.filter((band) => band.storage === storage);
-  const fresh = shown.filter((band) => band.storage === 'fresh');
-  const counted = placed([...fresh, ...own], oldestDays);
+  const drawn = countedAges(analysis, storage);
+  if (drawn === null) return null;
+  const { points, bands: counted, oldestDays } = drawn;
+  const fresh = counted.find((band) => band.storage === 'fresh');
   const words = { label: said.label(storage), description: said.description(storage) };
   const marks = (plot: Plot): Markish[] => [
     ...ageScale(plot, oldestDays, inWords),
@@ -213,7 +199,7 @@ export function ageFigure(
     ...curveMarks(plot, points),
     ...(['fresh', 'stored'] as const).flatMap((kind) => countedMarks(plot, counted, kind)),
     ...labels(plot, countLabels(counted, points, oldestDays, inWords)),
-    ...legend(plot, storage, fresh[0], oldestDays * BEYOND, said),
+    ...legend(plot, storage, fresh, oldestDays * BEYOND, said),
   ];
   return {
     kind: 'figure',
@@ -224,7 +210,7 @@ export function ageFigure(
       caption: words.label,
       columns: said.columns.map((title) => ({ title })),
       rows: [
-        ...[...fresh, ...own].map(said.cells),
+        ...counted.map(said.cells),
         ...tabled(points).map((point) => said.curveCells(storage, point.ageDays, point)),
       ],
       source: 'raw.byAge, ageCurve',

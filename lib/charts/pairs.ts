@@ -44,6 +44,12 @@ function groupsOf(pairs: readonly PooledPair[]): Groups {
   };
 }
 
+/** All pairs in the order of the chart: ranked by the cautious end, then perhaps incompatible ones, then those of few flowers. */
+export function pairsInOrder(pairs: readonly PooledPair[]): PooledPair[] {
+  const { ranked, incompatible, few } = groupsOf(pairs);
+  return [...ranked, ...incompatible, ...few];
+}
+
 interface Row {
   readonly pair: PooledPair;
   readonly top: number;
@@ -187,7 +193,7 @@ export function pairsFigure(
     table: {
       caption: words.label,
       columns: said.columns.map((title) => ({ title })),
-      rows: [...groups.ranked, ...groups.incompatible, ...groups.few].map(said.cells),
+      rows: pairsInOrder(pairs).map(said.cells),
       source: 'pairs',
     },
     draw: drawing(words, {

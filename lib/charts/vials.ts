@@ -49,6 +49,11 @@ function byStanding(vials: readonly VialAdvice[]): (readonly [VialStanding, Vial
     .filter(([, some]) => some.length > 0);
 }
 
+/** All vials in the order of the chart. */
+export function vialsInOrder(vials: readonly VialAdvice[]): VialAdvice[] {
+  return byStanding(vials).flatMap(([, some]) => some);
+}
+
 function layoutOf(
   groups: readonly (readonly [VialStanding, readonly VialAdvice[]])[],
   said: Words['vialsWords'],
@@ -156,7 +161,7 @@ export function vialsFigure(
     table: {
       caption: words.label,
       columns: said.columns.map((title) => ({ title })),
-      rows: groups.flatMap(([, some]) => some.map(said.cells)),
+      rows: vialsInOrder(vials).map(said.cells),
       source: 'vials',
     },
     draw: drawing(words, { height: bottom + SCALE_HEIGHT + (all ? 0 : LINE), domain: [0, 1], marks }),

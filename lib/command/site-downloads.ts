@@ -1,6 +1,7 @@
 /** The files that a site offers besides its pages. */
 
 import type { Analysis } from '../analyse.ts';
+import { chartSpecifications } from '../charts/specifications.ts';
 import type { SavedFile } from '../notebook/saved-file.ts';
 import { savedFile } from '../notebook/saved-file.ts';
 import type { Season } from '../season/season.ts';
@@ -29,9 +30,12 @@ export function siteDownloads(
   files: readonly SeasonText[],
   words: Words = english,
 ): SavedFile[] {
-  const { downloadLabel } = words.commandWords;
+  const { downloadLabel, chartFileLabel } = words.commandWords;
   return [
     savedFile('results.json', downloadLabel('results.json'), analysisText(analysis, words)),
     ...files.map(({ name, text }) => savedFile(name, downloadLabel(name), text)),
+    ...chartSpecifications(analysis, words).map(({ name, label, specification }) =>
+      savedFile(name, chartFileLabel(label), `${JSON.stringify(specification, null, 1)}\n`),
+    ),
   ];
 }

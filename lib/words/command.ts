@@ -55,6 +55,7 @@ export const commandWords = {
   },
   mendFirst: 'Mend what check has named, and run it again.',
   downloadLabel: (name: string): string => LABELS.get(name) ?? name,
+  chartFileLabel: (chart: string): string => `The chart “${chart}”, for programs (Vega-Lite)`,
 };
 
 /** What kind of file it is, by its columns. */

@@ -32,7 +32,7 @@ export const freshAgainstFrozenPage = {
     'A circle for each pair that had both kinds of pollen, and the line on which both would take alike.',
   sameCaption: 'Pairs that had both kinds of pollen',
   sameColumns: (method: string) => ['Pair (seed × pollen)', 'Fresh', storageLabel(method)],
-  specification: 'The specification of this chart (Vega-Lite)',
+  specification: 'The chart of pairs that had both kinds of pollen, for programs (Vega-Lite)',
   nothingStored: 'No stored pollen was used, so there is nothing to compare.',
   lostDifference: (method: string, lowest: number | null, highest: number | null): string => {
     const inTen = (value: number | null) => (value === null ? 'unknown' : decimal(10 * value, 1));

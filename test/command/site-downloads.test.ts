@@ -17,6 +17,8 @@ it('offers the season as it was understood, each file with words of its own', ()
   expect(files.map(({ name, label }) => [name, label])).toEqual([
     ['crosses.csv', 'The crosses as they were understood (CSV)'],
     ['datapackage.json', 'What the columns of these files mean (JSON)'],
+    ['rates.vl.json', 'The chart “Fruit set by storage of the pollen”, for programs (Vega-Lite)'],
+    ['pairs.vl.json', 'The chart “Fruit set of every pair, seed parent first”, for programs (Vega-Lite)'],
   ]);
   expect(files[0]!.text).toContain('Lantern Creek,Salt Moon,fresh');
 });

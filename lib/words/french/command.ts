@@ -51,6 +51,7 @@ export const commandWords = {
   },
   mendFirst: 'Corriger ce que check a nommé, puis relancer.',
   downloadLabel: (name: string): string => LABELS.get(name) ?? name,
+  chartFileLabel: (chart: string): string => `Le graphique « ${chart} », pour des programmes (Vega-Lite)`,
 };
 
 const KINDS: Readonly<Record<string, string>> = {

@@ -35,7 +35,8 @@ export const freshAgainstFrozenPage = {
     'Un cercle pour chaque couple qui a eu les deux sortes de pollen, et la ligne où les deux prendraient aussi bien.',
   sameCaption: 'Couples qui ont eu les deux sortes de pollen',
   sameColumns: (method: string) => ['Couple (mère × père)', 'Frais', storageLabel(method)],
-  specification: 'La spécification de ce graphique (Vega-Lite)',
+  specification:
+    'Le graphique des couples qui ont eu les deux sortes de pollen, pour des programmes (Vega-Lite)',
   nothingStored: 'Aucun pollen stocké n’a été utilisé : il n’y a rien à comparer.',
   lostDifference: (method: string, lowest: number | null, highest: number | null): string => {
     const inTen = (value: number | null) => (value === null ? 'inconnu' : decimal(10 * value, 1));

@@ -53,6 +53,7 @@ export const commandWords = {
   },
   mendFirst: 'Beheben, was check genannt hat, und noch einmal aufrufen.',
   downloadLabel: (name: string): string => LABELS.get(name) ?? name,
+  chartFileLabel: (chart: string): string => `Das Bild „${chart}“ für Programme (Vega-Lite)`,
 };
 
 const KINDS: Readonly<Record<string, string>> = {

@@ -32,7 +32,7 @@ export const freshAgainstFrozenPage = {
     'Ein Kreis für jedes Paar mit beiden Arten von Pollen, und die Linie, auf der beide gleich oft ansetzen würden.',
   sameCaption: 'Paare mit beiden Arten von Pollen',
   sameColumns: (method: string) => ['Paar (Mutter × Pollen)', 'Frisch', storageLabel(method)],
-  specification: 'Die Beschreibung dieses Bildes (Vega-Lite)',
+  specification: 'Das Bild der Paare mit beiden Arten von Pollen, für Programme (Vega-Lite)',
   nothingStored: 'Es wurde kein gelagerter Pollen verwendet; es gibt nichts zu vergleichen.',
   lostDifference: (method: string, lowest: number | null, highest: number | null): string => {
     const inTen = (value: number | null) => (value === null ? 'unbekannt' : decimal(10 * value, 1));

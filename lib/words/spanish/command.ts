@@ -51,6 +51,7 @@ export const commandWords = {
   },
   mendFirst: 'Corrija lo que check ha nombrado y vuelva a ejecutarlo.',
   downloadLabel: (name: string): string => LABELS.get(name) ?? name,
+  chartFileLabel: (chart: string): string => `El gráfico «${chart}», para programas (Vega-Lite)`,
 };
 
 const KINDS: Readonly<Record<string, string>> = {

@@ -38,7 +38,7 @@ export const freshAgainstFrozenPage = {
     'Un círculo por cada pareja que tuvo ambos tipos de polen, y la línea en la que ambos cuajarían por igual.',
   sameCaption: 'Parejas que tuvieron ambos tipos de polen',
   sameColumns: (method: string) => ['Pareja (madre × polen)', 'Fresco', capitalised(storageLabel(method))],
-  specification: 'La especificación de este gráfico (Vega-Lite)',
+  specification: 'El gráfico de las parejas que tuvieron ambos tipos de polen, para programas (Vega-Lite)',
   nothingStored: 'No se usó polen guardado, así que no hay nada que comparar.',
   lostDifference: (method: string, lowest: number | null, highest: number | null): string => {
     const inTen = (value: number | null) => (value === null ? 'desconocido' : decimal(10 * value, 1));
