@@ -26,6 +26,7 @@ caption,.key,summary{overflow-wrap:anywhere}
 li.error{padding-left:.4rem}
 progress{width:100%;height:1rem;accent-color:var(--accent)}
 .dropping{outline:4px dashed var(--accent);outline-offset:-8px}
+@media (forced-colors:active){button.main{background:ButtonFace;color:ButtonText;border:3px solid ButtonText}}
 #own-status:empty{display:none}
 #own-status{font-weight:600}
 #own-report>section{content-visibility:auto;contain-intrinsic-size:auto 50rem}
