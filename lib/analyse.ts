@@ -172,7 +172,7 @@ export function analyse(
     methods: season.vials.map(({ storage }) => storage),
   });
   const model = 'draws' in fitted ? fitted : null;
-  const predict = model && predictor(model.draws);
+  const predict = model && predictor(model.draws, season.vials);
   const because = fitted.record.because ?? 'method-never-tried';
   begins('vials');
   const pairs = pooledPairs(pairCounts(flowers), predict, basisOf(flowers), { level, because });

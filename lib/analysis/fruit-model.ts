@@ -9,7 +9,9 @@ import type { Posterior } from '../regression/posterior.ts';
 import { posterior } from '../regression/posterior.ts';
 import type { PriorColumn, PriorFactor, PriorModel } from '../regression/prior-model.ts';
 import { byCodePoint } from './flowers.ts';
+import { type FruitRow, joinedRows } from './fruit-rows.ts';
 import type { AgeScale } from './models.ts';
+import { type NameFreeRanks, nameFreeRanks } from './name-free-order.ts';
 import type { NormalPrior, Priors } from './priors.ts';
 import { ageTerm } from './priors.ts';
 import type { AgedFlower } from './within-between.ts';
@@ -53,26 +55,23 @@ export interface FruitModel {
   readonly originDays: number;
   readonly methods: readonly string[];
   readonly index: FruitIndex;
+  /** Plants, vials and growers in an order that no name has a part in. */
+  readonly ranks: NameFreeRanks;
   readonly pairs: readonly SeenPair[];
   readonly rows: readonly FruitRow[];
   readonly fit: Posterior;
 }
 
-/** Flowers that no model can tell apart, counted together. */
-export interface FruitRow extends AgedFlower {
-  readonly fruits: number;
-  readonly flowers: number;
-}
-
 /**
  * Fits the model.
  *
- * @param flowers used flowers with known pollen ages, in any order (the result does not depend on it)
+ * @param flowers used flowers with known pollen ages, in any order and under any names (the result depends on neither)
  * @param options scale, priors, seed, number of draws
  */
 export function fruitModel(flowers: readonly AgedFlower[], options: FruitModelOptions): FruitModel {
   const { ageScale, priors, originDays = 0 } = options;
-  const rows = joinedRows(flowers);
+  const ranks = nameFreeRanks(flowers);
+  const rows = joinedRows(flowers, ranks);
   const methods = storedMethods([...rows.map(({ storage }) => storage), ...(options.methods ?? [])]);
   const columns = columnsOf(rows, methods, options);
   const factors = factorsOf(rows, priors);
@@ -94,7 +93,7 @@ export function fruitModel(flowers: readonly AgedFlower[], options: FruitModelOp
     factors: new Map(factors.map(({ factor }, g) => [factor.name, g])),
     levels: new Map(factors.map(({ factor, levels }) => [factor.name, levels])),
   };
-  return { ageScale, originDays, methods, index, pairs: seenPairs(rows, columns, index), rows, fit };
+  return { ageScale, originDays, methods, index, ranks, pairs: seenPairs(rows, columns, index), rows, fit };
 }
 
 /** Fewer points where there is more data, for there the hyperparameters are better known. */
@@ -104,36 +103,6 @@ function effort(rows: number): { points: number; perPoint: number } {
 
 function storedMethods(storages: readonly string[]): string[] {
   return [...new Set(storages)].filter((storage) => storage !== 'fresh').sort(byCodePoint);
-}
-
-const SORT_KEYS = ['seedParent', 'pollenParent', 'storage', 'vial', 'morning', 'season', 'grower'] as const;
-
-/** Flowers in one fixed order, those alike in everything joined, so that the order of rows cannot matter. */
-function joinedRows(flowers: readonly AgedFlower[]): FruitRow[] {
-  const ranks = SORT_KEYS.map((key) => {
-    const labels = [...new Set(flowers.map((flower) => flower[key] ?? ''))].sort(byCodePoint);
-    return new Map(labels.map((label, rank) => [label, rank]));
-  });
-  const keyed = flowers.map((flower) => ({
-    flower,
-    key: [...SORT_KEYS.map((name, k) => ranks[k]!.get(flower[name] ?? '')!), flower.ageDays],
-  }));
-  keyed.sort((a, b) => compareKeys(a.key, b.key));
-  const rows: FruitRow[] = [];
-  keyed.forEach(({ flower, key }, i) => {
-    const last = rows.at(-1);
-    if (last && compareKeys(keyed[i - 1]!.key, key) === 0) {
-      rows[rows.length - 1] = { ...last, fruits: last.fruits + flower.fruit, flowers: last.flowers + 1 };
-    } else {
-      rows.push({ ...flower, fruits: flower.fruit, flowers: 1 });
-    }
-  });
-  return rows;
-}
-
-function compareKeys(a: readonly number[], b: readonly number[]): number {
-  const k = a.findIndex((value, i) => value !== b[i]);
-  return k < 0 ? 0 : a[k]! - b[k]!;
 }
 
 function columnsOf(

@@ -1,7 +1,7 @@
 /** The grower's model: the fruit model on both age scales, averaged, with a record of how it was worked out. */
 
 import type { PosteriorDraw } from '../regression/posterior.ts';
-import { leaveOneVialOut, scaleWeights } from './age-scale-weights.ts';
+import { scaleWeights } from './age-scale-weights.ts';
 import type { Flower } from './flowers.ts';
 import type { FruitModel } from './fruit-model.ts';
 import { fruitModel } from './fruit-model.ts';
@@ -88,7 +88,7 @@ export function growerModel(
       }),
     );
   }
-  const weights = models.length === 1 ? [1] : scaleWeights(models.map(leaveOneVialOut));
+  const weights = scaleWeights(models.map(({ fit }) => fit.logMarginal));
   const effective = effectiveDraws(models, weights);
   const record: GrowerModelRecord = {
     flowers: aged.length,

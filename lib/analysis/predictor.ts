@@ -1,10 +1,11 @@
 /** The grower's model asked about any pair, seen or not: one linear predictor a draw. */
 
 import type { PosteriorDraw } from '../regression/posterior.ts';
+import type { Vial } from '../season/season.ts';
 import type { FruitModel, SeenPair } from './fruit-model.ts';
 import { levelAt, pairPredictor, sdOf, spreadOf, storagePredictor } from './fruit-rate.ts';
 import type { ModelDraw } from './grower-model.ts';
-import { streamFor } from './strangers.ts';
+import { type StrangerKey, strangerKeys, streamFor } from './strangers.ts';
 
 export interface Predictor {
   readonly size: number;
@@ -42,11 +43,16 @@ type DrawValue = (draw: PosteriorDraw) => number;
 /**
  * A predictor over the draws of a fitted model. Odds and effects are kept: a table of pairs and vials asks the same
  * again and again.
+ *
+ * @param vials of the season, so that those never tried are told apart without their names
  */
-export function predictor(draws: readonly ModelDraw[]): Predictor {
+export function predictor(draws: readonly ModelDraw[], vials: readonly Vial[] = []): Predictor {
+  const keys = strangerKeys(draws[0]?.model.ranks, vials);
   const each = evaluator(draws);
   const models = [...new Set(draws.map(({ model }) => model))];
-  const effect = remembered((factor, level) => each((model) => ownOrNew(model, factor, [level])));
+  const effect = remembered((factor, level) =>
+    each((model) => ownOrNew(model, factor, level, factor === 'vial' ? keys.vial(level) : keys.plant(level))),
+  );
   const intercept = each((model) => {
     const at = model.index.columns.get('(Intercept)')!;
     return ({ columns }) => columns[at]!;
@@ -56,12 +62,14 @@ export function predictor(draws: readonly ModelDraw[]): Predictor {
   const seen = new Map(models.map((model) => [model, pairFinder(model)]));
   const isSeen = (seedParent: string, pollenParent: string): boolean =>
     models.some((model) => seen.get(model)!(seedParent, pollenParent) !== undefined);
-  const hands = remembered((seedParent) => each((model) => handsOf(model, seedParent)));
+  const hands = remembered((seedParent) =>
+    each((model) => handsOf(model, seedParent, keys.plant(seedParent))),
+  );
   const pairSd = each((model) => (draw) => sdOf(model, draw, 'pair'));
   const share = each(() => barrenChance(undefined));
   const unseen = (seedParent: string, pollenParent: string): Float64Array =>
     unseenPair(
-      [seedParent, pollenParent],
+      [keys.plant(seedParent), keys.plant(pollenParent)],
       sums(
         intercept,
         effect('seedParent', seedParent),
@@ -141,7 +149,7 @@ function pairFinder(model: FruitModel): (seedParent: string, pollenParent: strin
 
 function knownPair(model: FruitModel, pair: SeenPair): DrawValue {
   const eta = pairPredictor(model, pair);
-  const hands = handsOf(model, pair.seedParent);
+  const hands = handsOf(model, pair.seedParent, pair.seedParent);
   return (draw) => (draw.exclusive[pair.code] ? Number.NEGATIVE_INFINITY : eta(draw) + hands(draw));
 }
 
@@ -149,7 +157,7 @@ function knownPair(model: FruitModel, pair: SeenPair): DrawValue {
  * What the hands of a seed parent's grower add: a plant stays with its grower. Of several, each counts by the plant's
  * flowers with it; a plant never seen is with one of them, the likelier the more flowers that one has.
  */
-function handsOf(model: FruitModel, seedParent: string): DrawValue {
+function handsOf(model: FruitModel, seedParent: string, key: StrangerKey): DrawValue {
   const g = model.index.factors.get('grower');
   if (g === undefined) return () => 0;
   const own = model.rows.filter((row) => row.seedParent === seedParent);
@@ -157,7 +165,7 @@ function handsOf(model: FruitModel, seedParent: string): DrawValue {
   if (own.length > 0) {
     return ({ effects }) => shares.reduce((sum, { at, share }) => sum + share * (effects[g]![at] ?? 0), 0);
   }
-  const stream = streamFor('grower', [seedParent]);
+  const stream = streamFor('grower', [key]);
   return ({ effects }) => {
     let left = stream.uniform();
     const whose = shares.find(({ share }) => {
@@ -195,13 +203,13 @@ function sums(first: Float64Array, ...others: readonly Float64Array[]): Float64A
  * @param barren probability that it never sets fruit
  */
 function unseenPair(
-  names: readonly [string, string],
+  keys: readonly [StrangerKey, StrangerKey],
   parents: Float64Array,
   sd: Float64Array,
   barren: Float64Array,
 ): Float64Array {
-  const both = streamFor('pair', names);
-  const kind = streamFor('incompatible', names);
+  const both = streamFor('pair', keys);
+  const kind = streamFor('incompatible', keys);
   for (let k = 0; k < parents.length; k += 1) {
     if (kind.uniform() < barren[k]!) parents[k] = Number.NEGATIVE_INFINITY;
     else parents[k]! += both.normal() * sd[k]!;
@@ -220,9 +228,9 @@ function barrenChance(reverse: SeenPair | undefined): DrawValue {
 }
 
 /** The effect of a level, or, where the data never had it, of a new one with the spread of its kind. */
-function ownOrNew(model: FruitModel, factor: string, names: readonly string[]): DrawValue {
-  const own = levelAt(model, factor, names[0]!);
+function ownOrNew(model: FruitModel, factor: string, level: string, key: StrangerKey): DrawValue {
+  const own = levelAt(model, factor, level);
   if (own) return ({ effects }) => effects[own.g]![own.code]!;
-  const stream = streamFor(factor, names);
+  const stream = streamFor(factor, [key]);
   return (draw) => stream.normal() * sdOf(model, draw, factor);
 }

@@ -255,5 +255,5 @@ export function scalesSaid({ grower }: Analysis['models']): string {
     ({ ageScale, weight }) =>
       `${ageScale === 'days' ? 'a steady fading by the day' : 'a fading that is fast at first'} ${wholeNumber(weight * 100)} in 100`,
   );
-  return `How pollen fades is not known from a season or two, so both shapes count: ${joined(parts)}, by how well each foretells a vial from all others.`;
+  return `How pollen fades is not known from a season or two, so both shapes count: ${joined(parts)}, by how well each fits your flowers.`;
 }

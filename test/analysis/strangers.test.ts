@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { streamFor } from '../../lib/analysis/strangers.ts';
+import { strangerKeys, streamFor } from '../../lib/analysis/strangers.ts';
+import type { Vial } from '../../lib/season/season.ts';
 
 const first = (kind: string, names: readonly string[]) => streamFor(kind, names).uniform();
 
@@ -40,5 +41,35 @@ describe('streamFor', () => {
     }
     expect(Math.abs(product / square)).toBeLessThan(4 / Math.sqrt(500));
     expect(Math.abs(mean - 0.5)).toBeLessThan(4 * Math.sqrt(1 / 12 / 501));
+  });
+});
+
+describe('strangerKeys', () => {
+  const vial = (name: string, pollenParent: string, collected: string): Vial => ({
+    ...{ file: 'vials.csv', line: 1, row: 1 },
+    ...{ storage: 'frozen', dosesLeft: 3, thaws: null, note: null },
+    ...{ vial: name, pollenParent, collected },
+  });
+  const ranks = { plants: new Map([['Seen', 0]]), vials: new Map(), growers: new Map() };
+  const keys = (names: readonly string[], father: string) =>
+    strangerKeys(ranks, [
+      vial(names[0]!, 'Seen', '2025-06-01'),
+      vial(names[1]!, father, '2024-06-01'),
+      vial(names[2]!, 'Seen', '2023-06-01'),
+    ]);
+
+  it('knows vials by what they are, whatever they and their fathers are called', () => {
+    const one = keys(['V1', 'V2', 'V3'], 'Unseen');
+    const other = keys(['b', 'c', 'a'], 'A stranger');
+    expect(['V1', 'V2', 'V3'].map(one.vial)).toEqual(['b', 'c', 'a'].map(other.vial));
+    expect(new Set(['V1', 'V2', 'V3'].map(one.vial)).size).toBe(3);
+    expect(other.plant('A stranger')).toBe(one.plant('Unseen'));
+  });
+
+  it('never takes one plant for another', () => {
+    const { plant } = keys(['V1', 'V2', 'V3'], 'Unseen');
+    const all = ['Seen', 'Unseen', 'Nowhere', '0', '-1', '-2'].map((name) => JSON.stringify(plant(name)));
+    expect(new Set(all).size).toBe(6);
+    expect(strangerKeys(undefined, []).plant('Seen')).toBe('Seen');
   });
 });

@@ -1,4 +1,6 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { analyse } from '../../lib/analyse.ts';
 import { codedAnalysis, codedFrom } from '../../lib/command/coded-season.ts';
 import { Failure } from '../../lib/command/failure.ts';
 import { newCodeKey } from '../../lib/season/code-key.ts';
@@ -42,6 +44,27 @@ describe('a coded season', () => {
     const { options } = codedAnalysis(own, coded, { must, atMost }).analysis.provenance;
     expect([options.must, options.atMost]).toEqual([[], []]);
     expect(JSON.stringify(options)).not.toMatch(/"P\d\d"/);
+  });
+
+  it('comes to the same numbers and verdicts as the season under its own names', () => {
+    const files = ['crosses.csv', 'vials.csv', 'flowers.csv'].map((name) => ({
+      name,
+      bytes: readFileSync(new URL(`../../data-demo/${name}`, import.meta.url)),
+    }));
+    const demo = readSeason(files);
+    const coded = codedFrom(demo, { level: 'codes', map: [], same: [] }, key, 'key.json');
+    const { analysis } = codedAnalysis(demo, coded, {});
+    const original = analyse(demo);
+    const advice = ({ vials }: typeof original) =>
+      vials
+        .map(({ storage, ageDays, estimate, probabilityWorth, verdict }) =>
+          [storage, ageDays, estimate?.toFixed(9), probabilityWorth?.toFixed(9), verdict].join(),
+        )
+        .sort();
+    expect(advice(analysis)).toEqual(advice(original));
+    expect(new Set(original.vials.map(({ verdict }) => verdict)).size).toBeGreaterThan(1);
+    const rates = ({ pairs }: typeof original) => pairs.map(({ estimate }) => estimate!.toFixed(9)).sort();
+    expect(rates(analysis)).toEqual(rates(original));
   });
 
   it('names the key’s file where dates cannot be moved', () => {

@@ -214,5 +214,5 @@ export function scalesSaid({ grower }: Analysis['models']): string {
     ({ ageScale, weight }) =>
       `${ageScale === 'days' ? 'un déclin régulier de jour en jour' : 'un déclin rapide au début'} pour ${wholeNumber(weight * 100)} sur 100`,
   );
-  return `Une saison ou deux ne disent pas comment le pollen décline ; les deux formes comptent donc : ${joined(parts)}, selon que chacune prédit bien un tube à partir de tous les autres.`;
+  return `Une saison ou deux ne disent pas comment le pollen décline ; les deux formes comptent donc : ${joined(parts)}, selon que chacune s’accorde bien avec les fleurs.`;
 }

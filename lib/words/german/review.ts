@@ -197,5 +197,5 @@ export function scalesSaid({ grower }: Analysis['models']): string {
     ({ ageScale, weight }) =>
       `${ageScale === 'days' ? 'ein Nachlassen gleichmäßig mit den Tagen' : 'ein anfangs schnelles Nachlassen'} zu ${wholeNumber(weight * 100)} von je 100`,
   );
-  return `Wie Pollen nachlässt, verraten ein oder zwei Saisons nicht, darum zählen beide Formen: ${joined(parts)}, danach, wie gut jede ein Röhrchen aus allen anderen vorhersagt.`;
+  return `Wie Pollen nachlässt, verraten ein oder zwei Saisons nicht, darum zählen beide Formen: ${joined(parts)}, danach, wie gut jede zu den Blüten passt.`;
 }

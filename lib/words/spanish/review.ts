@@ -204,5 +204,5 @@ export function scalesSaid({ grower }: Analysis['models']): string {
     ({ ageScale, weight }) =>
       `${ageScale === 'days' ? 'una pérdida constante' : 'una pérdida rápida al principio'} ${wholeNumber(weight * 100)} en 100`,
   );
-  return `En pocas temporadas no se llega a saber cómo se pierde el polen, así que cuentan ambas formas: ${joined(parts)}, según lo bien que cada una predice un vial a partir de los demás.`;
+  return `En pocas temporadas no se llega a saber cómo se pierde el polen, así que cuentan ambas formas: ${joined(parts)}, según lo bien que cada una encaja con las flores.`;
 }
