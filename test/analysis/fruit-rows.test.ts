@@ -24,8 +24,8 @@ describe('joinedRows', () => {
       count,
     ]);
     expect(told.sort((a, b) => byCodePoint(String(a), String(b)))).toEqual([
-      ['Lantern Creek', 'fresh', 0, 1, 3],
       ['Lantern Creek', 'fresh', 0, 1, 1],
+      ['Lantern Creek', 'fresh', 0, 1, 3],
       ['Lantern Creek', 'frozen', 30, 1, 1],
       ['Lantern Creek', 'frozen', 31, 1, 1],
       ['Salt Moon', 'fresh', 0, 1, 1],
