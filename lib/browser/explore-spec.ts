@@ -33,7 +33,8 @@ const paleIfLeftOut = { condition: { test: 'datum.chosen', value: 1 }, value: 0.
 const counted = [{ filter: 'isValid(datum.estimate)' }];
 
 /**
- * The chart as a Vega-Lite specification, with the title of its axis in the page's language. Colours follow the page's; the width is set where it is shown, so that
+ * The chart as a Vega-Lite specification, with the title of its axis in the page's language. Colours follow the page's, none of
+ * them means a kind of pollen elsewhere; the width is set where it is shown, so that
  * nothing scrolls sideways. A bar that cannot be seen takes the clicks of a whole row.
  */
 export const exploreSpec = (axis: string) => ({
@@ -56,14 +57,14 @@ export const exploreSpec = (axis: string) => ({
         strokeWidth: 3,
         yOffset: 5,
         y2Offset: 5,
-        color: 'var(--stored)',
+        color: 'var(--quiet)',
         cursor: 'pointer',
       },
       encoding: { y, x: x('lower', axis), x2: { field: 'upper' }, opacity: paleIfLeftOut },
     },
     {
       transform: counted,
-      mark: { type: 'point', filled: true, size: 110, yOffset: 5, color: 'var(--fresh)', cursor: 'pointer' },
+      mark: { type: 'point', filled: true, size: 110, yOffset: 5, color: 'var(--ink)', cursor: 'pointer' },
       encoding: { y, x: x('estimate', axis), opacity: paleIfLeftOut },
     },
     {

@@ -8,6 +8,8 @@ button{cursor:pointer;min-height:2.75rem;padding:.4rem 1rem;margin:.2rem .3rem .
 button.main{background:var(--accent);border-color:var(--accent);color:var(--paper);font-weight:600}
 input[type=radio]{width:1.15rem;height:1.15rem;margin:0 .5rem 0 0;flex:none;accent-color:var(--accent)}
 input[type=file]{width:100%}
+::file-selector-button{font:inherit;color:var(--ink);background:var(--paper);border:1px solid var(--quiet);border-radius:.3rem;padding:.3rem .6rem;margin-right:.6rem;cursor:pointer}
+header+main>section:first-child>h2,noscript+main>section:first-child>h2{border-top:0;padding-top:0}
 button:focus-visible,input:focus-visible,select:focus-visible,textarea:focus-visible{outline:3px solid var(--accent);outline-offset:2px}
 textarea{width:100%;font-family:ui-monospace,"Cascadia Mono","Liberation Mono",Menlo,monospace;font-size:.85rem}
 select{display:block;width:100%;margin-top:.25rem}

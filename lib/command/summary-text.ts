@@ -32,10 +32,12 @@ function fruitSet({ overall, byStorage }: Analysis['raw'], words: Words): Row[] 
 }
 
 function compared(entry: FreshVersusStored, words: Words): Row {
-  const { difference, reasonSentence, storageLabel } = words;
+  const { difference, pairsCompared, reasonSentence, storageLabel } = words;
   const { storage, adjusted } = entry;
   const said =
-    adjusted.estimate === null ? reasonSentence(adjusted.because ?? 'not-settled') : difference(adjusted);
+    adjusted.estimate === null
+      ? reasonSentence(adjusted.because ?? 'not-settled')
+      : `${difference(adjusted)}; ${pairsCompared(entry)}`;
   return [storageLabel(storage), said];
 }
 

@@ -23,9 +23,10 @@ nav a{display:inline-block;padding:.3rem 0;vertical-align:top}
 @supports (baseline-source:first){nav a{vertical-align:baseline;baseline-source:first}}
 nav h2{font-size:1rem;border:0;padding:0}
 .languages ul{display:flex;flex-wrap:wrap;gap:0 1.25rem;list-style:none;margin:0;padding:0}
-.pages details{margin:0}
+.pages details{margin:0 0 .75rem}
 .pages ul{list-style:none;padding:0 0 .5rem;margin:0;columns:2 14rem}
 .pages [aria-current]{color:inherit;font-weight:600;text-decoration:none}
+main :is(ul,ol){padding-left:1.4rem}
 main li{margin:.3rem 0}
 section{margin-top:2.25rem}
 section>h2+p{font-size:1.1875rem;line-height:1.45}
@@ -34,8 +35,8 @@ blockquote>*{margin:.4rem 0}
 code{font-family:ui-monospace,"Cascadia Mono","Liberation Mono",Menlo,monospace;font-size:.85em;overflow-wrap:anywhere}
 pre{white-space:pre-wrap;line-height:1.45}
 figure{padding:0}
-figcaption{font-weight:600;margin-bottom:.5rem}
-summary{cursor:pointer;color:var(--quiet);padding:.3rem 0}
+figcaption{font-weight:600;line-height:1.4;margin-bottom:.5rem}
+summary{cursor:pointer;color:var(--quiet);padding:.3rem 0 .3rem 1.1rem;text-indent:-1.1rem}
 table{border-collapse:collapse;width:100%;font-size:.9375rem;line-height:1.4;font-variant-numeric:tabular-nums lining-nums}
 caption{text-align:left;color:var(--quiet);padding-bottom:.4rem}
 th,td{padding:.35rem .75rem .35rem 0;text-align:left;vertical-align:top;border-bottom:1px solid var(--rule)}
@@ -61,6 +62,8 @@ const narrow = `
 @media screen and (max-width:40rem){
 math[display=block]{font-size:1rem}
 .plain .word{overflow-wrap:anywhere}
+table:not([class]){font-size:.8rem}
+table:not([class]) :is(th,td){padding-right:.35rem;hyphens:auto}
 .cards,.cards tbody,.cards tr,.cards th,.cards td{display:block}
 .cards caption{display:block}
 .cards thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}

@@ -112,6 +112,11 @@ function adjustedOr(entry: FreshVersusStored, said: (estimate: Estimate) => stri
   return entry.adjusted.estimate === null ? whyNotAdjusted(entry) : said(entry.adjusted);
 }
 
+/** What a like-for-like difference is counted on: "19 pairs with both kinds, 16 of them with both outcomes". */
+export function pairsCompared(entry: Pick<FreshVersusStored, 'pairsWithBoth' | 'informativePairs'>): string {
+  return `${counted(entry.pairsWithBoth, 'pair')} with both kinds, ${wholeNumber(entry.informativePairs)} of them with both outcomes`;
+}
+
 export const differenceWords = {
   label: ({ storage }: FreshVersusStored) => `Fresh pollen against ${pollenOf(storage)}: the difference`,
   columns: ['comparison', 'counted on', 'difference'],
@@ -140,11 +145,7 @@ export const differenceWords = {
       `fresh ${counts(entry.fresh.fruits, entry.fresh.flowers)}, ${storageLabel(entry.storage)} ${counts(entry.stored.fruits, entry.stored.flowers)}`,
       difference(entry.difference),
     ],
-    [
-      'like for like',
-      `${counted(entry.pairsWithBoth, 'pair')} with both kinds, ${wholeNumber(entry.informativePairs)} of them with both outcomes`,
-      adjustedOr(entry, difference),
-    ],
+    ['like for like', pairsCompared(entry), adjustedOr(entry, difference)],
   ],
 };
 

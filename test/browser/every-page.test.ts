@@ -70,6 +70,36 @@ describe.runIf(hasChromium())('every page of the site', { timeout: 120_000 }, ()
     expect(pages.map((name) => name.replace('.html', '.md'))).toEqual(expect.arrayContaining(notebooks));
   });
 
+  // The words of a translation are longer: each page of each language, folded and open, by the width alone.
+  it('keeps within 320 px in every language', async () => {
+    const translated = readdirSync(join(root, 'site')).filter((name) => /^[^.]+\.[a-z]{2}\.html$/.test(name));
+    expect(translated.length).toBeGreaterThan(3 * 9);
+    await page.setViewportSize({ width: 320, height: 800 });
+    await page.emulateMedia({ media: 'screen' });
+    const beyond: Record<string, string[]> = {};
+    for (const name of translated) {
+      await page.goto(siteAddress(name));
+      const folded = await beyondEdge(page);
+      await unfold(page);
+      beyond[name] = [...folded, ...(await beyondEdge(page))];
+    }
+    expect(beyond).toEqual(Object.fromEntries(translated.map((name) => [name, []])));
+  });
+
+  it('leads nowhere but to pages and files beside it, so that it can stand in any folder', () => {
+    const files = new Set(readdirSync(join(root, 'site')));
+    const astray = [...files]
+      .filter((name) => name.endsWith('.html'))
+      .flatMap((name) =>
+        [...siteText(name).matchAll(/<a\b[^>]*\shref="([^"]*)"/g)]
+          .map(([, address = '']) => address)
+          .filter((address) => !address.startsWith('#'))
+          .filter((address) => !files.has(address.replace(/#.*$/, '').replace(/^api\/.*/, 'api')))
+          .map((address) => `${name}: ${address}`),
+      );
+    expect(astray).toEqual([]);
+  });
+
   describe.each(pages)('%s', (name) => {
     // 320 px is also what a screen of 1280 px shows at 400 % zoom.
     it.each([320, 390, 1280])('has no fault of accessibility and keeps within %i px', async (width) => {

@@ -77,7 +77,10 @@ describe.runIf(hasChromium())('your own season', () => {
   it('has no fault of accessibility and never scrolls sideways at any step', async () => {
     const { page, close } = await openOwnSeason(browser, { viewport: { width: 320, height: 640 } });
     const look = async (state: string) => {
-      await expectAccessible(page, state);
+      for (const colorScheme of ['light', 'dark'] as const) {
+        await page.emulateMedia({ colorScheme });
+        await expectAccessible(page, `${state} ${colorScheme}`);
+      }
       await expectNoSideways(page, state);
     };
     await look('empty');

@@ -2,7 +2,9 @@
  * Colours. Contrast limits: WCAG 2.2, 1.4.3 (text 4.5) and 1.4.11 (marks 3). Colour blindness: matrices of Machado,
  * Oliveira & Fernandes 2009 at severity 1.0, on linear RGB. Colour distance: CIE 1976 L*a*b*, white point D65.
  */
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { exploreSpec } from '../../lib/browser/explore-spec.ts';
 import {
   contrastRatio,
   dark,
@@ -12,6 +14,7 @@ import {
   relativeLuminance,
   type Theme,
 } from '../../lib/charts/palette.ts';
+import { pageStyle } from '../../lib/notebook/style.ts';
 
 type Triple = readonly [number, number, number];
 type Matrix = readonly [Triple, Triple, Triple];
@@ -137,6 +140,89 @@ describe('the stylesheet text', () => {
     expect(paletteCss).toMatch(/@media print\{[^@]*--paper:#ffffff/);
     for (const name of ['ink', 'quiet', 'fresh', 'stored', 'accent', 'good', 'warn'] as const) {
       expect(contrastRatio(light[name], '#ffffff')).toBeGreaterThanOrEqual(4.5);
+    }
+  });
+});
+
+/** Colours that mean something in a drawing; ink, paper and rule are the page's own. */
+const MEANING = ['fresh', 'stored', 'accent', 'good', 'warn', 'quiet'] as const;
+/** Further apart than this two colours are told apart at a glance (CIE 1976; common practice, no source). */
+const APART = 30;
+
+/** Which of two colours that some eyes cannot tell apart are told apart without colour, and by what. */
+const OTHERWISE: Readonly<Record<string, string>> = {
+  'fresh warn': 'a cross for an incompatible pair, a dot for others; its heading says so',
+  'good quiet': 'large and small dots, and a heading or label at each row',
+  'quiet stored': 'hollow marks and small dots, with direct labels',
+  'accent quiet': 'the mixes with a name are larger and labelled; a line across the chart is no mark',
+};
+
+describe('the golden drawings', () => {
+  const folder = new URL('../golden/charts/', import.meta.url);
+  const drawings = readdirSync(folder)
+    .filter((name) => name.endsWith('.svg') && !name.endsWith('-changed.svg'))
+    .map((name) => ({ name, text: readFileSync(new URL(name, folder), 'utf8') }));
+
+  it('take every colour from the palette, so that themes and forced colours reach it', () => {
+    expect(drawings.length).toBeGreaterThanOrEqual(8);
+    const names = Object.keys(light).map((name) => `var(--${name})`);
+    const allowed = new Set([...names, 'none', 'currentColor']);
+    const painted = drawings.flatMap(({ name, text }) =>
+      [...text.matchAll(/(?:fill|stroke|color|stop-color)="([^"]*)"/g)].map(([, colour]) => ({
+        name,
+        colour,
+      })),
+    );
+    expect(painted.length).toBeGreaterThan(100);
+    expect(painted.filter(({ colour }) => !allowed.has(colour!))).toEqual([]);
+  });
+
+  it('tell colours that stand in one drawing apart to all eyes, by something else where not by colour', () => {
+    const close = new Set<string>();
+    for (const { text } of drawings) {
+      const used = MEANING.filter((name) => text.includes(`var(--${name})`));
+      for (const [i, a] of used.entries())
+        for (const b of used.slice(i + 1))
+          for (const [, theme] of themes)
+            for (const [, matrix] of VISION)
+              if (distance(theme[a], theme[b], matrix) <= APART) close.add([a, b].sort().join(' '));
+    }
+    expect([...close].sort()).toEqual(Object.keys(OTHERWISE).sort());
+  });
+
+  // Ratios of marks: WCAG 2.2, 1.4.11. A band is decoration behind its line.
+  it('draw no mark fainter than three to one', () => {
+    const faint = drawings.flatMap(({ name, text }) =>
+      [...text.matchAll(/<(?:g|path|circle|line|rect|text)\b[^>]*>/g)]
+        .map(([tag]) => ({ name, tag }))
+        .filter(({ tag }) => /\b(?:stroke|fill)-opacity="0?\.[0-4]|\sopacity="0?\.[0-4]/.test(tag)),
+    );
+    expect(faint.filter(({ name }) => name !== 'age.svg')).toEqual([]);
+  });
+});
+
+describe('the charts of Explore', () => {
+  it('take their colours from the page, and none that means a kind of pollen', () => {
+    const text = JSON.stringify(exploreSpec('fruits'));
+    expect([...text.matchAll(/var\(--(\w+)\)/g)].map(([, name]) => name).sort()).toEqual(['ink', 'quiet']);
+    expect(text).not.toMatch(/#[0-9a-f]{3,8}\b|rgb/i);
+  });
+});
+
+describe('forced colours', () => {
+  it('give every colour of the palette a name of the system', () => {
+    const forced = /@media \(forced-colors:active\)\{:root\{([^}]*)\}/.exec(pageStyle)?.[1] ?? '';
+    const given = new Map(forced.split(';').map((pair) => pair.trim().split(':') as [string, string]));
+    expect([...given.keys()].sort()).toEqual(
+      Object.keys(light)
+        .map((name) => `--${name}`)
+        .sort(),
+    );
+    // CSS Color 4, system colours. What is drawn and the page must not be the same.
+    const system = ['CanvasText', 'Canvas', 'GrayText', 'LinkText'];
+    for (const [name, colour] of given) {
+      expect(system).toContain(colour);
+      expect(colour === 'Canvas').toBe(name === '--paper');
     }
   });
 });

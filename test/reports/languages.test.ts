@@ -7,6 +7,7 @@ import { translationOf } from '../../lib/notebook/build/translation.ts';
 import { renderSite } from '../../lib/notebook/render-site.ts';
 import type { Language } from '../../lib/words/language.ts';
 import { numeralsIn } from '../words/numerals.ts';
+import { SAYINGS } from '../words/sayings.ts';
 import { demoAnalysis, seasonsOfAllKinds } from './seasons-of-all-kinds.ts';
 
 /*
@@ -16,33 +17,6 @@ import { demoAnalysis, seasonsOfAllKinds } from './seasons-of-all-kinds.ts';
 
 type Other = Exclude<Language, 'en'>;
 const OTHERS: readonly Other[] = ['de', 'es', 'fr'];
-
-/** How each language tells counts, rates and likelihoods, and what its pages do not say. Phrases by this project. */
-const SAYS: Readonly<
-  Record<Other, { counts: RegExp; rate: RegExp; likely: RegExp; numbered: RegExp; banned: RegExp }>
-> = {
-  de: {
-    counts: /\d von (?!je )(?:\p{L}+ )?\d|keine Blüten|keine eigene Blüte|Die eine eigene Blüte/u,
-    rate: /möglich: [^)]*von je 100?/,
-    likely: /\b(?:sehr )?(?:un)?wahrscheinlich\b/giu,
-    numbered: /^[^.;|(]{0,40}\((?:etwa |unter |über )?\d+ von je 100?\)/,
-    banned: /signifikan|bewiesen|beweis(?:t|en)\b|p-Wert|keine? (?:Effekt|Wirkung)/i,
-  },
-  es: {
-    counts: /\d de (?!cada )(?:\p{L}+ )?\d|ninguna flor|sin flores propias|Su única flor/u,
-    rate: /quizá [^)]*de cada 100?/,
-    likely: /\b(?:muy )?(?:im)?probable\b|\bincierto\b/giu,
-    numbered: /^[^.;|(]{0,40}\([^)]*\d+ de cada 100?\)/,
-    banned: /significativ|demostrad|demuestra|valor(?:es)? p\b|ningún efecto/i,
-  },
-  fr: {
-    counts: /\d (?:\p{L}+ )?(?:sur|de ses) \d|aucune fleur|Sa seule fleur/u,
-    rate: /peut-être [^)]*pour 100?\b/,
-    likely: /(?<!\p{L})(?:très )?(?:peu )?probable(?!\p{L})/giu,
-    numbered: /^[^.;|(]{0,40}\([^)]*\d+ pour 100?\)/,
-    banned: /significati[fv]|prouv(?:e|é|er|ent)\b|démontr|valeurs? p\b|aucun effet/i,
-  },
-};
 
 /** The catalogue is in each language's own order, and the start page tells the sizes of files: neither is compared. */
 const NOT_COMPARED = /^(?:index|problems)\.html/;
@@ -96,7 +70,7 @@ beforeAll(async () => {
 
 describe.each(OTHERS)('the pages in %s', (language) => {
   const own = (): readonly Read[] => pages.get(language)!;
-  const says = SAYS[language];
+  const says = SAYINGS[language];
   /** Parts that growers read, each with its page. */
   const plain = () =>
     own()

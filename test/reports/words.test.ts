@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { parseHTML } from 'linkedom';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { root, siteText } from '../browser/finished-pages.ts';
+import { SAYINGS } from '../words/sayings.ts';
 import { pagesOfAllKinds } from './seasons-of-all-kinds.ts';
 
 /*
@@ -18,8 +19,8 @@ const pages = readdirSync(join(root, 'site')).filter(
 const forStatisticians = /^(?:methods|limitations)\.html/;
 const workings = 'How was this worked out?';
 
-const counts =
-  /\d+ of (?:its |the |their |them )?\d+|\d+ of them with both outcomes|\bno flowers?\b|\bone flower (?:took|did not take)\b/i;
+const { counts, rate, likely: likelihood, numbered, banned } = SAYINGS.en;
+
 /** Any rate at all: a percentage, or so many in ten or a hundred. */
 const anyRate = /\d+(?:\.\d+)?\u202F? ?%|\b(?:about |over |under )?\d+ (?:fewer |more )?in (?:every )?100?\b/;
 const chance = [
@@ -35,12 +36,6 @@ const notCounted: readonly (readonly [string, RegExp])[] = [
 ];
 /** What follows from counts that stand in the same paragraph. */
 const following = /^(?:Whatever became of those flowers|Less what sets without pollen)\b/;
-const rate = /\b(?:about|over|under) \d+ in 100?\b[^)]*could be|could be \d+ (?:in 100? )?to \d+ in 100?/;
-// Curves that are "as likely" are compared, no chance is told.
-const likelihood =
-  /\b(?:very likely|(?<!\bas )likely|very unlikely|unlikely|as likely as not|almost certainly)\b/gi;
-const banned = /\bp[- ]values?\b|\b(?:in)?significan\w*|\bprove[sdn]?\b|\bno effect\b/i;
-
 interface Said {
   readonly page: string;
   readonly text: string;
@@ -123,8 +118,7 @@ describe('the words of the pages', () => {
   it('give each likelihood word its number, right behind it', () => {
     const wordless = plain.filter(({ text }) =>
       [...text.matchAll(likelihood)].some(
-        ({ index, 0: word }) =>
-          !/^[^.;|(]{0,40}\((?:about |over |under )?\d+ in 100?\)/.test(text.slice(index + word.length)),
+        ({ index, 0: word }) => !numbered.test(text.slice(index + word.length)),
       ),
     );
     expect(wordless.map(told)).toEqual([]);

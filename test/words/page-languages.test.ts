@@ -6,6 +6,7 @@ import { wilson } from '../../lib/proportions/one-sample.ts';
 import { problemAt } from '../../lib/season/problems.ts';
 import { LANGUAGES, type Words, wordsIn } from '../../lib/words/languages.ts';
 import { STAGES } from '../../lib/words/told/stages.ts';
+import { SAYINGS } from './sayings.ts';
 import { faultsIn } from './twins.ts';
 
 const PLACES = ['OWN_SEASON', 'OWN_SETTINGS', 'OWN_SHARING', 'EXPLORE'] as const;
@@ -123,3 +124,29 @@ describe.each(LANGUAGES.filter((language) => language !== 'en'))(
     });
   },
 );
+
+describe.each(LANGUAGES)('the words of the pages with a script in %s', (language) => {
+  const { counts, rate, likely, numbered, banned } = SAYINGS[language];
+  const texts = async () => {
+    const words = await wordsIn(language);
+    return [...placed(words), ...said(words)].map(([, text]) => text);
+  };
+
+  it('give each rate with its counts', async () => {
+    const rates = (await texts()).filter((text) => rate.test(text));
+    expect(rates.length).toBeGreaterThan(1);
+    // A row of a table has its counts in cells of their own.
+    const row = /\| \d[\d.,\s]* \| \d[\d.,\s]* \|/;
+    expect(rates.filter((text) => !counts.test(text) && !row.test(text))).toEqual([]);
+  });
+
+  it('give a likelihood its number, and leave the words of tests to the methods', async () => {
+    const bare = (await texts()).filter((text) =>
+      [...text.matchAll(likely)].some(
+        ({ index, 0: word }) => !numbered.test(text.slice(index + word.length)),
+      ),
+    );
+    expect(bare).toEqual([]);
+    expect((await texts()).filter((text) => banned.test(text))).toEqual([]);
+  });
+});

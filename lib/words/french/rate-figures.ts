@@ -120,6 +120,11 @@ function adjustedOr(entry: FreshVersusStored, said: (estimate: Estimate) => stri
   return entry.adjusted.estimate === null ? whyNotAdjusted(entry) : said(entry.adjusted);
 }
 
+/** « 19 couples avec les deux sortes, dont 16 avec les deux résultats ». */
+export function pairsCompared(entry: Pick<FreshVersusStored, 'pairsWithBoth' | 'informativePairs'>): string {
+  return `${counted(entry.pairsWithBoth, 'couple')} avec les deux sortes, dont ${wholeNumber(entry.informativePairs)} avec les deux résultats`;
+}
+
 export const differenceWords = {
   label: ({ storage }: FreshVersusStored) => `Pollen frais et ${pollenOf(storage)} : la différence`,
   columns: ['comparaison', 'compté sur', 'différence'],
@@ -151,11 +156,7 @@ export const differenceWords = {
       `frais ${counts(entry.fresh.fruits, entry.fresh.flowers)}, ${storageLabel(entry.storage)} ${counts(entry.stored.fruits, entry.stored.flowers)}`,
       difference(entry.difference),
     ],
-    [
-      'à couples égaux',
-      `${counted(entry.pairsWithBoth, 'couple')} avec les deux sortes, dont ${wholeNumber(entry.informativePairs)} avec les deux résultats`,
-      adjustedOr(entry, difference),
-    ],
+    ['à couples égaux', pairsCompared(entry), adjustedOr(entry, difference)],
   ],
 };
 

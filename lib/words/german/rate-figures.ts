@@ -115,6 +115,11 @@ function adjustedOr(entry: FreshVersusStored, said: (estimate: Estimate) => stri
   return entry.adjusted.estimate === null ? whyNotAdjusted(entry) : said(entry.adjusted);
 }
 
+/** „19 Paare mit beiden Arten, davon 16 mit beiden Ergebnissen“. */
+export function pairsCompared(entry: Pick<FreshVersusStored, 'pairsWithBoth' | 'informativePairs'>): string {
+  return `${pairsIn(entry.pairsWithBoth)} mit beiden Arten, davon ${wholeNumber(entry.informativePairs)} mit beiden Ergebnissen`;
+}
+
 export const differenceWords = {
   label: ({ storage }: FreshVersusStored) =>
     `Frischer gegen ${pollenOf(storage, 'accusative')}: der Unterschied`,
@@ -145,11 +150,7 @@ export const differenceWords = {
       `frisch ${counts(entry.fresh.fruits, entry.fresh.flowers)}, ${storageLabel(entry.storage)} ${counts(entry.stored.fruits, entry.stored.flowers)}`,
       difference(entry.difference),
     ],
-    [
-      'gleiche Paare',
-      `${pairsIn(entry.pairsWithBoth)} mit beiden Arten, davon ${wholeNumber(entry.informativePairs)} mit beiden Ergebnissen`,
-      adjustedOr(entry, difference),
-    ],
+    ['gleiche Paare', pairsCompared(entry), adjustedOr(entry, difference)],
   ],
 };
 

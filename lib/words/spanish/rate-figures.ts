@@ -118,6 +118,11 @@ function adjustedOr(entry: FreshVersusStored, said: (estimate: Estimate) => stri
   return entry.adjusted.estimate === null ? whyNotAdjusted(entry) : said(entry.adjusted);
 }
 
+/** «19 parejas con ambos tipos, 16 de ellas con ambos resultados». */
+export function pairsCompared(entry: Pick<FreshVersusStored, 'pairsWithBoth' | 'informativePairs'>): string {
+  return `${pairsIn(entry.pairsWithBoth)} con ambos tipos, ${wholeNumber(entry.informativePairs)} de ellas con ambos resultados`;
+}
+
 export const differenceWords = {
   label: ({ storage }: FreshVersusStored) => `Polen fresco frente a ${pollenOf(storage)}: la diferencia`,
   columns: ['comparación', 'contado en', 'diferencia'],
@@ -148,11 +153,7 @@ export const differenceWords = {
       `fresco ${counts(entry.fresh.fruits, entry.fresh.flowers)}, ${storageLabel(entry.storage)} ${counts(entry.stored.fruits, entry.stored.flowers)}`,
       difference(entry.difference),
     ],
-    [
-      'en igualdad de condiciones',
-      `${pairsIn(entry.pairsWithBoth)} con ambos tipos, ${wholeNumber(entry.informativePairs)} de ellas con ambos resultados`,
-      adjustedOr(entry, difference),
-    ],
+    ['en igualdad de condiciones', pairsCompared(entry), adjustedOr(entry, difference)],
   ],
 };
 
