@@ -31,7 +31,7 @@ export const freshAgainstFrozenPage = {
   description:
     'A circle for each pair that had both kinds of pollen, and the line on which both would take alike.',
   sameCaption: 'Pairs that had both kinds of pollen',
-  sameColumns: (method: string) => ['Pair (seed × pollen)', 'Fresh', storageLabel(method)],
+  sameColumns: (method: string) => ['Pair (seed × pollen)', 'Fresh', capitalised(storageLabel(method))],
   specification: 'The chart of pairs that had both kinds of pollen, for programs (Vega-Lite)',
   nothingStored: 'No stored pollen was used, so there is nothing to compare.',
   lostDifference: (method: string, lowest: number | null, highest: number | null): string => {
@@ -47,7 +47,7 @@ export const freshAgainstFrozenPage = {
   byColumns: (by: 'season' | 'pollenParent', method: string) => [
     by === 'season' ? 'Season' : 'Pollen parent',
     'Fresh',
-    storageLabel(method),
+    capitalised(storageLabel(method)),
   ],
   ratio: ({ estimate, lower, upper }: Estimate): string =>
     estimate === null

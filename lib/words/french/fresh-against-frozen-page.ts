@@ -34,7 +34,7 @@ export const freshAgainstFrozenPage = {
   description:
     'Un cercle pour chaque couple qui a eu les deux sortes de pollen, et la ligne où les deux prendraient aussi bien.',
   sameCaption: 'Couples qui ont eu les deux sortes de pollen',
-  sameColumns: (method: string) => ['Couple (mère × père)', 'Frais', storageLabel(method)],
+  sameColumns: (method: string) => ['Couple (mère × père)', 'Frais', capitalised(storageLabel(method))],
   specification:
     'Le graphique des couples qui ont eu les deux sortes de pollen, pour des programmes (Vega-Lite)',
   nothingStored: 'Aucun pollen stocké n’a été utilisé : il n’y a rien à comparer.',
@@ -51,7 +51,7 @@ export const freshAgainstFrozenPage = {
   byColumns: (by: 'season' | 'pollenParent', method: string) => [
     by === 'season' ? 'Saison' : 'Père',
     'Frais',
-    storageLabel(method),
+    capitalised(storageLabel(method)),
   ],
   ratio: ({ estimate, lower, upper }: Estimate): string =>
     estimate === null

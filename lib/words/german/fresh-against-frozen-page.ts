@@ -31,7 +31,7 @@ export const freshAgainstFrozenPage = {
   description:
     'Ein Kreis für jedes Paar mit beiden Arten von Pollen, und die Linie, auf der beide gleich oft ansetzen würden.',
   sameCaption: 'Paare mit beiden Arten von Pollen',
-  sameColumns: (method: string) => ['Paar (Mutter × Pollen)', 'Frisch', storageLabel(method)],
+  sameColumns: (method: string) => ['Paar (Mutter × Pollen)', 'Frisch', capitalised(storageLabel(method))],
   specification: 'Das Bild der Paare mit beiden Arten von Pollen, für Programme (Vega-Lite)',
   nothingStored: 'Es wurde kein gelagerter Pollen verwendet; es gibt nichts zu vergleichen.',
   lostDifference: (method: string, lowest: number | null, highest: number | null): string => {
@@ -47,7 +47,7 @@ export const freshAgainstFrozenPage = {
   byColumns: (by: 'season' | 'pollenParent', method: string) => [
     by === 'season' ? 'Saison' : 'Pollenspender',
     'Frisch',
-    storageLabel(method),
+    capitalised(storageLabel(method)),
   ],
   ratio: ({ estimate, lower, upper }: Estimate): string =>
     estimate === null
