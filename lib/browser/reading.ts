@@ -102,10 +102,19 @@ function alikeNames({ files }: Season): [kept: string, other: string][] {
   return found.map(({ details }) => [String(details.usual), String(details.spelling)]);
 }
 
+/** Faults of a file in which there is no sheet to mend. */
+const NO_SHEET: ReadonlySet<string> = new Set([
+  'not-text',
+  'other-format',
+  'spreadsheet-file',
+  'workbook-locked',
+]);
+
 /** The command's sentence, with what the page can do about it. */
 function refusalWords(refusal: Refusal, season: Season): Reading['refusal'] {
-  const { code } = refusal;
+  const { code, fault } = refusal;
   const { message, fix } = failureWords(code, refusalDetails(refusal, season));
+  if (fault !== null && NO_SHEET.has(fault.code)) return { code, message, fix: fixOnPage(fault, fix) };
   return { code, message, fix: REFUSAL_FIXES[code] ?? fix };
 }
 

@@ -32,6 +32,19 @@ describe('readingOf', () => {
     expect(reading(text).files[0]).toMatchObject({ missing: [], unclear: [], used: 1 });
   });
 
+  it('tells of a file without a sheet how to save one, and of a sheet how to mend it', () => {
+    // The first letters of the two formats: ISO 32000-1, 7.5.2, and ISO/IEC 10918-1, B.1.1.3.
+    for (const start of ['%PDF-1.4', '\u00ff\u00d8\u00ff\u00e0']) {
+      const bytes = Uint8Array.from([...`${start}\n\u0000\u0001`].map((letter) => letter.charCodeAt(0)));
+      const { refusal } = readingOf(readSeason([{ name: 'a.csv', bytes }]), new Map());
+      expect(refusal?.code).toBe('no-usable-row');
+      expect(refusal?.fix).not.toContain('Mend it in the sheet');
+      expect(refusal?.fix).toMatch(/as \.xlsx or CSV/);
+    }
+    const wrong = reading(`${HEAD}\nT1,2025-06-31,A,B,fresh,fruit`);
+    expect(wrong.refusal?.fix).toBe('Mend it in the sheet, save it, and choose the file again.');
+  });
+
   it('asks for the order of dates that can be read in two ways', () => {
     const { dateQuestion, refusal } = reading(`${HEAD}\nT1,03/04/2025,A,B,fresh,fruit`);
     expect(dateQuestion?.code).toBe('date-order-unclear');
