@@ -27,14 +27,14 @@ interface AgeSource {
 /** Days from a collection date, or null with a warning where it lies after the pollination. */
 function daysSince(
   collected: string,
-  { pollinationDate }: Cross,
+  { pollinationDate, vial }: Cross,
   cells: RowCells,
   column: AgeSource['column'],
 ): number | null {
   const days = daysBetween(collected, pollinationDate);
   if (days >= 0) return days;
   const code = column === 'vial' ? 'vial-before-collected' : 'collected-after-pollination';
-  cells.report('warning', code, { column, details: { collected, pollinationDate } });
+  cells.report('warning', code, { column, details: { collected, pollinationDate, vial: vial ?? '' } });
   return null;
 }
 

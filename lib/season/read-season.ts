@@ -14,6 +14,7 @@ import { leaveOutRepeats } from './repeats.ts';
 import { type Records, reportNames } from './report-names.ts';
 import type { RowCells } from './row-cells.ts';
 import { SamePlants } from './same-plants.ts';
+import { onceAVial } from './same-vial.ts';
 import {
   type Cross,
   type DateOrder,
@@ -175,7 +176,7 @@ function columnsOf({ headers, columns }: Sheet): SeasonFile['columns'] {
 
 function accountOf(sheet: Sheet, used: number): SeasonFile {
   const { file, kind, sha256, encoding, delimiter, rows } = sheet;
-  const problems = [...sheet.problems].sort((a, b) => a.line - b.line);
+  const problems = onceAVial([...sheet.problems].sort((a, b) => a.line - b.line));
   return {
     file,
     kind,

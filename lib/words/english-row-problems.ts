@@ -3,7 +3,9 @@
 import type { RowProblemCode } from '../season/problems.ts';
 import type { Problem } from '../season/season.ts';
 import { CELL_PROBLEMS, type CellCode, named, the } from './english-cell-problems.ts';
+import { counted } from './numbers.ts';
 import { cited, type ProblemSentence } from './problem-sentence.ts';
+import { moreOfVial } from './told/alike-problems.ts';
 
 const other = ({ details, file }: Problem): string =>
   `row ${details.otherRow}${details.otherFile === file ? '' : ` of ${details.otherFile}`}`;
@@ -66,21 +68,21 @@ const SENSE_PROBLEMS: Readonly<Record<Exclude<RowProblemCode, CellCode>, Problem
     `the vial ${cited(value)} is not in the file of vials.`,
     'Add it there, or correct its name here.',
   ],
-  'vial-before-collected': ({ details, value }) => [
-    `the vial ${cited(value)} was used on ${details.pollinationDate}, before its pollen was collected on ${details.collected}.`,
-    'Correct the vial or one of the dates.',
+  'vial-before-collected': (problem) => [
+    `the vial ${cited(problem.value)} was used on ${problem.details.pollinationDate}, before its pollen was collected on ${problem.details.collected}${alsoOfVial(problem)}.`,
+    `Correct the vial or one of the dates; ${REFILLED}`,
   ],
   'vial-beyond-doses': ({ details }) => [
     `vial ${cited(details.vial)} was filled with ${details.doses} doses, but ${details.uses} flowers name it, the last of them from here on.`,
     'Correct the vial of some flowers, or doses_filled in the file of vials.',
   ],
-  'vial-father-differs': ({ details }) => [
-    `the pollen parent is ${cited(details.cross)}, but vial ${cited(details.vial)} holds pollen of ${cited(details.register)}; the row is believed.`,
-    'Correct the one that is wrong.',
+  'vial-father-differs': (problem) => [
+    `the pollen parent is ${cited(problem.details.cross)}, but vial ${cited(problem.details.vial)} holds pollen of ${cited(problem.details.register)}; the row is believed${alsoOfVial(problem)}.`,
+    `Correct the one that is wrong; ${REFILLED}`,
   ],
-  'vial-storage-differs': ({ details }) => [
-    `the storage is ${cited(details.cross)}, but vial ${cited(details.vial)} is ${cited(details.register)}; the row is believed.`,
-    'Correct the one that is wrong.',
+  'vial-storage-differs': (problem) => [
+    `the storage is ${cited(problem.details.cross)}, but vial ${cited(problem.details.vial)} is ${cited(problem.details.register)}; the row is believed${alsoOfVial(problem)}.`,
+    `Correct the one that is wrong; ${REFILLED}`,
   ],
   'year-stands-alone': (problem) => [
     `${the(problem)} lies more than five years from every other date; the nearest is ${problem.details.nearest}.`,
@@ -138,6 +140,15 @@ const SENSE_PROBLEMS: Readonly<Record<Exclude<RowProblemCode, CellCode>, Problem
     `the flowering is to end on ${details.to}, before it starts on ${details.from}; neither date is believed.`,
     'Correct one of the two dates.',
   ],
+};
+
+const REFILLED = 'a vial that was filled again needs a name of its own for each filling.';
+
+/** "; the same of 5 more flowers of this vial (rows 8, 9, …)"; empty where a warning is about one flower. */
+const alsoOfVial = ({ details }: Problem): string => {
+  const also = moreOfVial(details);
+  if (also === null) return '';
+  return `; the same of ${counted(also.more, 'more flower')} of this vial (${also.more === 1 ? 'row' : 'rows'} ${also.rows})`;
 };
 
 /** Sentence and fix of each code that concerns one row. */

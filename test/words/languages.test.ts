@@ -48,12 +48,14 @@ const TRUE_DETAILS = new Map<string, string | number>([
     ['bytes', 3e8],
     ['most', 1e8],
     ['cells', 5e6],
+    ['more', 12],
   ] as const),
   ...([
     ['said', 'crosses'],
     ['kind', 'vials'],
     ['format', 'pdf'],
     ['own', 'findings'],
+    ['rows', '5\n6'],
   ] as const),
 ]);
 

@@ -3,8 +3,10 @@ import type { RowProblemCode } from '../../season/problems.ts';
 import type { Problem } from '../../season/season.ts';
 import type { CellCode } from '../english-cell-problems.ts';
 import type { ProblemSentence } from '../problem-sentence.ts';
+import { moreOfVial } from '../told/alike-problems.ts';
 import { cited } from '../told/places.ts';
 import { CELL_PROBLEMS, named, the } from './cell-problems.ts';
+import { wholeNumber } from './numbers.ts';
 
 const other = ({ details, file }: Problem): string =>
   `ligne ${details.otherRow}${details.otherFile === file ? '' : ` de ${details.otherFile}`}`;
@@ -73,21 +75,21 @@ const SENSE_PROBLEMS: Readonly<Record<Exclude<RowProblemCode, CellCode>, Problem
     `le tube ${cited(value)} n’est pas dans le fichier des tubes.`,
     'L’y ajouter, ou corriger son nom ici.',
   ],
-  'vial-before-collected': ({ details, value }) => [
-    `le tube ${cited(value)} a servi le ${details.pollinationDate}, avant que son pollen ne soit récolté le ${details.collected}.`,
-    'Corriger le tube ou l’une des dates.',
+  'vial-before-collected': (problem) => [
+    `le tube ${cited(problem.value)} a servi le ${problem.details.pollinationDate}, avant que son pollen ne soit récolté le ${problem.details.collected}${alsoOfVial(problem)}.`,
+    `Corriger le tube ou l’une des dates ; ${REFILLED}`,
   ],
   'vial-beyond-doses': ({ details }) => [
     `le tube ${cited(details.vial)} a été rempli de ${details.doses} doses, mais ${details.uses} fleurs le nomment, les dernières à partir d’ici.`,
     'Corriger le tube de quelques fleurs, ou doses_filled dans le fichier des tubes.',
   ],
-  'vial-father-differs': ({ details }) => [
-    `le père est ${cited(details.cross)}, mais le tube ${cited(details.vial)} contient du pollen de ${cited(details.register)} ; on croit la ligne.`,
-    WRONG_ONE,
+  'vial-father-differs': (problem) => [
+    `le père est ${cited(problem.details.cross)}, mais le tube ${cited(problem.details.vial)} contient du pollen de ${cited(problem.details.register)} ; on croit la ligne${alsoOfVial(problem)}.`,
+    `${WRONG_ONE.slice(0, -1)} ; ${REFILLED}`,
   ],
-  'vial-storage-differs': ({ details }) => [
-    `le stockage est ${cited(details.cross)}, mais le tube ${cited(details.vial)} est ${cited(details.register)} ; on croit la ligne.`,
-    WRONG_ONE,
+  'vial-storage-differs': (problem) => [
+    `le stockage est ${cited(problem.details.cross)}, mais le tube ${cited(problem.details.vial)} est ${cited(problem.details.register)} ; on croit la ligne${alsoOfVial(problem)}.`,
+    `${WRONG_ONE.slice(0, -1)} ; ${REFILLED}`,
   ],
   'year-stands-alone': (problem) => [
     `${the(problem)} : c’est à plus de cinq ans de toute autre date ; la plus proche est ${problem.details.nearest}.`,
@@ -146,6 +148,15 @@ const SENSE_PROBLEMS: Readonly<Record<Exclude<RowProblemCode, CellCode>, Problem
     ONE_DATE,
   ],
 };
+
+/** Further flowers of the same vial. */
+const alsoOfVial = ({ details }: Problem): string => {
+  const also = moreOfVial(details);
+  if (also === null) return '';
+  return ` ; de même pour ${also.more === 1 ? '1 autre fleur' : `${wholeNumber(also.more)} autres fleurs`} de ce tube (${also.more === 1 ? 'ligne' : 'lignes'} ${also.rows})`;
+};
+
+const REFILLED = 'un tube rempli de nouveau a besoin d’un nom à lui pour chaque remplissage.';
 
 export const ROW_PROBLEMS: Readonly<Record<RowProblemCode, ProblemSentence>> = {
   ...CELL_PROBLEMS,

@@ -4,7 +4,9 @@ import type { RowProblemCode } from '../../season/problems.ts';
 import type { Problem } from '../../season/season.ts';
 import type { CellCode } from '../english-cell-problems.ts';
 import type { ProblemSentence } from '../problem-sentence.ts';
+import { moreOfVial } from '../told/alike-problems.ts';
 import { CELL_PROBLEMS, named, the } from './cell-problems.ts';
+import { wholeNumber } from './numbers.ts';
 import { cited } from './problem-sentence.ts';
 
 const other = ({ details, file }: Problem): string =>
@@ -73,21 +75,21 @@ const SENSE_PROBLEMS: Readonly<Record<Exclude<RowProblemCode, CellCode>, Problem
     `das Röhrchen ${cited(value)} steht nicht in der Datei der Röhrchen.`,
     'Dort ergänzen, oder hier seinen Namen berichtigen.',
   ],
-  'vial-before-collected': ({ details, value }) => [
-    `das Röhrchen ${cited(value)} wurde am ${details.pollinationDate} verwendet, bevor sein Pollen am ${details.collected} gesammelt wurde.`,
-    'Das Röhrchen oder eines der Daten berichtigen.',
+  'vial-before-collected': (problem) => [
+    `das Röhrchen ${cited(problem.value)} wurde am ${problem.details.pollinationDate} verwendet, bevor sein Pollen am ${problem.details.collected} gesammelt wurde${alsoOfVial(problem)}.`,
+    `Das Röhrchen oder eines der Daten berichtigen; ${REFILLED}`,
   ],
   'vial-beyond-doses': ({ details }) => [
     `Röhrchen ${cited(details.vial)} wurde mit ${details.doses} Dosen gefüllt, aber ${details.uses} Blüten nennen es, die letzten ab hier.`,
     'Das Röhrchen einiger Blüten berichtigen, oder doses_filled in der Datei der Röhrchen.',
   ],
-  'vial-father-differs': ({ details }) => [
-    `der Pollenspender ist ${cited(details.cross)}, aber Röhrchen ${cited(details.vial)} enthält Pollen von ${cited(details.register)}; geglaubt wird der Zeile.`,
-    THE_WRONG,
+  'vial-father-differs': (problem) => [
+    `der Pollenspender ist ${cited(problem.details.cross)}, aber Röhrchen ${cited(problem.details.vial)} enthält Pollen von ${cited(problem.details.register)}; geglaubt wird der Zeile${alsoOfVial(problem)}.`,
+    `${THE_WRONG.slice(0, -1)}; ${REFILLED}`,
   ],
-  'vial-storage-differs': ({ details }) => [
-    `die Lagerung ist ${cited(details.cross)}, aber Röhrchen ${cited(details.vial)} ist ${cited(details.register)}; geglaubt wird der Zeile.`,
-    THE_WRONG,
+  'vial-storage-differs': (problem) => [
+    `die Lagerung ist ${cited(problem.details.cross)}, aber Röhrchen ${cited(problem.details.vial)} ist ${cited(problem.details.register)}; geglaubt wird der Zeile${alsoOfVial(problem)}.`,
+    `${THE_WRONG.slice(0, -1)}; ${REFILLED}`,
   ],
   'year-stands-alone': (problem) => [
     `${the(problem)} liegt mehr als fünf Jahre von jedem anderen Datum entfernt; das nächste ist ${problem.details.nearest}.`,
@@ -146,6 +148,14 @@ const SENSE_PROBLEMS: Readonly<Record<Exclude<RowProblemCode, CellCode>, Problem
     ONE_DATE,
   ],
 };
+
+const alsoOfVial = ({ details }: Problem): string => {
+  const also = moreOfVial(details);
+  if (also === null) return '';
+  return `; ebenso bei ${also.more === 1 ? '1 weiteren Blüte' : `${wholeNumber(also.more)} weiteren Blüten`} dieses Röhrchens (${also.more === 1 ? 'Zeile' : 'Zeilen'} ${also.rows})`;
+};
+
+const REFILLED = 'ein Röhrchen, das neu gefüllt wurde, braucht für jede Füllung einen eigenen Namen.';
 
 export const ROW_PROBLEMS: Readonly<Record<RowProblemCode, ProblemSentence>> = {
   ...CELL_PROBLEMS,

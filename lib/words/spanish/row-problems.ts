@@ -4,8 +4,10 @@ import type { RowProblemCode } from '../../season/problems.ts';
 import type { Problem } from '../../season/season.ts';
 import type { CellCode } from '../english-cell-problems.ts';
 import type { ProblemSentence } from '../problem-sentence.ts';
+import { moreOfVial } from '../told/alike-problems.ts';
 import { cited } from '../told/places.ts';
 import { CELL_PROBLEMS, named, the } from './cell-problems.ts';
+import { wholeNumber } from './numbers.ts';
 
 const other = ({ details, file }: Problem): string =>
   `la fila ${details.otherRow}${details.otherFile === file ? '' : ` de ${details.otherFile}`}`;
@@ -74,21 +76,21 @@ const SENSE_PROBLEMS: Readonly<Record<Exclude<RowProblemCode, CellCode>, Problem
     `el vial ${cited(value)} no está en el archivo de viales.`,
     'Añádalo allí, o corrija su nombre aquí.',
   ],
-  'vial-before-collected': ({ details, value }) => [
-    `el vial ${cited(value)} se usó el ${details.pollinationDate}, antes de que se recogiera su polen el ${details.collected}.`,
-    'Corrija el vial o una de las fechas.',
+  'vial-before-collected': (problem) => [
+    `el vial ${cited(problem.value)} se usó el ${problem.details.pollinationDate}, antes de que se recogiera su polen el ${problem.details.collected}${alsoOfVial(problem)}.`,
+    `Corrija el vial o una de las fechas; ${REFILLED}`,
   ],
   'vial-beyond-doses': ({ details }) => [
     `el vial ${cited(details.vial)} se llenó con ${details.doses} dosis, pero lo nombran ${details.uses} flores, las últimas de aquí en adelante.`,
     'Corrija el vial de algunas flores, o doses_filled en el archivo de viales.',
   ],
-  'vial-father-differs': ({ details }) => [
-    `el padre es ${cited(details.cross)}, pero el vial ${cited(details.vial)} contiene polen de ${cited(details.register)}; se da por buena la fila.`,
-    'Corrija el dato equivocado.',
+  'vial-father-differs': (problem) => [
+    `el padre es ${cited(problem.details.cross)}, pero el vial ${cited(problem.details.vial)} contiene polen de ${cited(problem.details.register)}; se da por buena la fila${alsoOfVial(problem)}.`,
+    `Corrija el dato equivocado; ${REFILLED}`,
   ],
-  'vial-storage-differs': ({ details }) => [
-    `el almacenamiento es ${cited(details.cross)}, pero el del vial ${cited(details.vial)} es ${cited(details.register)}; se da por buena la fila.`,
-    'Corrija el dato equivocado.',
+  'vial-storage-differs': (problem) => [
+    `el almacenamiento es ${cited(problem.details.cross)}, pero el del vial ${cited(problem.details.vial)} es ${cited(problem.details.register)}; se da por buena la fila${alsoOfVial(problem)}.`,
+    `Corrija el dato equivocado; ${REFILLED}`,
   ],
   'year-stands-alone': (problem) => [
     `${the(problem)} está a más de cinco años de todas las demás fechas; la más cercana es ${problem.details.nearest}.`,
@@ -147,6 +149,15 @@ const SENSE_PROBLEMS: Readonly<Record<Exclude<RowProblemCode, CellCode>, Problem
     ONE_DATE,
   ],
 };
+
+/** Otras flores del mismo vial. */
+const alsoOfVial = ({ details }: Problem): string => {
+  const also = moreOfVial(details);
+  if (also === null) return '';
+  return `; lo mismo en ${also.more === 1 ? '1 flor más' : `${wholeNumber(also.more)} flores más`} de este vial (${also.more === 1 ? 'fila' : 'filas'} ${also.rows})`;
+};
+
+const REFILLED = 'un vial que se volvió a llenar necesita un nombre propio para cada llenado.';
 
 /** Sentence and fix of each code that concerns one row. */
 export const ROW_PROBLEMS: Readonly<Record<RowProblemCode, ProblemSentence>> = {

@@ -16,10 +16,25 @@ const TOLD_BY_VALUE: ReadonlySet<string> = new Set([
   'same-name-missing',
 ]);
 
+/** The further rows that a warning about a vial stands for: it is told by itself; null for any other. */
+function rowsOfVial({ more, rows }: Problem['details']): string | null {
+  return more === undefined || rows === undefined ? null : String(rows);
+}
+
+/** Further flowers of a vial that a warning stands for: how many, and "8, 9, …"; null where there is none. */
+export function moreOfVial(
+  details: Problem['details'],
+): { readonly more: number; readonly rows: string } | null {
+  const rows = rowsOfVial(details);
+  return rows === null
+    ? null
+    : { more: Number(details.more), rows: listedRows(rows.split('\n').map(Number)) };
+}
+
 /** What makes two faults alike, as one text. */
 function kindOf({ code, column, details, value }: Problem): string {
   const about = details.name ?? details.column ?? null;
-  return JSON.stringify([code, column, about, TOLD_BY_VALUE.has(code) ? value : null]);
+  return JSON.stringify([code, column, about, TOLD_BY_VALUE.has(code) ? value : null, rowsOfVial(details)]);
 }
 
 /** Errors or warnings of one code and column together; each notice tells of another word or column, so stands alone. */
