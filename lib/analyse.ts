@@ -53,7 +53,7 @@ import { vialAdvice } from './decisions/vials.ts';
 import { checkLevel } from './proportions/interval.ts';
 import type { CodedRecord } from './season/coded-copy.ts';
 import { addYear, isIsoDate, latestDate } from './season/dates.ts';
-import type { DateOrder, Endpoint, FileKind, ReadingAnswers, Season } from './season/season.ts';
+import type { Endpoint, FileKind, ReadingAnswers, Season } from './season/season.ts';
 import { VERSION } from './version.ts';
 
 /** Options of `analyse`; everything left out gets the default named here. */
@@ -74,8 +74,8 @@ export interface AnalyseOptions {
   readonly atMost?: readonly Ceiling[];
 }
 
-/** The options as used, the season's own among them; null where a default could not be worked out. */
-export interface OptionsUsed {
+/** The options as used, what was said about reading the files among them; null where a default could not be worked out. */
+export interface OptionsUsed extends Omit<ReadingAnswers, 'settings'> {
   readonly level: number;
   readonly endpoint: Endpoint;
   readonly asOf: string | null;
@@ -85,11 +85,6 @@ export interface OptionsUsed {
   readonly must: readonly Must[];
   readonly atMost: readonly Ceiling[];
   readonly samePlants: boolean;
-  /** What was said about reading the files. */
-  readonly dateOrder: DateOrder | null;
-  readonly dateSystem: 1900 | 1904 | null;
-  readonly map: ReadingAnswers['map'];
-  readonly same: ReadingAnswers['same'];
 }
 
 /** Where the result came from. */
@@ -227,7 +222,10 @@ export function defaultUse(season: Season): string | null {
   return last && addYear(last);
 }
 
-const NOTHING_SAID: ReadingAnswers = { dateOrder: null, dateSystem: null, map: [], same: [], settings: null };
+const NOTHING_SAID: ReadingAnswers = {
+  ...{ dateOrder: null, dateSystem: null, map: [], same: [], storage: [] },
+  settings: null,
+};
 
 export function provenance(
   season: Season,

@@ -46,7 +46,7 @@ function isRead({ sources, read }: Job, { job }: Kept): boolean {
 
 function readFiles({ sources, read }: Job): Kept {
   const map = new Map(read.map);
-  const season = readSeason(sources, { ...read, map });
+  const season = readSeason(sources, { ...read, map, storage: new Map(read.storage) });
   return { job: { sources, read }, season, reading: readingOf(season, map) };
 }
 

@@ -12,9 +12,11 @@ import type { Reading } from './reading.ts';
 import type { DrawnReport } from './report-text.ts';
 
 /** How files are to be read: `ReadOptions` as plain data. */
-export interface PlainReadOptions extends Omit<ReadOptions, 'map'> {
+export interface PlainReadOptions extends Omit<ReadOptions, 'map' | 'storage'> {
   /** From the grower's headers to our columns. */
   readonly map: readonly (readonly [header: string, column: string])[];
+  /** From the grower's words of storage to methods; none where left out. */
+  readonly storage?: readonly (readonly [word: string, method: string])[];
 }
 
 /** How a coded copy is to be made. */

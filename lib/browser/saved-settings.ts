@@ -1,6 +1,14 @@
 /** Answers and settings as the file that the command's `--settings` reads, and back. */
 
-import { choice, date, dateSystem, headerMap, namesOfOne, share } from '../command/option-values.ts';
+import {
+  choice,
+  date,
+  dateSystem,
+  headerMap,
+  namesOfOne,
+  share,
+  storageWord,
+} from '../command/option-values.ts';
 import { readSettings, settingsText } from '../command/settings.ts';
 import { type Wish, wishOf } from '../command/wishes.ts';
 import { sha256 } from '../season/sha256.ts';
@@ -25,12 +33,13 @@ const shareText = (text: string): string[] => {
  * @returns JSON with `version` and the options by the command's names; what was left to the defaults is left out
  */
 export function savedSettings({ answers, settings }: Said): string {
-  const { useOn, endpoint, ageScale, same, must, atMost } = settings;
+  const { useOn, endpoint, ageScale, same, storage, must, atMost } = settings;
   const texts: readonly (readonly [string, readonly string[]])[] = [
     ['date-order', answers.dateOrder === null ? [] : [answers.dateOrder]],
     ['date-system', settings.dateSystem === null ? [] : [String(settings.dateSystem)]],
     ['map', [...answers.map, ...settings.map].map(([header, column]) => `${header}=${column}`)],
     ['same', same.map((names) => names.join('='))],
+    ['storage', storage.map(({ word, method }) => `${word}=${method}`)],
     ['same-plants', answers.samePlants ? [''] : []],
     ['endpoint', [endpoint]],
     ['level', shareText(settings.level)],
@@ -75,6 +84,7 @@ export function settingsFrom(file: string, text: string, { answers, settings }: 
       ageScale: choice(values, 'age-scale', ['days', 'log1p-days'] as const) ?? settings.ageScale,
       dateSystem: dateSystem(values) ?? settings.dateSystem,
       same: [...settings.same, ...list('same', namesOfOne)],
+      storage: [...settings.storage, ...list('storage', storageWord)],
       must: [...settings.must, ...list('must', (wish) => wishOf('--must', wish))],
       atMost: [...settings.atMost, ...list('at-most', (wish) => wishOf('--at-most', wish))],
       file: { file, sha256: sha256(new TextEncoder().encode(text)) },

@@ -1,6 +1,7 @@
 /** What the grower answered and set, as text and choices, and what is wrong with it. */
 
 import type { AgeScale } from '../analysis/models.ts';
+import type { StorageWord } from '../command/option-values.ts';
 import type { Wish } from '../command/wishes.ts';
 import type { DateSystem } from '../season/date-cell.ts';
 import { isIsoDate } from '../season/dates.ts';
@@ -44,6 +45,8 @@ export interface Settings {
   readonly dateSystem: DateSystem | null;
   /** Lists of names of one plant, the one that is kept first. */
   readonly same: readonly (readonly string[])[];
+  /** What words of storage mean, from a file of settings. */
+  readonly storage: readonly StorageWord[];
   /** From headers that were not understood to our columns. */
   readonly map: readonly (readonly [header: string, column: string])[];
   readonly must: readonly Wish[];
@@ -54,7 +57,7 @@ export interface Settings {
 
 export const NO_SETTINGS: Settings = {
   ...{ worth: '', useOn: '', endpoint: 'initial', expected: new Map(), level: '', asOf: '' },
-  ...{ ageScale: null, dateSystem: null, same: [], map: [], must: [], atMost: [], file: null },
+  ...{ ageScale: null, dateSystem: null, same: [], storage: [], map: [], must: [], atMost: [], file: null },
 };
 
 /**

@@ -40,11 +40,12 @@ export async function sharedCopy(
   notebook: CompiledNotebook,
 ): Promise<SharedCopy> {
   const keyName = sharing.key?.name ?? FILE_NAMES.key;
-  const { map, same = [], settings, asOf } = read;
+  const { map, same = [], storage = [], settings, asOf } = read;
   const said = {
     level: sharing.level,
     map: map.map(([header, column]) => ({ header, column })),
     same,
+    storage: storage.map(([word, method]) => ({ word, method })),
     ...(settings === undefined ? {} : { settings }),
     ...(asOf === undefined ? {} : { asOf }),
     ...(options.useOn === undefined ? {} : { useOn: options.useOn }),

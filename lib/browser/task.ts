@@ -23,13 +23,14 @@ export function analyseOptions(
 }
 
 function readOptions(
-  { endpoint, asOf, dateSystem, same, map, file }: Settings,
+  { endpoint, asOf, dateSystem, same, storage, map, file }: Settings,
   { map: answered, dateOrder }: Answers,
 ): PlainReadOptions {
   return {
     endpoint,
     map: [...answered, ...map],
     same,
+    ...(storage.length === 0 ? {} : { storage: storage.map(({ word, method }) => [word, method] as const) }),
     ...(asOf === '' ? {} : { asOf }),
     ...(dateOrder === null ? {} : { dateOrder }),
     ...(dateSystem === null ? {} : { dateSystem }),

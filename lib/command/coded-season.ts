@@ -10,7 +10,7 @@ import type { Season } from '../season/season.ts';
 import { type Secret, secretsOf, singleCodes } from '../season/secrets.ts';
 import type { SeasonText } from '../season/write-season.ts';
 import { Failure } from './failure.ts';
-import type { HeaderMap } from './option-values.ts';
+import type { HeaderMap, StorageWord } from './option-values.ts';
 
 /** A coded copy before it is sealed. */
 export interface Coded {
@@ -27,16 +27,21 @@ export interface SaidBeside {
   readonly level: CodedLevel;
   readonly map: readonly HeaderMap[];
   readonly same: readonly (readonly string[])[];
+  readonly storage: readonly StorageWord[];
   readonly settings?: { readonly file: string; readonly sha256: string };
   readonly useOn?: string;
   readonly asOf?: string;
 }
 
-function secretsSaid({ same, settings, useOn, asOf }: SaidBeside): Secret[] {
+function secretsSaid({ same, storage, settings, useOn, asOf }: SaidBeside): Secret[] {
   const list = (what: string, values: readonly (string | undefined)[]): Secret[] =>
     values.flatMap((value) => (value === undefined ? [] : [{ what, value }]));
   return [
     ...list('the plant', same.flat()),
+    ...list(
+      'the method',
+      storage.map(({ word }) => word),
+    ),
     ...list('the settings', [settings?.file, settings?.sha256]),
     ...list('the date', [useOn, asOf]),
   ];

@@ -86,12 +86,14 @@ function readOptions({
   dateSystem,
   map,
   same,
+  storage,
   settings,
 }: CommandLine): ReadOptions {
   return {
     endpoint,
     map: new Map(map.map(({ header, column }) => [header, column])),
     same,
+    storage: new Map(storage.map(({ word, method }) => [word, method])),
     ...(asOf === undefined ? {} : { asOf }),
     ...(dateOrder === undefined ? {} : { dateOrder }),
     ...(dateSystem === undefined ? {} : { dateSystem }),

@@ -51,6 +51,11 @@ export const OPTION_RULES: readonly KnownOption[] = [
     value: '"A=B"',
     repeatable: true,
   },
+  {
+    name: 'storage',
+    value: '"WORD=method"',
+    repeatable: true,
+  },
   { name: 'level', value: 'LEVEL' },
   {
     name: 'endpoint',

@@ -61,6 +61,20 @@ export function headerMap(text: string): HeaderMap {
   return { header, column };
 }
 
+/** A word of the grower's for storage and the method it stands for. */
+export interface StorageWord {
+  readonly word: string;
+  readonly method: string;
+}
+
+/** A word of storage, from `cool box=refrigerated`. */
+export function storageWord(text: string): StorageWord {
+  const [word = '', method = '', ...more] = text.split('=').map((part) => part.trim());
+  return word === '' || method === '' || more.length > 0
+    ? fail('storage', text, 'storage-word')
+    : { word, method };
+}
+
 /** Names of one plant, from `A=B` or `A=B=C`. */
 export function namesOfOne(text: string): string[] {
   const names = text.split('=').map((name) => name.trim());

@@ -19,7 +19,9 @@ import {
   headerMap,
   namesOfOne,
   one,
+  type StorageWord,
   share,
+  storageWord,
   type Values,
 } from './option-values.ts';
 import { valuesOf } from './option-words.ts';
@@ -46,6 +48,8 @@ export interface CommandLine extends Wishes {
   readonly map: readonly HeaderMap[];
   /** Lists of names of one plant. */
   readonly same: readonly (readonly string[])[];
+  /** What words of storage mean. */
+  readonly storage: readonly StorageWord[];
   readonly level: number;
   readonly endpoint: Endpoint;
   readonly ageScale?: AgeScale;
@@ -195,6 +199,7 @@ function lineOf(
     json: values.has('json'),
     map: (values.get('map') ?? []).map(headerMap),
     same: (values.get('same') ?? []).map(namesOfOne),
+    storage: (values.get('storage') ?? []).map(storageWord),
     level: share(values, 'level', '0.95') ?? 0.95,
     endpoint: choice(values, 'endpoint', ['initial', 'final'] as const) ?? 'initial',
     ...sharing(values, command),

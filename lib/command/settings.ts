@@ -10,7 +10,18 @@ const VERSION = 1;
 
 /** Options that hold from year to year. The day up to which is read belongs to one season, so it is not among them. */
 export const SETTING_NAMES: readonly string[] = [
-  ...['date-order', 'date-system', 'map', 'same', 'same-plants', 'endpoint', 'level', 'age-scale', 'worth'],
+  ...[
+    'date-order',
+    'date-system',
+    'map',
+    'same',
+    'storage',
+    'same-plants',
+    'endpoint',
+    'level',
+    'age-scale',
+    'worth',
+  ],
   ...['use-on', 'must', 'at-most', 'language'],
 ];
 

@@ -56,10 +56,24 @@ export function wordReading<T extends string | boolean>(raw: string, list: WordL
   return { value: null, fault: reading.fault, details: slip === null ? {} : { suggestion: String(slip) } };
 }
 
-/** A storage method: one of the four known words, or the grower's own as it stands. */
-export function storageReading(raw: string): CellReading {
+/** What the grower says that words of storage mean: from their folded word to the method. */
+export type StorageMap = ReadonlyMap<string, string>;
+
+/** The words that the grower mapped, folded; a method is one of the four known ones, by any word for it, or one of their own. */
+export function storageMap(said: ReadonlyMap<string, string>): StorageMap {
+  const methodOf = (text: string): string => {
+    const known = readWord(text, STORAGES);
+    return 'value' in known ? known.value : tidyName(text);
+  };
+  return new Map([...said].map(([word, method]) => [foldWord(word), methodOf(method)]));
+}
+
+/** A storage method: what the grower says it is, one of the four known words, or the grower's own as it stands. */
+export function storageReading(raw: string, said: StorageMap): CellReading {
   if (raw === '?') return BLANK;
   const folded = foldWord(raw);
+  const meant = said.get(folded);
+  if (meant !== undefined) return { value: meant };
   const known = readWord(raw, STORAGES);
   if ('value' in known) return folded === known.value ? known : { ...known, guess: 'word-guessed' };
   const value = tidyName(raw);

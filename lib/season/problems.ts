@@ -39,7 +39,8 @@ export type FileProblemCode =
   | 'table-sideways'
   | 'parents-in-one'
   | 'map-header-missing'
-  | 'same-name-missing';
+  | 'same-name-missing'
+  | 'storage-word-missing';
 
 /** Faults of one record. */
 export type RowProblemCode =

@@ -1,6 +1,7 @@
 /** The door of the import floor: files become a Season. */
 
 import { tidyName } from './cell.ts';
+import { storageMap } from './cell-readings.ts';
 import { COLUMNS, foldHeader, KINDS } from './columns.ts';
 import { crossRows, type ReadCross } from './crosses.ts';
 import { asMeant } from './csv-text.ts';
@@ -27,6 +28,7 @@ import {
 } from './season.ts';
 import { makeSensible } from './sense.ts';
 import { foldedMap, layOut, type SeasonSource, type Sheet } from './sheet.ts';
+import { foldWord } from './values.ts';
 import { reportOverdrawn } from './vial-doses.ts';
 import { type ReadVial, vialRows } from './vials.ts';
 
@@ -44,11 +46,15 @@ export interface ReadOptions {
   readonly map?: ReadonlyMap<string, string>;
   /** Lists of names of one plant, as the grower says; the first of each is kept. */
   readonly same?: readonly (readonly string[])[];
+  /** What the grower says that words of storage mean: from their word to a method, ours or another of theirs. */
+  readonly storage?: ReadonlyMap<string, string>;
   /** The file of settings that these options were taken from, to be named in the result's provenance. */
   readonly settings?: { readonly file: string; readonly sha256: string };
 }
 
-function checkOptions({ asOf, map, same = [] }: ReadOptions): void {
+function checkOptions({ asOf, map, same = [], storage = new Map() }: ReadOptions): void {
+  if ([...storage].flat().some((word) => tidyName(word) === ''))
+    throw new RangeError('readSeason: storage must lead from a word to a method, neither of them blank');
   if (same.some((names) => names.length < 2 || names.some((name) => tidyName(name) === ''))) {
     throw new RangeError('readSeason: same must hold lists of two names or more, none of them blank');
   }
@@ -67,6 +73,7 @@ function answersOf({
   dateSystem,
   map = new Map(),
   same = [],
+  storage = new Map(),
   settings,
 }: ReadOptions): ReadingAnswers {
   return {
@@ -74,6 +81,7 @@ function answersOf({
     dateSystem: dateSystem ?? null,
     map: [...map].map(([header, column]) => ({ header, column })),
     same,
+    storage: [...storage].map(([word, method]) => ({ word, method })),
     settings: settings ?? null,
   };
 }
@@ -108,6 +116,21 @@ function reportUnusedMap(sheets: readonly Sheet[], sources: ReadOptions['map']):
 function reportUnmetNames([first]: readonly Sheet[], same: SamePlants): void {
   for (const name of first === undefined ? [] : same.neverMet())
     first.problems.push(problemAt(first.header, 'warning', 'same-name-missing', { value: name }));
+}
+
+/** Tells the first file of words of storage that were said to mean a method and stand nowhere. */
+function reportUnmetStorage(sheets: readonly Sheet[], storage: ReadonlyMap<string, string>): void {
+  const [first] = sheets;
+  if (first === undefined || storage.size === 0) return;
+  const met = new Set(
+    sheets.flatMap(({ readings }) => [...(readings.get('storage')?.known.keys() ?? [])].map(foldWord)),
+  );
+  for (const [word, method] of storage) {
+    if (met.has(foldWord(word))) continue;
+    first.problems.push(
+      problemAt(first.header, 'warning', 'storage-word-missing', { value: word, details: { method } }),
+    );
+  }
 }
 
 function vialsOf(sheets: readonly Sheet[], asOf: string | undefined): ReadVial[] {
@@ -227,8 +250,8 @@ function latestPast({ crosses, vials }: Records): string | null {
  * it throw; what only the grower can tell is among `questions(season)`, and that file then gives no rows.
  *
  * @param sources file names as they are to be printed, and the files' bytes
- * @param options `asOf`, an ISO date; `endpoint`, `initial` or `final` fruit set; `dateOrder`; `dateSystem`; `map`; `same`
- * @throws RangeError where an option is no date, no column or no list of names
+ * @param options `asOf`, an ISO date; `endpoint`, `initial` or `final` fruit set; `dateOrder`; `dateSystem`; `map`; `same`; `storage`
+ * @throws RangeError where an option is no date, no column, no list of names or no word
  * @example
  * const text = 'cross_id,pollination_date,seed_parent,pollen_parent,storage,outcome\nT1,2025-06-01,A,B,fresh,fruit';
  * const season = readSeason([{ name: 'crosses.csv', bytes: new TextEncoder().encode(text) }]);
@@ -239,7 +262,8 @@ export function readSeason(sources: readonly SeasonSource[], options: ReadOption
   checkOptions(options);
   const { asOf, endpoint = 'initial', map = new Map() } = options;
   const same = new SamePlants(options.same ?? []);
-  const sheetOptions = { ...options, map: foldedMap(map), same };
+  const { storage = new Map() } = options;
+  const sheetOptions = { ...options, map: foldedMap(map), same, storage: storageMap(storage) };
   const sheets = withoutRepeatedFiles(sources.flatMap((source) => layOut(source, sheetOptions)));
   reportUnusedMap(sheets, map);
 
@@ -255,6 +279,7 @@ export function readSeason(sources: readonly SeasonSource[], options: ReadOption
   reportOverdrawn(readCrosses, vials);
   reportNames(records);
   reportUnmetNames(sheets, same);
+  reportUnmetStorage(sheets, storage);
 
   const used = usedBySheet(records, endpoint);
   return {

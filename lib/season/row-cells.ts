@@ -215,7 +215,7 @@ export class RowCells {
 
   /** A storage method: one of the four known words, or the grower's own as it stands. */
   storage(required: boolean): string | null {
-    const reading = this.#reading('storage', storageReading);
+    const reading = this.#reading('storage', (raw) => storageReading(raw, this.sheet.storage));
     if (reading === null) return this.#blank('storage', required);
     return this.#valueOf('storage', reading, required) as string | null;
   }

@@ -111,6 +111,8 @@ export interface ReadingAnswers {
   readonly map: readonly { readonly header: string; readonly column: string }[];
   /** Lists of names of one plant. */
   readonly same: readonly (readonly string[])[];
+  /** What words of storage mean. */
+  readonly storage: readonly { readonly word: string; readonly method: string }[];
   /** The file of settings that answers were taken from. */
   readonly settings: { readonly file: string; readonly sha256: string } | null;
 }

@@ -1,6 +1,6 @@
 /** One file laid out: its rows, where our columns stand in it, how its dates are written, and what was found on the way. */
 
-import type { CellReading } from './cell-readings.ts';
+import type { CellReading, StorageMap } from './cell-readings.ts';
 import { COLUMNS, foldHeader } from './columns.ts';
 import type { DateForm, DateSystem } from './date-cell.ts';
 import { dateFormsOf } from './date-columns.ts';
@@ -38,6 +38,8 @@ export interface SheetOptions {
   readonly map: HeaderMap;
   /** Names of one plant, as the grower says; none where left out. */
   readonly same?: SamePlants;
+  /** What the grower says that words of storage mean; nothing where left out. */
+  readonly storage?: StorageMap;
 }
 
 /** A column's place, and its distinct texts with what each was read as: one look-up gives both. */
@@ -79,6 +81,8 @@ export interface Sheet {
   readonly guessedWords: Set<string>;
   /** Names of one plant, as the grower says. */
   readonly same: SamePlants;
+  /** What the grower says that words of storage mean. */
+  readonly storage: StorageMap;
 }
 
 function reportEncoding(
@@ -205,6 +209,7 @@ function laidOut(source: SeasonSource, options: SheetOptions, rows: Rows, alone:
     readings: new Map([...header.columns].map(([name, { index }]) => [name, { index, known: new Map() }])),
     guessedWords: new Set(),
     same: options.same ?? new SamePlants([]),
+    storage: options.storage ?? new Map(),
   };
 }
 

@@ -251,6 +251,13 @@ export const FILE_ENTRIES: Readonly<Record<FileProblemCode, EntryParts>> = {
     'Check how the header is spelled in the file.',
     '--map "Muter=seed_parent"',
   ],
+  'storage-word-missing': [
+    'warning',
+    'No file has the word of storage that --storage names.',
+    ALL_USED,
+    'Check how the word is spelled in the files.',
+    '--storage "cool bx=refrigerated"',
+  ],
   'same-name-missing': [
     'warning',
     'No file has the name that --same names.',

@@ -132,11 +132,11 @@ export const CELL_PROBLEMS: Readonly<Record<CellCode, ProblemSentence>> = {
   ],
   'storage-own': (problem) => [
     `${the(problem)} is kept as a method of its own, here and wherever it stands.`,
-    'Nothing needs doing if that is right; else write fresh, room, refrigerated or frozen.',
+    `Nothing needs doing if that is right; else write fresh, room, refrigerated or frozen, or say so: --storage "${problem.value}=frozen".`,
   ],
   'storage-slip': (problem) => [
     `${the(problem)} is kept as a method of its own; is ${problem.details.suggestion} meant?`,
-    `Write ${problem.details.suggestion} if so.`,
+    `If so, write ${problem.details.suggestion}, or say so: --storage "${problem.value}=${problem.details.suggestion}".`,
   ],
   'name-spellings': (problem) => {
     const { spelling, uses, usual, usualUses } = problem.details;

@@ -24,6 +24,7 @@ const RULES: Readonly<Record<string, (allowed: string | number | null | undefine
   date: () => 'Give a day that exists as YYYY-MM-DD, such as 2026-09-30.',
   share: (allowed) => `Give a number between 0 and 1, such as ${allowed ?? 0.2}.`,
   'file-name': () => 'Give the name of a file, such as report.html.',
+  'storage-word': () => 'Write it as "YOUR WORD=method", such as --storage "cool box=refrigerated".',
   'header-map': () => 'Write it as "YOUR HEADER=column", such as --map "Mutter=seed_parent".',
   'same-names': () => 'Write it as "A=B", such as --same "Nocturna=nocturna"; the first name is kept.',
   must: () =>

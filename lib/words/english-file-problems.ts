@@ -229,6 +229,10 @@ export const FILE_PROBLEMS: Readonly<Record<FileProblemCode, ProblemSentence>> =
     `No file has a column ${cited(value)}, which was to be read as ${details.column}.`,
     'Check how the header is spelled in the file.',
   ],
+  'storage-word-missing': ({ value, details }) => [
+    `No file has a storage called ${cited(value)}, which was to be read as ${details.method}.`,
+    'Check how the word is spelled in the files.',
+  ],
   'same-name-missing': ({ value }) => [
     `No file has a plant called ${cited(value)}, which was said to be the same as another.`,
     'Check how the name is spelled in the file, capital letters and spaces too.',

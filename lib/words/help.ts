@@ -27,6 +27,7 @@ export const helpWords = {
     'date-system': 'from which year a spreadsheet counts its own numbers for days: 1900 or 1904 (1900)',
     map: 'read a header of yours as one of the columns',
     same: 'two names of one plant; the first is kept',
+    storage: 'read a word of yours for storage as fresh, room, refrigerated or frozen',
     level: 'level of the ranges (0.95)',
     endpoint: 'initial: fruits at the check; final: fruits harvested (initial)',
     'age-scale': 'scale of pollen age: days or log1p-days',

@@ -37,7 +37,7 @@ const LINES: ReadonlyMap<string, Line> = new Map<string, Line>([
     'storage-own',
     (alike) =>
       `Methods of storage kept as your own: ${byColumn(alike, ({ value }) => cited(value))}. If one is fresh, room, ` +
-      'refrigerated or frozen, write that word.',
+      'refrigerated or frozen, write that word, or say so: --storage "YOUR WORD=frozen".',
   ],
   [
     'name-tidied',

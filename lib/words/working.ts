@@ -66,13 +66,14 @@ export function drawsSaid(
 export const OPTION_COLUMNS = ['option', 'value'] as const;
 
 /** What was said about reading the files, where anything was. */
-function readingRows({ samePlants, dateOrder, dateSystem, map, same }: OptionsUsed): string[][] {
+function readingRows({ samePlants, dateOrder, dateSystem, map, same, storage }: OptionsUsed): string[][] {
   return [
     ...(samePlants ? [['same-plants', 'yes']] : []),
     ...(dateOrder === null ? [] : [['date-order', dateOrder]]),
     ...(dateSystem === null ? [] : [['date-system', String(dateSystem)]]),
     ...map.map(({ header, column }) => ['map', `${header}=${column}`]),
     ...same.map((names) => ['same', names.join('=')]),
+    ...storage.map(({ word, method }) => ['storage', `${word}=${method}`]),
   ];
 }
 
@@ -81,7 +82,7 @@ function readingRows({ samePlants, dateOrder, dateSystem, map, same }: OptionsUs
  *
  * @example
  * const options = { level: 0.95, endpoint: 'initial', asOf: null, useOn: '2026-06-01', ageScale: null, worth: null };
- * const unsaid = { must: [], atMost: [], samePlants: false, dateOrder: null, dateSystem: null, map: [], same: [] };
+ * const unsaid = { must: [], atMost: [], samePlants: false, dateOrder: null, dateSystem: null, map: [], same: [], storage: [] };
  * optionRows({ ...options, ...unsaid })[0]; // ['level', '95%']
  */
 export function optionRows(options: OptionsUsed): readonly (readonly string[])[] {

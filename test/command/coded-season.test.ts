@@ -14,7 +14,13 @@ const TEXT = [
 ].join('\n');
 const own = readSeason([{ name: 'mine.csv', bytes: new TextEncoder().encode(TEXT) }]);
 const key = newCodeKey('5'.repeat(64));
-const said = { level: 'codes', map: [], same: [['Salt Moon', 'Salt Mon']], useOn: '2026-05-05' } as const;
+const said = {
+  level: 'codes',
+  map: [],
+  same: [['Salt Moon', 'Salt Mon']],
+  storage: [],
+  useOn: '2026-05-05',
+} as const;
 
 describe('a coded season', () => {
   it('has its numbers from the files of the copy, and its options under codes', () => {

@@ -50,6 +50,7 @@ describe('readCommandLine', () => {
         { header: 'Mutter', column: 'seed_parent' },
         { header: 'a=b', column: 'vial' },
       ],
+      storage: [],
       same: [
         ['A', 'a'],
         ['B', 'b', 'β'],
@@ -74,6 +75,7 @@ describe('readCommandLine', () => {
       json: false,
       map: [],
       same: [],
+      storage: [],
       level: 0.95,
       endpoint: 'initial',
     });

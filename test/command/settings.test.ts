@@ -19,7 +19,19 @@ function failureOf(text: string): Pick<Failure, 'code' | 'details'> {
 
 const EVERY = valuesFrom(
   ...['--date-order', 'dmy', '--date-system', '1904', '--map', '__proto__=vial', '--map', 'a=b=seed_parent'],
-  ...['--same', 'A=B', '--same-plants', '--endpoint', 'final', '--level', '0.9', '--age-scale', 'days'],
+  ...[
+    '--same',
+    'A=B',
+    '--storage',
+    'cold=frozen',
+    '--same-plants',
+    '--endpoint',
+    'final',
+    '--level',
+    '0.9',
+    '--age-scale',
+    'days',
+  ],
   ...['--worth', '0.2', '--use-on', '2027-06-01', '--language', 'en', '--as-of', '2026-09-01', '--json'],
   ...['--must', 'A x B=2', '--at-most', 'A=5'],
 );

@@ -39,14 +39,17 @@ describe('readings of cells', () => {
   });
 
   it("keep a grower's own storage method, with the slip it may be", () => {
-    expect(storageReading('silica  gel')).toEqual({ value: 'silica gel', guess: 'storage-own' });
-    expect(storageReading('the blue tin')).toEqual({ value: 'the blue tin', guess: 'storage-own' });
-    expect(storageReading('frozne')).toMatchObject({ value: 'frozne', fault: 'storage-slip' });
-    expect(storageReading('silca gel')).toEqual({
+    expect(storageReading('silica  gel', new Map())).toEqual({ value: 'silica gel', guess: 'storage-own' });
+    expect(storageReading('the blue tin', new Map())).toEqual({
+      value: 'the blue tin',
+      guess: 'storage-own',
+    });
+    expect(storageReading('frozne', new Map())).toMatchObject({ value: 'frozne', fault: 'storage-slip' });
+    expect(storageReading('silca gel', new Map())).toEqual({
       value: 'silca gel',
       fault: 'storage-slip',
       details: { suggestion: 'silica gel' },
     });
-    expect(storageReading('?')).toEqual({ value: null, blank: true });
+    expect(storageReading('?', new Map())).toEqual({ value: null, blank: true });
   });
 });

@@ -83,6 +83,7 @@ const FAULTS: Readonly<Record<string, Fault>> = {
   ],
   'map-header-missing': [[sound], { map: new Map([['Mutter', 'seed_parent']]) }],
   'same-name-missing': [[sound], { same: [['A', 'Anton']] }],
+  'storage-word-missing': [[sound], { storage: new Map([['shed', 'room']]) }],
   'future-date': [[sound], { asOf: '2025-05-01' }],
   'outcome-after-as-of': [
     [csv('c.csv', `${CROSSES},checked_on`, `${SOUND},2025-06-15`)],

@@ -182,7 +182,7 @@ describe('readSeason', () => {
       files: [],
       asOf: null,
       endpoint: 'initial',
-      answers: { dateOrder: null, dateSystem: null, map: [], same: [], settings: null },
+      answers: { dateOrder: null, dateSystem: null, map: [], same: [], storage: [], settings: null },
     });
   });
 
@@ -190,12 +190,20 @@ describe('readSeason', () => {
     const settings = { file: 'mine.json', sha256: 'ab' };
     const map = new Map([['Mutter', 'seed_parent']]);
     expect(
-      readSeason([], { dateOrder: 'dmy', dateSystem: 1904, map, same: [['A', 'B']], settings }).answers,
+      readSeason([], {
+        dateOrder: 'dmy',
+        dateSystem: 1904,
+        map,
+        same: [['A', 'B']],
+        storage: new Map([['cold', 'fridge']]),
+        settings,
+      }).answers,
     ).toEqual({
       dateOrder: 'dmy',
       dateSystem: 1904,
       map: [{ header: 'Mutter', column: 'seed_parent' }],
       same: [['A', 'B']],
+      storage: [{ word: 'cold', method: 'fridge' }],
       settings,
     });
   });

@@ -46,6 +46,7 @@ describe('the words about the working', () => {
       dateSystem: null,
       map: [],
       same: [],
+      storage: [],
     } as const;
     const said = optionRows(none);
     expect(said.map(([option]) => option)).toEqual([
@@ -78,6 +79,7 @@ describe('the words about the working', () => {
       dateSystem: 1904,
       map: [],
       same: [['A', 'a']],
+      storage: [],
     } as const;
     expect(
       optionRows({ ...none, ...reading, map: [{ header: 'Mutter', column: 'seed_parent' }] }).slice(6),

@@ -252,6 +252,13 @@ export const FILE_ENTRIES: Readonly<Record<FileProblemCode, EntryParts>> = {
     'Vérifier comment l’en-tête est écrit dans le fichier.',
     '--map "Muter=seed_parent"',
   ],
+  'storage-word-missing': [
+    'warning',
+    'Aucun fichier n’a le mot de stockage que nomme --storage.',
+    ALL_USED,
+    'Vérifier comment le mot est écrit dans les fichiers.',
+    '--storage "cool bx=refrigerated"',
+  ],
   'same-name-missing': [
     'warning',
     'Aucun fichier n’a le nom que donne --same.',

@@ -144,11 +144,11 @@ export const CELL_PROBLEMS: Readonly<Record<CellCode, ProblemSentence>> = {
   ],
   'storage-own': (problem) => [
     `${the(problem)} : gardé comme une méthode à part, ici et partout où cela se trouve.`,
-    'Rien à faire si c’est juste ; sinon écrire fresh, room, refrigerated ou frozen.',
+    `Rien à faire si c’est juste ; sinon écrire fresh, room, refrigerated ou frozen, ou le dire : --storage "${problem.value}=frozen".`,
   ],
   'storage-slip': (problem) => [
     `${the(problem)} : gardé comme une méthode à part ; est-ce ${problem.details.suggestion} ?`,
-    `Si oui, écrire ${problem.details.suggestion}.`,
+    `Si oui, écrire ${problem.details.suggestion}, ou le dire : --storage "${problem.value}=${problem.details.suggestion}".`,
   ],
   'name-spellings': (problem) => {
     const { spelling, uses, usual, usualUses } = problem.details;

@@ -20,6 +20,7 @@ const RULES: Readonly<Record<string, (allowed: string | number | null | undefine
   date: () => 'Donner un jour qui existe, AAAA-MM-JJ, comme 2026-09-30.',
   share: (allowed) => `Donner un nombre entre 0 et 1, avec un point, comme ${allowed ?? 0.2}.`,
   'file-name': () => 'Donner le nom d’un fichier, comme report.html.',
+  'storage-word': () => 'L’écrire "VOTRE MOT=méthode", comme --storage "cool box=refrigerated".',
   'header-map': () => 'L’écrire "VOTRE EN-TÊTE=colonne", comme --map "Mère=seed_parent".',
   'same-names': () => 'L’écrire "A=B", comme --same "Nocturna=nocturna" ; le premier nom est gardé.',
   must: () =>

@@ -228,6 +228,10 @@ export const FILE_PROBLEMS: Readonly<Record<FileProblemCode, ProblemSentence>> =
     `Aucun fichier n’a de colonne ${cited(value)}, qui devait être lue comme ${details.column}.`,
     'Vérifier comment l’en-tête est écrit dans le fichier.',
   ],
+  'storage-word-missing': ({ value, details }) => [
+    `Aucun fichier n’a de stockage nommé ${cited(value)}, qui devait être lu comme ${details.method}.`,
+    'Vérifier comment le mot est écrit dans les fichiers.',
+  ],
   'same-name-missing': ({ value }) => [
     `Aucun fichier n’a de plante nommée ${cited(value)}, qui a été dite la même qu’une autre.`,
     'Vérifier comment le nom est écrit dans le fichier, majuscules et espaces aussi.',

@@ -26,6 +26,7 @@ export const helpWords = {
     'date-system': 'année d’où un tableur compte ses numéros de jours : 1900 ou 1904 (1900)',
     map: 'lire un de vos en-têtes comme l’une des colonnes',
     same: 'deux noms d’une même plante ; le premier est gardé',
+    storage: 'lire un mot à vous pour le stockage comme fresh, room, refrigerated ou frozen',
     level: 'niveau des fourchettes (0.95)',
     endpoint: 'initial : fruits au contrôle ; final : fruits récoltés (initial)',
     'age-scale': 'échelle de l’âge du pollen : days ou log1p-days',

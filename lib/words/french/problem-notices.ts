@@ -38,7 +38,7 @@ const LINES: ReadonlyMap<string, Line> = new Map<string, Line>([
     'storage-own',
     (alike) =>
       `Méthodes de stockage gardées comme les vôtres : ${byColumn(alike, ({ value }) => cited(value))}. Si l’une est fresh, room, ` +
-      'refrigerated ou frozen, écrire ce mot.',
+      'refrigerated ou frozen, écrire ce mot, ou le dire : --storage "VOTRE MOT=frozen".',
   ],
   [
     'name-tidied',

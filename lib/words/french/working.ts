@@ -50,13 +50,14 @@ export function drawsSaid(
 
 export const OPTION_COLUMNS = ['option', 'valeur'] as const;
 
-function readingRows({ samePlants, dateOrder, dateSystem, map, same }: OptionsUsed): string[][] {
+function readingRows({ samePlants, dateOrder, dateSystem, map, same, storage }: OptionsUsed): string[][] {
   return [
     ...(samePlants ? [['same-plants', 'oui']] : []),
     ...(dateOrder === null ? [] : [['date-order', dateOrder]]),
     ...(dateSystem === null ? [] : [['date-system', String(dateSystem)]]),
     ...map.map(({ header, column }) => ['map', `${header}=${column}`]),
     ...same.map((names) => ['same', names.join('=')]),
+    ...storage.map(({ word, method }) => ['storage', `${word}=${method}`]),
   ];
 }
 

@@ -262,6 +262,13 @@ export const FILE_ENTRIES: Readonly<Record<FileProblemCode, EntryParts>> = {
     'Prüfen, wie der Kopf in der Datei geschrieben ist.',
     '--map "Muter=seed_parent"',
   ],
+  'storage-word-missing': [
+    'warning',
+    'Keine Datei hat das Wort für die Lagerung, das --storage nennt.',
+    ALL_USED,
+    'Prüfen, wie das Wort in den Dateien geschrieben ist.',
+    '--storage "cool bx=refrigerated"',
+  ],
   'same-name-missing': [
     'warning',
     'Keine Datei hat den Namen, den --same nennt.',

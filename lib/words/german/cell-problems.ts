@@ -142,11 +142,11 @@ export const CELL_PROBLEMS: Readonly<Record<CellCode, ProblemSentence>> = {
   ],
   'storage-own': (problem) => [
     `${the(problem)} bleibt eine eigene Art der Lagerung, hier und überall, wo es steht.`,
-    'Wenn das stimmt, ist nichts zu tun; sonst fresh, room, refrigerated oder frozen schreiben.',
+    `Wenn das stimmt, ist nichts zu tun; sonst fresh, room, refrigerated oder frozen schreiben oder sagen: --storage "${problem.value}=frozen".`,
   ],
   'storage-slip': (problem) => [
     `${the(problem)} bleibt eine eigene Art der Lagerung; ist ${problem.details.suggestion} gemeint?`,
-    `Wenn ja, ${problem.details.suggestion} schreiben.`,
+    `Wenn ja, ${problem.details.suggestion} schreiben oder sagen: --storage "${problem.value}=${problem.details.suggestion}".`,
   ],
   'name-spellings': (problem) => {
     const { spelling, uses, usual, usualUses } = problem.details;

@@ -23,6 +23,7 @@ const RULES: Readonly<Record<string, (allowed: string | number | null | undefine
   date: () => 'Einen Tag, den es gibt, als JJJJ-MM-TT angeben, etwa 2026-09-30.',
   share: (allowed) => `Eine Zahl zwischen 0 und 1 angeben, mit Punkt, etwa ${allowed ?? 0.2}.`,
   'file-name': () => 'Den Namen einer Datei angeben, etwa report.html.',
+  'storage-word': () => 'Als "EIGENES WORT=Lagerung" schreiben, etwa --storage "cool box=refrigerated".',
   'header-map': () => 'Als "EIGENER KOPF=Spalte" schreiben, etwa --map "Mutter=seed_parent".',
   'same-names': () => 'Als "A=B" schreiben, etwa --same "Nocturna=nocturna"; der erste Name wird behalten.',
   must: () =>

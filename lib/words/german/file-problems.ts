@@ -229,6 +229,10 @@ export const FILE_PROBLEMS: Readonly<Record<FileProblemCode, ProblemSentence>> =
     `Keine Datei hat eine Spalte ${cited(value)}, die als ${details.column} gelesen werden sollte.`,
     'Prüfen, wie der Kopf in der Datei geschrieben ist.',
   ],
+  'storage-word-missing': ({ value, details }) => [
+    `Keine Datei hat eine Lagerung namens ${cited(value)}, die als ${details.method} gelesen werden sollte.`,
+    'Prüfen, wie das Wort in den Dateien geschrieben ist.',
+  ],
   'same-name-missing': ({ value }) => [
     `Keine Datei hat eine Pflanze namens ${cited(value)}, die mit einer anderen gleich sein sollte.`,
     'Prüfen, wie der Name in der Datei geschrieben ist, auch große Buchstaben und Leerzeichen.',

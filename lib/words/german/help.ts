@@ -26,6 +26,7 @@ export const helpWords = {
     'date-system': 'ab welchem Jahr die Tabelle ihre Tageszahlen zählt: 1900 oder 1904 (1900)',
     map: 'einen eigenen Spaltenkopf als eine der Spalten lesen',
     same: 'zwei Namen einer Pflanze; der erste bleibt',
+    storage: 'ein eigenes Wort für die Lagerung als fresh, room, refrigerated oder frozen lesen',
     level: 'Niveau der Spannen (0.95)',
     endpoint: 'initial: Früchte bei der Kontrolle; final: geerntete Früchte (initial)',
     'age-scale': 'Skala des Pollenalters: days oder log1p-days',

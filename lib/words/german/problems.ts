@@ -87,7 +87,7 @@ const LINES: ReadonlyMap<string, NoticeLine> = new Map<string, NoticeLine>([
     'storage-own',
     (alike) =>
       `Als eigene behaltene Arten der Lagerung: ${byColumn(alike, ({ value }) => cited(value))}. Ist eine davon fresh, room, ` +
-      'refrigerated oder frozen, dieses Wort schreiben.',
+      'refrigerated oder frozen, dieses Wort schreiben oder sagen: --storage "EIGENES WORT=frozen".',
   ],
   [
     'name-tidied',

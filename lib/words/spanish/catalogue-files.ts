@@ -254,6 +254,13 @@ export const FILE_ENTRIES: Readonly<Record<FileProblemCode, EntryParts>> = {
     'Revise cómo está escrito el encabezado en el archivo.',
     '--map "Muter=seed_parent"',
   ],
+  'storage-word-missing': [
+    'warning',
+    'Ningún archivo tiene la palabra de almacenamiento que nombra --storage.',
+    ALL_USED,
+    'Revise cómo está escrita la palabra en los archivos.',
+    '--storage "cool bx=refrigerated"',
+  ],
   'same-name-missing': [
     'warning',
     'Ningún archivo tiene el nombre que nombra --same.',

@@ -145,11 +145,11 @@ export const CELL_PROBLEMS: Readonly<Record<CellCode, ProblemSentence>> = {
   ],
   'storage-own': (problem) => [
     `${the(problem)} se conserva como un método propio, aquí y dondequiera que esté.`,
-    'Si es correcto, no hay que hacer nada; si no, escriba fresh, room, refrigerated o frozen.',
+    `Si es correcto, no hay que hacer nada; si no, escriba fresh, room, refrigerated o frozen, o dígalo: --storage "${problem.value}=frozen".`,
   ],
   'storage-slip': (problem) => [
     `${the(problem)} se conserva como un método propio; ¿se quería decir ${problem.details.suggestion}?`,
-    `Si es así, escriba ${problem.details.suggestion}.`,
+    `Si es así, escriba ${problem.details.suggestion}, o dígalo: --storage "${problem.value}=${problem.details.suggestion}".`,
   ],
   'name-spellings': (problem) => {
     const { spelling, uses, usual, usualUses } = problem.details;

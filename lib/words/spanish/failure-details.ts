@@ -17,6 +17,7 @@ export const RULES: Readonly<Record<string, (allowed: string | number | null | u
   date: () => 'Dé un día que exista como AAAA-MM-DD, por ejemplo 2026-09-30.',
   share: (allowed) => `Dé un número entre 0 y 1, con punto decimal, por ejemplo ${allowed ?? 0.2}.`,
   'file-name': () => 'Dé el nombre de un archivo, por ejemplo report.html.',
+  'storage-word': () => 'Escríbalo como "SU PALABRA=método", por ejemplo --storage "cool box=refrigerated".',
   'header-map': () => 'Escríbalo como "SU ENCABEZADO=columna", por ejemplo --map "Mutter=seed_parent".',
   'same-names': () =>
     'Escríbalo como "A=B", por ejemplo --same "Nocturna=nocturna"; se conserva el primer nombre.',

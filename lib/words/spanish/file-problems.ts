@@ -237,6 +237,10 @@ const READING = {
     `Ningún archivo tiene una columna ${cited(value)}, que debía leerse como ${details.column}.`,
     'Revise cómo está escrito el encabezado en el archivo.',
   ],
+  'storage-word-missing': ({ value, details }) => [
+    `Ningún archivo tiene un almacenamiento llamado ${cited(value)}, que debía leerse como ${details.method}.`,
+    'Revise cómo está escrita la palabra en los archivos.',
+  ],
   'same-name-missing': ({ value }) => [
     `Ningún archivo tiene una planta llamada ${cited(value)}, que según se dijo es la misma que otra.`,
     'Revise cómo está escrito el nombre en el archivo, también las mayúsculas y los espacios.',

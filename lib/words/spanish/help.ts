@@ -26,6 +26,7 @@ export const helpWords = {
     'date-system': 'desde qué año cuenta la hoja de cálculo sus números de días: 1900 o 1904 (1900)',
     map: 'leer un encabezado suyo como una de las columnas',
     same: 'dos nombres de una misma planta; se conserva el primero',
+    storage: 'leer una palabra propia de almacenamiento como fresh, room, refrigerated o frozen',
     level: 'nivel de los márgenes (0.95)',
     endpoint: 'initial: frutos en la revisión; final: frutos cosechados (initial)',
     'age-scale': 'escala de la edad del polen: days o log1p-days',

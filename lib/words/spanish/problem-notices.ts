@@ -42,7 +42,7 @@ const LINES: ReadonlyMap<string, Line> = new Map<string, Line>([
     'storage-own',
     (alike) =>
       `Métodos de almacenamiento conservados como propios: ${byColumn(alike, ({ value }) => cited(value))}. Si alguno es fresh, room, ` +
-      'refrigerated o frozen, escriba esa palabra.',
+      'refrigerated o frozen, escriba esa palabra, o dígalo: --storage "SU PALABRA=frozen".',
   ],
   ['name-tidied', (alike) => `Nombres leídos con espacios y letras sencillos: ${byColumn(alike, names)}.`],
 ]);

@@ -50,13 +50,14 @@ export function drawsSaid(
 export const OPTION_COLUMNS = ['opción', 'valor'] as const;
 
 /** What was said about reading the files, where anything was. */
-function readingRows({ samePlants, dateOrder, dateSystem, map, same }: OptionsUsed): string[][] {
+function readingRows({ samePlants, dateOrder, dateSystem, map, same, storage }: OptionsUsed): string[][] {
   return [
     ...(samePlants ? [['same-plants', 'sí']] : []),
     ...(dateOrder === null ? [] : [['date-order', dateOrder]]),
     ...(dateSystem === null ? [] : [['date-system', String(dateSystem)]]),
     ...map.map(({ header, column }) => ['map', `${header}=${column}`]),
     ...same.map((names) => ['same', names.join('=')]),
+    ...storage.map(({ word, method }) => ['storage', `${word}=${method}`]),
   ];
 }
 

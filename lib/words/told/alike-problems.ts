@@ -14,6 +14,7 @@ const TOLD_BY_VALUE: ReadonlySet<string> = new Set([
   'vial-unknown',
   'map-header-missing',
   'same-name-missing',
+  'storage-word-missing',
 ]);
 
 /** The further rows that a warning about a vial stands for: it is told by itself; null for any other. */
