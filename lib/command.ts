@@ -46,8 +46,12 @@ async function runAndSave(line: CommandLine, world: World, words: Words): Promis
   return status;
 }
 
+/** What V8 says where a text would be longer than any can be, some 500 million letters. */
+const TOO_LONG = 'Invalid string length';
+
 function failureOf(error: unknown): Failure {
   if (error instanceof Failure) return error;
+  if (error instanceof RangeError && error.message === TOO_LONG) return new Failure('answer-too-long');
   return new Failure('internal-fault', { cause: error instanceof Error ? error.message : String(error) });
 }
 

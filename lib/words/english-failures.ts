@@ -246,6 +246,11 @@ const FAILURES = {
     message: `${file} can’t be written: ${causeOf(cause)}.`,
     fix: 'Check that the folder exists and that you may write there.',
   }),
+  'answer-too-long': () => ({
+    message:
+      'The answer is longer than one text can be: too much was found in the files to write all of it at once.',
+    fix: 'Mend what fruitodds check names first, or give fewer files at once; without --json the answer is shorter.',
+  }),
   'internal-fault': ({ cause }) => ({
     message: `Something went wrong inside fruitodds: ${cause}.`,
     fix: 'This is a fault of the program, not of your files. Please report it with this message.',

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { LANGUAGES } from '../../lib/words/languages.ts';
 import { schemaFaults } from '../schema-validator.ts';
 import { CLEAN, type MemoryFiles, run } from './memory-world.ts';
 
@@ -56,6 +57,19 @@ describe('report', () => {
     expect([noted, out]).toEqual([[], '']);
     expect((await reported(['-o', 'out.html'])).noted).toEqual(['Working…\n']);
   });
+
+  it.each(LANGUAGES.map((language) => [language]))(
+    'says in %s that an answer is too long for one text, without blaming itself',
+    async (language) => {
+      // No text can have 2^30 letters: V8's own limit is below that on every machine.
+      const render = async () => 'x'.repeat(2 ** 30);
+      const { status, out, err } = await reported(['-o', 'out.html', '--json', '--language', language], {
+        render,
+      });
+      expect([status, JSON.parse(out).error.code]).toEqual([2, 'answer-too-long']);
+      expect(err).toContain('--json');
+    },
+  );
 
   it('replaces an older report, and no other file', async () => {
     const onto = (text: string) =>

@@ -243,6 +243,11 @@ const FAILURES: Readonly<Record<FailureCode, Sentence>> = {
     message: `${file} ne peut pas être écrit : ${causeOf(cause)}.`,
     fix: 'Vérifier que le dossier existe et que vous avez le droit d’y écrire.',
   }),
+  'answer-too-long': () => ({
+    message:
+      'La réponse est plus longue qu’un texte ne peut l’être : il y a trop de constats dans les fichiers pour tout écrire d’un coup.',
+    fix: 'Corriger d’abord ce que nomme fruitodds check, ou donner moins de fichiers à la fois ; sans --json la réponse est plus courte.',
+  }),
   'internal-fault': ({ cause }) => ({
     message: `Quelque chose a mal tourné dans fruitodds : ${cause}.`,
     fix: `${NOT_YOUR_FAULT} Merci de la signaler avec ce message.`,

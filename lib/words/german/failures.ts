@@ -122,6 +122,11 @@ const FAILURES: Readonly<Record<Exclude<FailureCode, keyof typeof FILE_FAILURES>
     message: 'Die Option --key nennt den Schlüssel einer kodierten Kopie, und es wird keine verlangt.',
     fix: '--anonymous ergänzen, oder --key weglassen.',
   }),
+  'answer-too-long': () => ({
+    message:
+      'Die Antwort ist länger, als ein Text sein kann: in den Dateien wurde zu viel gefunden, um alles auf einmal zu schreiben.',
+    fix: 'Erst beheben, was fruitodds check nennt, oder weniger Dateien auf einmal angeben; ohne --json ist die Antwort kürzer.',
+  }),
   'internal-fault': ({ cause }) => ({
     message: `In fruitodds selbst ging etwas schief: ${cause}.`,
     fix: 'Das ist ein Fehler des Programms, nicht Ihrer Dateien. Bitte mit dieser Meldung berichten.',

@@ -65,6 +65,11 @@ const PAGES = {
     message: `${file} no se puede escribir: ${causeOf(cause)}.`,
     fix: 'Revise que la carpeta exista y que tenga permiso para escribir en ella.',
   }),
+  'answer-too-long': () => ({
+    message:
+      'La respuesta es más larga de lo que puede ser un texto: se encontró demasiado en los archivos para escribirlo todo de una vez.',
+    fix: 'Corrija primero lo que nombra fruitodds check, o dé menos archivos a la vez; sin --json la respuesta es más corta.',
+  }),
   'internal-fault': ({ cause }) => ({
     message: `Algo falló dentro de fruitodds: ${cause}.`,
     fix: 'Es un fallo del programa, no de sus archivos. Comuníquelo, por favor, con este mensaje.',
