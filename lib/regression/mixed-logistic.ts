@@ -50,6 +50,8 @@ export interface MixedFit {
   readonly singular: readonly string[];
   /** Groups whose variance cannot be told, held at 0: see `mixedLogistic`. */
   readonly unidentified: readonly string[];
+  /** Groups of which every level had one outcome only: their variance has no upper bound, whatever number stands there. */
+  readonly unbounded: readonly string[];
   readonly effects: readonly GroupEffect[];
   /** Fitted probabilities, the conditional modes included, one a row. */
   readonly fitted: Float64Array;
@@ -78,7 +80,9 @@ export interface MixedFit {
  *
  * A variance of 0 is an estimate like others (`singular`). A group with fewer than two levels, without a level of two
  * trials, or with the same levels as a group before it, is held at 0 (`unidentified`). Where the columns separate successes from failures, a constant outcome
- * among them, the likelihood has no maximum: `convergence` says so, `variances` and `effects` are empty.
+ * among them, the likelihood has no maximum: `convergence` says so, `variances` and `effects` are empty. Where every
+ * level of a group had one outcome only, the exact likelihood grows with the variance without end; Laplace's has a maximum
+ * somewhere, often absurdly far out, as other software finds it too: `unbounded` names the group.
  *
  * @param spec n rows of successes and trials, p columns, groups; see `DesignSpec`
  * @param options `groups`, the names of those that get a random intercept
@@ -168,6 +172,7 @@ function unsettled(design: Design, fixed: Fit): MixedFit {
     variances: [],
     singular: [],
     unidentified: [],
+    unbounded: [],
     effects: [],
     fitted,
     logLik,
@@ -211,6 +216,7 @@ function assemble(
     variances: design.groups.map((group) => groupVariance(group, keptFactors, keptSds, optimum, p)),
     singular: factors.filter((_, g) => !kept.includes(g)).map(({ name }) => name),
     unidentified: unidentified.map(({ name }) => name),
+    unbounded: factors.filter((group) => oneOutcomeEach(group, design)).map(({ name }) => name),
     effects: design.groups.flatMap((group) => groupEffects(group, keptFactors, keptSds, surface, mode)),
     fitted: Float64Array.from(rowOf, (row) => logistic01(surface.finder.work.eta[row]!)),
     logLik: optimum.value + logBinomialCoefficients(design),
@@ -219,6 +225,17 @@ function assemble(
     separatedBy: [],
     convergence,
   };
+}
+
+/** Whether the trials of each level all ended alike. */
+function oneOutcomeEach({ codes }: Factor, { successes, trials }: Design): boolean {
+  const [took, failed] = [new Set<number>(), new Set<number>()];
+  for (const [row, code] of codes.entries()) {
+    if (code < 0) continue;
+    if (successes[row]! > 0) took.add(code);
+    if (successes[row]! < trials[row]!) failed.add(code);
+  }
+  return [...took].every((code) => !failed.has(code));
 }
 
 function groupVariance(
