@@ -27,13 +27,13 @@ export interface SaidBeside {
   readonly level: CodedLevel;
   readonly map: readonly HeaderMap[];
   readonly same: readonly (readonly string[])[];
-  readonly storage: readonly StorageWord[];
+  readonly storage?: readonly StorageWord[];
   readonly settings?: { readonly file: string; readonly sha256: string };
   readonly useOn?: string;
   readonly asOf?: string;
 }
 
-function secretsSaid({ same, storage, settings, useOn, asOf }: SaidBeside): Secret[] {
+function secretsSaid({ same, storage = [], settings, useOn, asOf }: SaidBeside): Secret[] {
   const list = (what: string, values: readonly (string | undefined)[]): Secret[] =>
     values.flatMap((value) => (value === undefined ? [] : [{ what, value }]));
   return [
