@@ -1,5 +1,5 @@
 import { ageAnswers } from './analysis/age-answers.ts';
-import type { AgePoint, HalfAge } from './analysis/age-curve.ts';
+import { type AgePoint, type HalfAge, oldestAge } from './analysis/age-curve.ts';
 import { medianAge } from './analysis/age-scale.ts';
 import type { Compatibility } from './analysis/compatibility.ts';
 import { compatibility } from './analysis/compatibility.ts';
@@ -270,11 +270,12 @@ function adviceOn(
   flowers: readonly Flower[],
   useOn: string | null,
   predict: Predictor | null,
-  options: Omit<VialQuestion, 'useOn' | 'record'>,
+  options: Omit<VialQuestion, 'useOn' | 'record' | 'oldestTried'>,
 ): VialAdvice[] {
   if (useOn === null) return [];
   const record = (vial: string) => vialRecord(flowers, vial);
-  return vialAdvice(season.vials, predict, { ...options, useOn, record });
+  const oldestTried = (storage: string) => oldestAge(agedFlowers(flowers), storage);
+  return vialAdvice(season.vials, predict, { ...options, useOn, record, oldestTried });
 }
 
 /** Fresh pollen against each stored method, like for like with the age scale given. */

@@ -5,7 +5,7 @@ export type { AnalyseOptions, Analysis } from './analyse.ts';
 export { analyse } from './analyse.ts';
 export type { SeedList, SeedListEntry } from './analysis/seed-list.ts';
 export { seedList } from './analysis/seed-list.ts';
-export { NAMED_INCOMPATIBLE } from './analysis/seed-parents.ts';
+export { NAMED_INCOMPATIBLE } from './analysis/pairs.ts';
 export { questions } from './season/problems.ts';
 export type { ReadOptions } from './season/read-season.ts';
 export { readSeason } from './season/read-season.ts';
@@ -101,13 +101,22 @@ export { codedSaid } from './words/coded.ts';
 export { reasonSentence } from './words/english.ts';
 export { problemWords } from './words/english-problems.ts';
 export { findingsSaid } from './words/findings.ts';
-export { nextTestSaid, recordSaid, testSaid, VERDICT_LABELS, vialReason } from './words/english-vials.ts';
+export {
+  nextTestSaid,
+  olderThanTriedSaid,
+  recordSaid,
+  testSaid,
+  VERDICT_LABELS,
+  verdictSaid,
+  vialReason,
+} from './words/english-vials.ts';
 export type { CataloguedProblem } from './words/problem-catalogue.ts';
 export { problemCatalogue } from './words/problem-catalogue.ts';
 export { fileSize } from './words/file-size.ts';
 export * from './words/fellow-growers.ts';
 export * from './words/numbers.ts';
 export * from './words/old-vials.ts';
+export * from './words/page-one.ts';
 export * from './words/pair-evidence.ts';
 export * from './words/plan.ts';
 export * from './words/priors.ts';

@@ -3,9 +3,8 @@ import { riskRatio } from '../proportions/two-by-two.ts';
 import { fruitAt, recordsHarvests, type Season } from '../season/season.ts';
 import type { Flower } from './flowers.ts';
 import { gather } from './gather.ts';
-import type { PooledPair } from './pairs.ts';
+import { NAMED_INCOMPATIBLE, type PooledPair } from './pairs.ts';
 import { proportionOf } from './proportion.ts';
-import { NAMED_INCOMPATIBLE } from './seed-parents.ts';
 
 /** From this probability on a pair is looked at; from `NAMED_INCOMPATIBLE` on it is named. */
 const SUSPECTED = 0.5;
@@ -26,7 +25,7 @@ export interface SuspectedPair {
   readonly kind: 'self' | 'cross';
   /** Probability of it, as in `pairs`. */
   readonly incompatible: number;
-  /** Whether it is named: probability of at least `NAMED_INCOMPATIBLE`. */
+  /** Whether it is named, as in `pairs`. */
   readonly named: boolean;
   /** Flowers of the pair, whatever the pollen, and those with fresh pollen. */
   readonly all: Proportion;
@@ -88,7 +87,7 @@ function suspectedPair(
     pollenParent,
     kind: seedParent === pollenParent ? 'self' : 'cross',
     incompatible,
-    named: incompatible >= NAMED_INCOMPATIBLE,
+    named: pair.named,
     all: proportionOf(own, level),
     fresh: proportionOf(
       own.filter(({ storage }) => storage === 'fresh'),

@@ -23,7 +23,12 @@ export interface PooledPair extends Proportion {
   readonly basis: PairBasis;
   /** Probability that the two are incompatible: no fruit whatever the pollen. */
   readonly incompatible: number | null;
+  /** Whether that is at least `NAMED_INCOMPATIBLE`, unrounded: the one rule for charts, tables, averages and the plan. */
+  readonly named: boolean;
 }
+
+/** From this probability on a pair is named incompatible and left out of averages and of the plan. */
+export const NAMED_INCOMPATIBLE = 0.8;
 
 /** Counts of one ordered pair. */
 export interface PairCount {
@@ -58,13 +63,20 @@ export function pooledPairs(
   return counts.map((count) => {
     const known = { ...count, basis, rawRate: count.flowers > 0 ? count.fruits / count.flowers : null };
     const added = predict?.storage(basis.storage, basis.ageDays) ?? null;
-    if (predict === null || added === null) return { ...known, ...unknown(because), incompatible: null };
+    if (predict === null || added === null)
+      return { ...known, ...unknown(because), incompatible: null, named: false };
     const spread = basis.storage === 'fresh' ? predict.occasion : predict.occasionAndVial;
     const eta = predict.pair(count.seedParent, count.pollenParent);
     const rates = eta.map((value, k) =>
       value === Number.NEGATIVE_INFINITY ? 0 : averagedRate(value + added[k]!, spread[k]!),
     );
     const barren = eta.reduce((sum, value) => sum + (value === Number.NEGATIVE_INFINITY ? 1 : 0), 0);
-    return { ...known, ...summarise(rates, level), incompatible: barren / eta.length };
+    const incompatible = barren / eta.length;
+    return {
+      ...known,
+      ...summarise(rates, level),
+      incompatible,
+      named: incompatible >= NAMED_INCOMPATIBLE,
+    };
   });
 }

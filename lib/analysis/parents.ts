@@ -15,6 +15,12 @@ export interface ParentsModelOptions {
   readonly level?: number;
 }
 
+/**
+ * A standard deviation beyond this, on the logit scale, is no finding: plants one apart would differ 22 000-fold in their
+ * odds. It stands where some plants always took and the others never did, and the likelihood rises without end.
+ */
+const WIDEST_SPREAD = 10;
+
 interface FixedColumns {
   readonly columns: ReadonlyMap<string, Float64Array>;
   readonly left: readonly string[];
@@ -129,7 +135,7 @@ function tooFew(used: readonly Flower[], flowers: readonly AgedFlower[]): string
  * @param options `ageScale` and `level`
  * @returns terms with Wald ranges on the logit scale, variances, conditional modes with conditional standard
  *   deviations; nothing but `because` (`no-flowers`, `no-aged-flowers`, `fewer-than-two-pairs`, `one-outcome`,
- *   `terms-separated`, `not-settled`) where there is no fit
+ *   `terms-separated`, `spread-without-end`, `not-settled`) where there is no fit
  * @throws RangeError where `level` is not between 0 and 1
  * @see Breslow & Clayton (1993) J Am Stat Assoc 88:9–25; Mundlak (1978) Econometrica 46:69–85
  * @example
@@ -147,6 +153,9 @@ export function parentsModel(
   const fit = mixedLogistic({ successes, columns, groups: groupsOf(flowers) });
   if (!fit.convergence.settled) {
     return withoutFit(ageScale, flowers.length, fit.separated ? 'terms-separated' : 'not-settled', left);
+  }
+  if (fit.variances.some(({ variance }) => Math.sqrt(variance) > WIDEST_SPREAD)) {
+    return withoutFit(ageScale, flowers.length, 'spread-without-end', left);
   }
   const told = <T extends { readonly group: string }>(parts: readonly T[]): readonly T[] =>
     parts.filter(({ group }) => !fit.unidentified.includes(group));

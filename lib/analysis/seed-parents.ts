@@ -11,9 +11,6 @@ export interface WeightedParent {
   readonly weight: number;
 }
 
-/** From this probability on a pair is named incompatible and left out of averages. */
-export const NAMED_INCOMPATIBLE = 0.8;
-
 /** Seed parents by number of flowers: of the flowers file where there is one, else of the used crosses. */
 export function seedParents(
   flowers: readonly Flower[],
@@ -31,8 +28,7 @@ export function seedParents(
 /** Pairs named incompatible, as a question. */
 export function incompatiblePairs(pairs: readonly PooledPair[]): (mother: string, father: string) => boolean {
   const named = new Map<string, Set<string>>();
-  for (const { seedParent, pollenParent, incompatible } of pairs) {
-    if (incompatible === null || incompatible < NAMED_INCOMPATIBLE) continue;
+  for (const { seedParent, pollenParent } of pairs.filter((pair) => pair.named)) {
     const fathers = named.get(seedParent) ?? new Set<string>();
     named.set(seedParent, fathers.add(pollenParent));
   }

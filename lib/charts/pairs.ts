@@ -1,13 +1,12 @@
 /** Every pair: counted rate joined to its pooled estimate, safest first; few flowers are not ranked. */
 import type { Markish } from '@observablehq/plot';
 import type { Analysis } from '../analyse.ts';
-import type { PooledPair } from '../analysis/pairs.ts';
-import { NAMED_INCOMPATIBLE } from '../analysis/seed-parents.ts';
+import { NAMED_INCOMPATIBLE, type PooledPair } from '../analysis/pairs.ts';
 import { pairsWords } from '../words/choice-figures.ts';
 import type { Words } from '../words/languages.ts';
 import { counts } from '../words/numbers.ts';
 import { RATE_AXIS } from '../words/rate-figures.ts';
-import { FEWEST_RANKED } from '../words/told/review.ts';
+import { FEWEST_RANKED, type PairGroups, pairGroups } from '../words/told/review.ts';
 import type { Figure } from './figure.ts';
 import { type Label, labels, ranges, rateScale, SCALE_HEIGHT, SMALL_DOT, storageColour } from './marks.ts';
 import { fittedPair, textWidth } from './names.ts';
@@ -22,32 +21,10 @@ const MOST_DRAWN = 28;
 const ROW = LINE + 11;
 const LEGEND = LINE + 4;
 
-interface Groups {
-  readonly ranked: readonly PooledPair[];
-  readonly incompatible: readonly PooledPair[];
-  readonly few: readonly PooledPair[];
-}
-
-/** Sorted by the cautious end of the range; without one, last. Ties keep the analysis' order. */
-function safestFirst(pairs: readonly PooledPair[]): PooledPair[] {
-  return [...pairs].sort((a, b) => (b.lower ?? -1) - (a.lower ?? -1));
-}
-
-function groupsOf(pairs: readonly PooledPair[]): Groups {
-  const enough = pairs.filter(({ flowers }) => flowers >= FEWEST_RANKED);
-  const incompatible = ({ incompatible: probability }: PooledPair) =>
-    (probability ?? 0) >= NAMED_INCOMPATIBLE;
-  return {
-    ranked: safestFirst(enough.filter((pair) => !incompatible(pair))),
-    incompatible: enough.filter(incompatible),
-    few: pairs.filter(({ flowers }) => flowers < FEWEST_RANKED),
-  };
-}
-
-/** All pairs in the order of the chart: ranked by the cautious end, then perhaps incompatible ones, then those of few flowers. */
+/** All pairs in the order of the chart: ranked by the cautious end, own pollen, those that count as incompatible, few flowers. */
 export function pairsInOrder(pairs: readonly PooledPair[]): PooledPair[] {
-  const { ranked, incompatible, few } = groupsOf(pairs);
-  return [...ranked, ...incompatible, ...few];
+  const { ranked, selfed, incompatible, few } = pairGroups(pairs);
+  return [...ranked, ...selfed, ...incompatible, ...few];
 }
 
 interface Row {
@@ -63,7 +40,7 @@ interface Layout {
 }
 
 /** Rows of the groups from the top on, each group under its heading, as many as fit. */
-function layoutOf({ ranked, incompatible, few }: Groups, said: Words['pairsWords']): Layout {
+function layoutOf({ ranked, selfed, incompatible, few }: PairGroups, said: Words['pairsWords']): Layout {
   const rows: Row[] = [];
   const headings: Label[] = [];
   let top = LEGEND;
@@ -79,6 +56,7 @@ function layoutOf({ ranked, incompatible, few }: Groups, said: Words['pairsWords
     top += 6;
   };
   place(said.ranked, ranked);
+  place(said.selfed, selfed);
   place(said.incompatible(NAMED_INCOMPATIBLE), incompatible, true);
   place(said.few(FEWEST_RANKED), few);
   return { rows, headings, bottom: top };
@@ -180,20 +158,19 @@ export function pairsFigure(
 ): Figure | null {
   const said = inWords.pairsWords;
   if (pairs.length === 0) return null;
-  const groups = groupsOf(pairs);
+  const groups = pairGroups(pairs);
   const layout = layoutOf(groups, said);
   const words = { label: said.label, description: said.description };
-  const safest = groups.ranked.find(({ estimate }) => estimate !== null);
   const extra = layout.rows.length < pairs.length ? LINE : 0;
   return {
     kind: 'figure',
     name: 'pairs',
-    finding: said.finding(safest),
+    finding: said.finding(groups),
     ...words,
     table: {
       caption: words.label,
       columns: said.columns.map((title) => ({ title })),
-      rows: pairsInOrder(pairs).map(said.cells),
+      rows: pairsInOrder(pairs).map((pair) => said.cells(pair, NAMED_INCOMPATIBLE)),
       source: 'pairs',
     },
     draw: drawing(words, {

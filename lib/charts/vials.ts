@@ -153,10 +153,15 @@ export function vialsFigure(
   return {
     kind: 'figure',
     name: 'vials',
-    finding: said.finding(
-      groups.map(([standing, some]) => [standing, some.length]),
-      worth,
-    ),
+    finding: [
+      said.finding(
+        groups.map(([standing, some]) => [standing, some.length]),
+        worth,
+      ),
+      said.mark(vials),
+    ]
+      .filter((sentence) => sentence !== '')
+      .join(' '),
     ...words,
     table: {
       caption: words.label,

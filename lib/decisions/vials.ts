@@ -18,6 +18,8 @@ export interface VialAdvice extends Estimate {
   readonly storage: string;
   /** Age in days on the day of use. */
   readonly ageDays: number;
+  /** Oldest pollen kept this way that was tried, in days: past it an estimate only carries the curve on. */
+  readonly oldestTriedDays: number | null;
   /** The vial's own record: fruits of flowers with a known outcome. */
   readonly fruits: number;
   readonly flowers: number;
@@ -32,7 +34,7 @@ export interface VialAdvice extends Estimate {
   readonly reasonCode: string;
   /** Whether no other vial of this pollen parent is left. */
   readonly lastOfParent: boolean;
-  /** Codes of warnings: `last-vial`, `no-doses-left`. */
+  /** Codes of warnings: `last-vial`, `no-doses-left`, `older-than-tried`. */
   readonly warnings: readonly string[];
 }
 
@@ -46,6 +48,8 @@ export interface VialQuestion {
   readonly over: (pollenParent: string) => readonly WeightedParent[];
   /** The vial's own record. */
   readonly record: (vial: string) => { readonly fruits: number; readonly flowers: number };
+  /** Oldest age of a storage method that was tried, in days; null where none is known, as where this is left out. */
+  readonly oldestTried?: (storage: string) => number | null;
   /** Why there is no model, where `predict` is null. */
   readonly because: string;
 }
@@ -74,15 +78,17 @@ export function vialAdvice(
     const rates =
       predict && ageDays >= 0 && over.length > 0 ? vialRates(vial, predict, over, question.useOn) : null;
     const judged = judge(rates, question);
+    const oldestTriedDays = question.oldestTried?.(vial.storage) ?? null;
     const warnings = [
       ...(judged.verdict === 'discard' && lastOfParent ? ['last-vial'] : []),
       ...(vial.dosesLeft === 0 ? ['no-doses-left'] : []),
+      ...(rates && oldestTriedDays !== null && ageDays > oldestTriedDays ? ['older-than-tried'] : []),
     ];
     return {
       vial: vial.vial,
       pollenParent: vial.pollenParent,
       storage: vial.storage,
-      ageDays,
+      ...{ ageDays, oldestTriedDays },
       ...question.record(vial.vial),
       dosesLeft: vial.dosesLeft,
       over,

@@ -135,6 +135,10 @@ function spoken(part: FormulaPart, words: FormulaWords): string {
   return `${words.over[0]} ${first} ${words.over[1]} ${second} ${words.over[2]}`;
 }
 
+function raised(above: string, words: FormulaWords): readonly string[] {
+  return above === '2' ? [words.squared] : [words.power[0], spoken(above, words), words.power[1]];
+}
+
 function spokenSign({ text, below, above }: Sign, words: FormulaWords): string {
   const hat = text.endsWith(HAT);
   const plain = hat ? text.slice(0, -1) : text;
@@ -142,6 +146,6 @@ function spokenSign({ text, below, above }: Sign, words: FormulaWords): string {
     words.signs.get(plain) ?? written(plain, words),
     ...(hat ? [words.hat] : []),
     ...(below === null ? [] : [words.sub, spoken(below, words)]),
-    ...(above === null ? [] : [words.power, spoken(above, words)]),
+    ...(above === null ? [] : raised(above, words)),
   ].join(' ');
 }

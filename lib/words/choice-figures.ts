@@ -3,7 +3,7 @@ import type { PooledPair } from '../analysis/pairs.ts';
 import type { Worth } from '../analysis/worth.ts';
 import type { VialAdvice } from '../decisions/vials.ts';
 import type { Estimate } from '../proportions/interval.ts';
-import { VERDICT_LABELS } from './english-vials.ts';
+import { olderThanTriedSaid, VERDICT_LABELS, verdictSaid } from './english-vials.ts';
 import {
   CANNOT_TELL,
   capitalised,
@@ -12,11 +12,13 @@ import {
   inTen,
   joined,
   likely,
+  likelyBeside,
   rate,
   wholeNumber,
 } from './numbers.ts';
 import { pollenOf, storageLabel } from './storage.ts';
-import { standingOf, type VialStanding } from './told/vials.ts';
+import type { PairGroups } from './told/review.ts';
+import { isOlderThanTried, type VialStanding } from './told/vials.ts';
 
 /** Seed parent first: "A × B" is not "B × A". */
 export function pairName({
@@ -30,26 +32,35 @@ export const pairsWords = {
   label: 'Fruit set of every pair, seed parent first',
   columns: ['pair (seed × pollen)', 'took', 'pooled estimate', 'for', 'incompatible'],
   ranked: 'Safest first',
-  incompatible: (named: number) => `Probably incompatible (${wholeNumber(named * 10)}+ in 10)`,
+  selfed: 'Own pollen: no rank',
+  incompatible: (named: number) => `Counted as incompatible (${wholeNumber(named * 10)}+ in 10)`,
   few: (fewest: number) => `Fewer than ${fewest} flowers: no rank`,
   counted: 'counted',
   pooled: 'pooled with its parents',
   shown: (drawn: number, all: number) =>
     `${wholeNumber(drawn)} of ${counted(all, 'pair')} drawn; all are in the table`,
-  finding: (safest: PooledPair | undefined): string =>
-    safest === undefined
-      ? `The flowers ${CANNOT_TELL} which pair is safest.`
-      : `Safest bet: ${pairName(safest)}, ${counts(safest.fruits, safest.flowers)}; ` +
-        `for ${basisSaid(safest.basis)} ${rate(safest)}.`,
+  finding: ({ ranked, selfed, incompatible, few }: PairGroups): string => {
+    const [first] = ranked;
+    const start = `${counted(ranked.length, 'pair')} ranked by the cautious end of the range`;
+    const others = [
+      ...(selfed.length > 0 ? [`${wholeNumber(selfed.length)} with own pollen`] : []),
+      ...(incompatible.length > 0 ? [`${wholeNumber(incompatible.length)} counted as incompatible`] : []),
+      ...(few.length > 0 ? [`${wholeNumber(few.length)} of few flowers`] : []),
+    ];
+    const rest = others.length === 0 ? '' : `; no rank: ${joined(others)}`;
+    return first === undefined
+      ? `No pair has flowers enough for a rank${rest}.`
+      : `${start}, for ${basisSaid(first.basis)}${rest}.`;
+  },
   description:
     'Each pair with its counted rate, whatever the pollen, as a small dot joined to its pooled estimate, a large dot with its range. Pairs are ' +
-    'sorted by the cautious end of the range; pairs of few flowers, and such as are perhaps incompatible (crosses), stand below.',
-  cells: (pair: PooledPair): readonly string[] => [
+    'sorted by the cautious end of the range; pairs of few flowers, and such as count as incompatible (crosses), stand below.',
+  cells: (pair: PooledPair, named: number): readonly string[] => [
     pairName(pair),
     counts(pair.fruits, pair.flowers),
     rate(pair),
     basisSaid(pair.basis),
-    pair.incompatible === null ? CANNOT_TELL : likely(pair.incompatible),
+    pair.incompatible === null ? CANNOT_TELL : likelyBeside(pair.incompatible, named),
   ],
 };
 
@@ -64,7 +75,9 @@ export const vialsWords = {
   columns: ['vial', 'pollen of', 'verdict', 'its own record', 'expected', 'worth a flower'],
   heading: (standing: VialStanding, vials: number) =>
     `${capitalised(VERDICT_LABELS[standing])}: ${wholeNumber(vials)}`,
-  name: ({ vial, pollenParent }: VialAdvice) => `${vial} · ${pollenParent}`,
+  name: (advice: VialAdvice) =>
+    `${advice.vial}${isOlderThanTried(advice) ? ' *' : ''} · ${advice.pollenParent}`,
+  mark: olderThanTriedSaid,
   expected: ({ estimate }: Estimate) => (estimate === null ? CANNOT_TELL : inTen(estimate)),
   shown: (drawn: number, all: number) =>
     `${wholeNumber(drawn)} of ${counted(all, 'vial')} drawn; all are in the table`,
@@ -87,7 +100,7 @@ export const vialsWords = {
   cells: (vial: VialAdvice): readonly string[] => [
     vial.vial,
     `${vial.pollenParent}, ${storageLabel(vial.storage)}`,
-    VERDICT_LABELS[standingOf(vial)],
+    verdictSaid(vial),
     vial.flowers === 0 ? 'no flowers' : counts(vial.fruits, vial.flowers),
     rate(vial),
     vial.probabilityWorth === null ? CANNOT_TELL : likely(vial.probabilityWorth),

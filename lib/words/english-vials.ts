@@ -3,8 +3,9 @@
 import type { NextTest, TestValue } from '../decisions/next-test.ts';
 import type { VialAdvice, VialVerdict } from '../decisions/vials.ts';
 import { reasonSentence } from './english.ts';
-import { counted, inTen, joined, likely } from './numbers.ts';
-import { standingOf, type VialStanding } from './told/vials.ts';
+import { counted, counts, inTen, joined, likely } from './numbers.ts';
+import { storageLabel } from './storage.ts';
+import { firstTest, isOlderThanTried, olderThanTried, standingOf, type VialStanding } from './told/vials.ts';
 
 type Reason = (then: string, yearLater: string) => string;
 
@@ -32,6 +33,38 @@ const WITHOUT_NUMBER: Readonly<Record<string, string>> = {
   'worth-not-given':
     'it was not said what fruit set is worth a flower: pollinate a few flowers with it first.',
 };
+
+/** Stands beside the verdict of a vial that is older than any pollen of its kind that was tried. */
+const MARK = '*';
+
+/**
+ * The verdict as it stands beside a vial, marked where it only carries the curve on: "keep", "keep *".
+ *
+ * @example verdictSaid({ verdict: 'keep', dosesLeft: 3, warnings: ['older-than-tried'] }) // 'keep *'
+ */
+export function verdictSaid(vial: Pick<VialAdvice, 'verdict' | 'dosesLeft' | 'warnings'>): string {
+  const label = VERDICT_LABELS[standingOf(vial)];
+  return isOlderThanTried(vial) ? `${label} ${MARK}` : label;
+}
+
+/**
+ * What the mark means, and of how many vials; empty where none has it.
+ *
+ * @example
+ * const old = { storage: 'frozen', dosesLeft: 3, warnings: ['older-than-tried'], oldestTriedDays: 776 };
+ * olderThanTriedSaid([old]) // '* 1 of 1 vials will be older on that day than any such pollen that was tried (frozen: 776…'
+ */
+export function olderThanTriedSaid(vials: readonly VialAdvice[]): string {
+  const found = olderThanTried(vials);
+  if (found === null) return '';
+  const tried = found.tried.map(
+    ({ storage, days: oldest }) => `${storageLabel(storage)}: ${counted(oldest, 'day')}`,
+  );
+  return (
+    `${MARK} ${counts(found.older, found.all)} vials will be older on that day than any such pollen that was tried ` +
+    `(${tried.join('; ')}). What is said of them carries the curve on past that: a guess from its shape.`
+  );
+}
 
 /**
  * The vial's own record.
@@ -110,14 +143,15 @@ export function testSaid({ vial, pollenParent, seedParent, verdict, tests }: Nex
 }
 
 /**
- * "The test that tells most: 2 flowers of Lantern Creek with F-09 (Hollow Bell) …"; empty where no test would change a verdict.
+ * The test to begin with, of the vials to test first the one that gains most: "Begin with this test: 2 flowers of Lantern
+ * Creek with F-09 (Hollow Bell) …"; empty where no test would change a verdict.
  *
  * @example
  * const fails = { fruits: 0, probability: 0.4, probabilityWorth: 0.3, verdict: 'discard' };
  * const test = { vial: 'V-04', pollenParent: 'Silberfaden', seedParent: 'Nachtlaterne', verdict: 'test-first', probabilityWorth: 0.4 };
- * nextTestSaid([{ ...test, tests: [{ flowers: 1, changes: 0.4, gain: 0.01, outcomes: [fails] }] }]); // 'The test that tells most: 1 flower of Nachtlaterne with V-04 (Silberfaden) would change…'
+ * nextTestSaid([{ ...test, tests: [{ flowers: 1, changes: 0.4, gain: 0.01, outcomes: [fails] }] }]); // 'Begin with this test: 1 flower of Nachtlaterne with V-04 (Silberfaden) would change “test…'
  */
 export function nextTestSaid(tests: readonly NextTest[]): string {
-  const [first] = tests;
-  return first === undefined ? '' : `The test that tells most: ${testSaid(first)}.`;
+  const first = firstTest(tests);
+  return first === undefined ? '' : `Begin with this test: ${testSaid(first)}.`;
 }

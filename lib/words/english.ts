@@ -8,6 +8,8 @@ const BECAUSE: Readonly<Record<string, string>> = {
   'one-outcome': 'All flowers with a known outcome ended alike: all took, or none did.',
   'terms-separated':
     'A kind of pollen, or an age of it, always took or never did, so the ordinary model has no answer.',
+  'spread-without-end':
+    'Some plants, pairs or mornings always took and the others never did, so how much they differ has no end.',
   'fewer-than-two-pairs': 'There are fewer than two pairs of plants to compare.',
   'zero-count':
     'In the pairs that could tell, one kind of pollen never took or always did, so the ratio has no end.',

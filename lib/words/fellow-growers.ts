@@ -32,11 +32,11 @@ export function rangeRows(proportions: readonly Proportion[]): readonly (readonl
  * What "could be" means, on the flowers of this season.
  *
  * @example
- * couldBeSaid({ fruits: 0, flowers: 0, estimate: null, lower: null, upper: null }, 0.95) // 'Of 100 ranges made in this way, 95 hold the true rate.'
+ * couldBeSaid({ fruits: 0, flowers: 0, estimate: null, lower: null, upper: null }, 0.95) // 'Of 100 ranges made in this way, about 95 hold the true rate.'
  */
 export function couldBeSaid(overall: Proportion, level: number): string {
   const { fruits, flowers } = overall;
-  const promise = `Of 100 ranges made in this way, ${percent(level).replace('%', '')} hold the true rate.`;
+  const promise = `Of 100 ranges made in this way, about ${percent(level).replace('%', '')} hold the true rate.`;
   if (flowers === 0) return promise;
   const shown = counts(fruits, flowers);
   const said = rateWithRange(overall).replace(shown, `${shown} ${flowers === 1 ? 'flower' : 'flowers'} took`);

@@ -25,7 +25,9 @@ export interface FormulaWords {
   readonly over: readonly [before: string, between: string, after: string];
   readonly root: readonly [before: string, after: string];
   readonly sub: string;
-  readonly power: string;
+  /** A power that is no square ends in words, for what follows could belong to it. */
+  readonly power: readonly [before: string, after: string];
+  readonly squared: string;
   readonly hat: string;
   /** Signs that are read as a word; every other one is read as it stands. */
   readonly signs: ReadonlyMap<string, string>;
@@ -53,7 +55,8 @@ export const FORMULA_WORDS: FormulaWords = {
   over: ['the fraction', 'over', 'end of fraction'],
   root: ['the square root of', 'end of root'],
   sub: 'sub',
-  power: 'to the power of',
+  power: ['to the power of', 'end of power'],
+  squared: 'squared',
   hat: 'hat',
   signs: new Map([
     ['=', 'equals'],
@@ -69,6 +72,7 @@ export const FORMULA_WORDS: FormulaWords = {
     ['·', 'times'],
     ['×', 'times'],
     ['÷', 'divided by'],
+    ['/', 'divided by'],
     ['(', 'open bracket'],
     [')', 'close bracket'],
     ['[', 'open square bracket'],

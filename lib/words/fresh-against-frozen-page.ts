@@ -1,7 +1,7 @@
 /** What the page that holds fresh against stored pollen pair by pair says. */
 
 import type { Estimate } from '../proportions/interval.ts';
-import { CANNOT_TELL, capitalised, counts, decimal, wholeNumber } from './numbers.ts';
+import { CANNOT_TELL, capitalised, counted, counts, decimal, wholeNumber } from './numbers.ts';
 import { pollenOf, storageLabel } from './storage.ts';
 
 /** A count of flowers out of all of them. */
@@ -9,25 +9,34 @@ type Share = readonly [some: number, all: number];
 
 /** Its sentences, captions and labels. */
 export const freshAgainstFrozenPage = {
-  work: (method: string, ofStored: Share, ofFresh: Share): string =>
-    `Looking at pairs that had fresh pollen: ${counts(...ofStored)} flowers with ${pollenOf(method)} were on hard pairs, and ` +
-    `${counts(...ofFresh)} flowers with fresh pollen.`,
+  work: (method: string, ofStored: Share, ofFresh: Share): string => {
+    if (ofFresh[1] === 0) return 'No pair had fresh pollen, so none can be called hard or easy.';
+    const fresh = `${counts(...ofFresh)} flowers with fresh pollen were on hard pairs`;
+    if (ofStored[1] === 0)
+      return `Looking at pairs that had fresh pollen: ${fresh}; none of them had ${pollenOf(method)} too.`;
+    return (
+      `Looking at pairs that had fresh pollen: ${counts(...ofStored)} flowers with ${pollenOf(method)} were on hard pairs, and ` +
+      `${counts(...ofFresh)} flowers with fresh pollen.`
+    );
+  },
   workCaption: 'Flowers by kind of pair and of pollen',
   workColumns: (method: string) => ['Pairs', 'Fresh pollen', capitalised(pollenOf(method))],
   kindOfPair: (kind: 'hard' | 'easy' | 'never', pairs: number): string =>
     `${wholeNumber(pairs)} ${kind === 'never' ? 'never given fresh pollen' : kind}`,
-  same: (method: string, pairs: number, better: number): string =>
+  same: (method: string, pairs: number, fresh: number, stored: number): string =>
     pairs === 0
       ? `No pair had both fresh and ${pollenOf(method)}, so nothing can be compared like for like.`
-      : `${wholeNumber(pairs)} pairs had both kinds; fresh pollen took more often on ${counts(better, pairs)} of them.`,
+      : `${counted(pairs, 'pair')} had both kinds: fresh pollen took more often on ${wholeNumber(fresh)}, ${pollenOf(method)} on ` +
+        `${wholeNumber(stored)}, and on ${wholeNumber(pairs - fresh - stored)} both took alike.`,
   noPairToDraw: 'There is no pair to draw.',
   drawing: 'One circle a pair: fruits in every 10 flowers with fresh pollen against stored pollen',
   /** The two lines of an axis' title. */
   freshAxis: ['fresh pollen:', 'fruits in every 10'],
   storedAxis: (method: string) => [`${pollenOf(method)}:`, 'fruits in every 10'],
   label: (method: string): string => `Fresh against ${pollenOf(method)} on the pairs that had both`,
-  finding: (better: number, pairs: number): string =>
-    `One circle a pair, larger with more flowers. Below the dashed line fresh pollen took more often: ${counts(better, pairs)} pairs.`,
+  finding: (fresh: number, stored: number): string =>
+    `One circle a pair, larger with more flowers. Below the dashed line fresh pollen took more often (${counted(fresh, 'pair')}), above ` +
+    `it stored pollen (${wholeNumber(stored)}).`,
   description:
     'A circle for each pair that had both kinds of pollen, and the line on which both would take alike.',
   sameCaption: 'Pairs that had both kinds of pollen',

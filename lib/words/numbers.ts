@@ -26,6 +26,7 @@ const english = numbersIn({
   cannotTell: 'can’t tell yet',
   aboutTheSame: 'about the same',
   noDifferent: 'no different',
+  aboutAsMany: 'about as many',
   change: (amount, way) => `${amount} ${way}`,
   inEvery: (change, base) => `${change} in every ${base}`,
   // Bands follow the tenths as they are said, so that one number never has two words; the words are those of the
@@ -154,6 +155,15 @@ export function rateWithRange(proportion: Proportion): string {
 }
 
 /**
+ * The same to stand inside a sentence, which may go on behind it: "0 of 5 (could still be as high as 4 in 10)".
+ *
+ * @example rateInText({ fruits: 0, flowers: 5, ...wilson(0, 5) }) // '0 of 5 (could still be as high as 4 in 10)'
+ */
+export function rateInText(proportion: Proportion): string {
+  return english.rateInText(proportion);
+}
+
+/**
  * One end of a range; never none and never all of them.
  *
  * @example limit(0.4) // '4 in 10'
@@ -165,7 +175,8 @@ export function limit(end: number): string {
 /**
  * A difference fresh minus stored, said of the stored: "about 3 fewer in every 10 (could be 1 to 5)".
  *
- * A range across zero says both directions, that of the estimate first: "could be 4 fewer to 1 more". A difference
+ * A range across zero says both directions, that of the estimate first: "could be 4 fewer to 1 more"; an end that would
+ * round to nothing is "about as many". A difference
  * that would round to nothing in ten is counted in a hundred; one that is nothing even there is "about the same".
  *
  * @param estimate difference of two proportions, −1 to 1, positive where the stored give fewer
@@ -192,4 +203,16 @@ export function likelihoodWord(probability: number): string {
  */
 export function likely(probability: number): string {
   return english.likely(probability);
+}
+
+/**
+ * A probability as a word with its number, where it is held against a line: what falls short of the line is never said
+ * as if it had reached it.
+ *
+ * @param line 0 to 1
+ * @throws RangeError if `probability` is not within 0 to 1
+ * @example likelyBeside(0.783, 0.8) // 'likely (about 78 in 100)'
+ */
+export function likelyBeside(probability: number, line: number): string {
+  return english.likelyBeside(probability, line);
 }

@@ -2,18 +2,10 @@
 
 import type { VialAdvice } from '../decisions/vials.ts';
 import { days } from './durations.ts';
-import { recordSaid, VERDICT_LABELS } from './english-vials.ts';
+import { recordSaid, VERDICT_LABELS, verdictSaid } from './english-vials.ts';
 import { CANNOT_TELL, capitalised, counted, counts, joined, likely, rate, wholeNumber } from './numbers.ts';
 import { storageLabel } from './storage.ts';
-import {
-  byRecord,
-  lastVials,
-  oldestFirst,
-  standingOf,
-  standings,
-  vialAges,
-  vialsThat,
-} from './told/vials.ts';
+import { byRecord, lastVials, oldestFirst, standings, vialAges, vialsThat } from './told/vials.ts';
 
 /**
  * "14 of 20 vials will be older than a year on 2026-09-14; the oldest is F-02 (Copper Tide), about 4 years (1548 days)."
@@ -66,7 +58,7 @@ export function storyRows(vials: readonly VialAdvice[]): readonly (readonly stri
     rate(vial),
     chance(vial.probabilityWorth),
     chance(vial.probabilityWorthYearLater),
-    VERDICT_LABELS[standingOf(vial)],
+    verdictSaid(vial),
   ]);
 }
 
@@ -76,6 +68,7 @@ export function storyRows(vials: readonly VialAdvice[]): readonly (readonly stri
  * @example lastVialsSaid([{ ...analysis.vials[0], lastOfParent: true }]) // '1 vial is the last of its father: V-01 (Silberfaden, keep). Collect new pollen of a father…'
  */
 export function lastVialsSaid(vials: readonly VialAdvice[]): string {
+  if (vials.every(({ dosesLeft }) => dosesLeft === 0)) return 'There is no vial with pollen in it.';
   const last = lastVials(vials);
   if (last.length === 0) return 'Every father has another vial besides.';
   const named = last.map(

@@ -4,7 +4,7 @@ import type { Compatibility, SelfCompatibility, SuspectedPair } from '../analysi
 import type { Reciprocal } from '../analysis/reciprocal.ts';
 import type { Estimate } from '../proportions/interval.ts';
 import { pairName } from './choice-figures.ts';
-import { counted, counts, decimal, difference, joined, likely, rateWithRange } from './numbers.ts';
+import { counted, counts, decimal, difference, likelyBeside, rateInText } from './numbers.ts';
 
 /** Where the pollen stands, by what it did on other plants. */
 const EVIDENCE: Readonly<Record<SuspectedPair['evidence'], (pair: SuspectedPair) => string>> = {
@@ -15,28 +15,29 @@ const EVIDENCE: Readonly<Record<SuspectedPair['evidence'], (pair: SuspectedPair)
   'pollen-not-tried-elsewhere': () => 'that pollen was tried on no other plant, so it could be bad pollen',
 };
 
-function suspectSaid(pair: SuspectedPair): string {
+function suspectSaid(pair: SuspectedPair, line: number): string {
   const fresh =
     pair.fresh.flowers > 0 ? `, ${counts(pair.fresh.fruits, pair.fresh.flowers)} with fresh pollen` : '';
-  const self = pair.kind === 'self' ? ', its own pollen' : '';
+  const self = pair.kind === 'self' ? ', its own pollen,' : '';
   return (
-    `${pairName(pair)}${self} (${counts(pair.all.fruits, pair.all.flowers)}${fresh}; ${likely(pair.incompatible)}; ` +
-    `${EVIDENCE[pair.evidence](pair)})`
+    `${pairName(pair)}${self} counts as incompatible, ${likelyBeside(pair.incompatible, line)}: ` +
+    `${counts(pair.all.fruits, pair.all.flowers)} took${fresh}; ${EVIDENCE[pair.evidence](pair)}.`
   );
 }
 
 /**
- * Pairs that probably never take, each with its evidence. Empty where none is named.
+ * Pairs that count as incompatible, a sentence each with its evidence. Empty where none is named.
  *
  * @example
  * const none = { fruits: 0, flowers: 11, estimate: 0, lower: 0, upper: 0.26 };
  * const suspect = { seedParent: 'Abendglocke', pollenParent: 'Abendstern', kind: 'cross', incompatible: 0.83, named: true, all: none, fresh: none };
- * incompatibleSaid({ pairs: [{ ...suspect, evidence: 'pollen-took-elsewhere', pollenElsewhere: { ...none, fruits: 6, flowers: 10 } }] }); // 'Probably incompatible: Abendglocke × Abendstern (0 of 11, 0 of 11 with fresh pollen;…'
+ * incompatibleSaid({ named: 0.8, pairs: [{ ...suspect, evidence: 'pollen-took-elsewhere', pollenElsewhere: { ...none, fruits: 6, flowers: 10 } }] }); // 'Abendglocke × Abendstern counts as incompatible, likely (about 83 in 100): 0 of 11 took,…'
  */
-export function incompatibleSaid({ pairs }: Pick<Compatibility, 'pairs'>): string {
-  const named = pairs.filter((pair) => pair.named);
-  if (named.length === 0) return '';
-  return `Probably incompatible: ${joined(named.map(suspectSaid))}.`;
+export function incompatibleSaid({ pairs, named }: Pick<Compatibility, 'pairs' | 'named'>): string {
+  return pairs
+    .filter((pair) => pair.named)
+    .map((pair) => suspectSaid(pair, named))
+    .join(' ');
 }
 
 /** All plants together that have both selfed and crossed flowers. */
@@ -52,14 +53,14 @@ function ofAllPlants({
  * @example
  * const selfed = { fruits: 1, flowers: 12, estimate: 1 / 12, lower: 0.015, upper: 0.354 };
  * const crossed = { fruits: 20, flowers: 30, estimate: 2 / 3, lower: 0.488, upper: 0.808 };
- * selfingSaid({ selfIncompatibility: [{ plant: null, selfed, crossed }] }); // 'With fresh pollen of the plant itself 1 of 12 (about 1 in 10; could be 2 to 35 in 10…'
+ * selfingSaid({ selfIncompatibility: [{ plant: null, selfed, crossed }] }); // 'On plants both selfed and crossed with fresh pollen, their own took 1 of 12 (about 1 in…'
  */
 export function selfingSaid(compatibility: Pick<Compatibility, 'selfIncompatibility'>): string {
   const all = ofAllPlants(compatibility);
   if (all === undefined) return '';
   return (
-    `With fresh pollen of the plant itself ${rateWithRange(all.selfed)} took; with fresh pollen of others, on the same plants, ` +
-    `${rateWithRange(all.crossed)}.`
+    `On plants both selfed and crossed with fresh pollen, their own took ${rateInText(all.selfed)}, that of others ` +
+    `${rateInText(all.crossed)}.`
   );
 }
 

@@ -64,7 +64,7 @@ export function mixRisks({ fruits: { percentile10, percentile90 } }: Mix): strin
  */
 export function planAnswer({ plan }: Pick<Analysis, 'plan'>): string {
   if (plan === null) {
-    return 'For a plan, list the flowers you expect in a CSV or .xlsx file (seed_parent, flowers and, if you know them, opens_from and opens_to), and give it with --flowers.';
+    return 'For a plan, list the flowers you expect in a CSV or .xlsx file (seed_parent, flowers and, if you know them, opens_from and opens_to), and add it to your files.';
   }
   const [first] = plan.frontier;
   if (first === undefined) return reasonSentence(plan.because ?? 'no-model');
@@ -93,7 +93,7 @@ export function planShort({ plan }: Pick<Analysis, 'plan'>): string {
 
 /** What every plan takes for granted, and where to find it flower by flower. */
 export const PLAN_CAUTION =
-  'Fresh pollen is taken to reach every flower that opens with it. To print it flower by flower: fruitodds sheet.';
+  'Fresh pollen is taken to reach every flower that opens with it. The crossing sheet gives it flower by flower.';
 
 /**
  * What one must know beside the mixes, a sentence each: wishes that fail, guesses, what is left out.

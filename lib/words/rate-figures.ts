@@ -129,11 +129,17 @@ export const differenceWords = {
   missing: ({ adjusted, informativePairs }: FreshVersusStored): string =>
     informativePairs >= 3 ? cannotTell(adjusted) : `${CANNOT_TELL}: ${fewPairs(informativePairs)} to compare`,
   finding: (entry: FreshVersusStored): string => {
-    const { storage, fresh, stored } = entry;
+    const { storage, fresh, stored, pairsWithBoth, informativePairs } = entry;
+    if (entry.adjusted.estimate !== null) {
+      return (
+        `Over all flowers ${difference(entry.difference)}; like for like, by ${counts(informativePairs, pairsWithBoth)} pairs with ` +
+        `both kinds, ${difference(entry.adjusted)}.`
+      );
+    }
     return (
       `Fresh pollen ${counts(fresh.fruits, fresh.flowers)}, ${pollenOf(storage)} ` +
       `${counts(stored.fruits, stored.flowers)}: ${difference(entry.difference)}; ` +
-      `like for like, ${adjustedOr(entry, difference)}.`
+      `like for like, ${whyNotAdjusted(entry)}.`
     );
   },
   description: ({ storage }: FreshVersusStored): string =>

@@ -23,7 +23,7 @@ export const reviewPage = {
   otherAgesFold: 'Pollen kept in other ways, by age',
   otherAgesCaption: 'Fruit set by age of pollen kept in other ways',
   curveEnds:
-    'Nothing is claimed past the oldest pollen that was tried. How pollen germinates on a dish is another question than how it ' +
+    'The curve ends at the oldest pollen that was tried; verdicts on older vials carry it on, and are marked. How pollen germinates on a dish is another question than how it ' +
     'sets fruit; the two can part company.',
   selfIndexesFold: 'The plants’ own pollen, as an index',
   reasonsFold: 'Why, vial by vial',

@@ -13,6 +13,7 @@ import {
   capitalised,
   counted,
   counts,
+  decimal,
   difference,
   inTen,
   joined,
@@ -22,7 +23,7 @@ import {
 import { agesSaid } from './rate-figures.ts';
 import { pollenOf, storageLabel } from './storage.ts';
 import { FEWEST_RANKED, flowersRead, methodsInOrder, safestPair, verdictTally } from './told/review.ts';
-import { type VialStanding, vialsThat } from './told/vials.ts';
+import type { VialStanding } from './told/vials.ts';
 
 export { FEWEST_RANKED } from './told/review.ts';
 
@@ -114,13 +115,14 @@ export function lostTagsSaid({ raw }: Pick<Analysis, 'raw'>): string {
 /**
  * Section 3 for one method: counts both ways, then like for like.
  *
+ * @param freshIsTold whether the counts of fresh pollen stand right before
  * @example storedAnswer(analysis.freshVersusStored[0]) // 'Frozen pollen took 31 of 86, fresh pollen 44 of 70; like for like (the same pairs), frozen…'
  */
-export function storedAnswer(entry: FreshVersusStored): string {
+export function storedAnswer(entry: FreshVersusStored, freshIsTold = false): string {
   const { storage, fresh, stored } = entry;
   const start = `${capitalised(pollenOf(storage))} took ${counts(stored.fruits, stored.flowers)}`;
   if (fresh.flowers === 0) return `${start}; there is no fresh pollen to compare it with.`;
-  const both = `${start}, fresh pollen ${counts(fresh.fruits, fresh.flowers)}`;
+  const both = freshIsTold ? start : `${start}, fresh pollen ${counts(fresh.fruits, fresh.flowers)}`;
   if (entry.adjusted.estimate === null) {
     return `${both}${whyNotLikeForLike(entry)}`;
   }
@@ -137,20 +139,16 @@ function whyNotLikeForLike({ adjusted, difference: gap, informativePairs }: Fres
 }
 
 /**
- * Whether the raw gap and the like-for-like gap tell different stories, and why; empty where they do not.
+ * Whether the raw gap and the like-for-like gap tell different stories, and why; empty where they do not. Both numbers stand
+ * in the caption above it.
  *
- * @example confoundingSaid({ ...analysis.freshVersusStored[0], adjusted: { estimate: 0.1, lower: -0.1, upper: 0.3 } }) // 'Over all flowers frozen pollen gives about 3 fewer in every 10 (could be 1 to 4): …'
+ * @example confoundingSaid({ ...analysis.freshVersusStored[0], adjusted: { estimate: 0.1, lower: -0.1, upper: 0.3 } }) // 'That the two differ fits frozen pollen having gone to harder pairs.'
  */
-export function confoundingSaid({ difference: raw, adjusted, ...entry }: FreshVersusStored): string {
-  const { storage, fresh, stored } = entry;
+export function confoundingSaid({ storage, difference: raw, adjusted }: FreshVersusStored): string {
   if (raw.estimate === null || adjusted.estimate === null) return '';
   if (Math.abs(raw.estimate - adjusted.estimate) < 0.1) return '';
   const way = raw.estimate > adjusted.estimate ? 'harder' : 'easier';
-  return (
-    `Over all flowers ${pollenOf(storage)} gives ${difference(raw)}: ${counts(stored.fruits, stored.flowers)} against ` +
-    `${counts(fresh.fruits, fresh.flowers)} with fresh pollen. That it differs from like for like fits ` +
-    `${pollenOf(storage)} having gone to ${way} pairs; the number for the same pairs is the fairer one.`
-  );
+  return `That the two differ fits ${pollenOf(storage)} having gone to ${way} pairs.`;
 }
 
 /**
@@ -175,7 +173,7 @@ function fadingSaid(half: HalfAge, oldest: string): string {
     return `it was tried at one age or from one vial only, so one ${CANNOT_TELL} how fast it fades; the oldest tried was ${oldest}.`;
   }
   if (lower < oldestAgeDays!) {
-    return `when it falls to half of its fruit set one ${CANNOT_TELL}: after more than ${days(lower)}, and none was older than ${oldest}.`;
+    return `it takes more than ${days(lower)} to fall to half of its fruit set, how much more one ${CANNOT_TELL}; the oldest tried was ${oldest}.`;
   }
   return `it had not fallen to half of its fruit set at the oldest age tried, ${oldest}, and nothing is known past that.`;
 }
@@ -223,25 +221,9 @@ function worthSaid(worth: Analysis['worth']): string {
   if (worth.value === null) {
     return 'without fresh flowers to compare with, only you can say what fruit set is worth a flower.';
   }
-  const start = `a vial is worth a flower if ${inTen(worth.value)} or more would take`;
+  const start = `a vial is worth a flower if ${inTen(worth.value)} (${decimal(worth.value, 3)}) or more would take`;
   if (worth.source === 'option') return `${start}, as you set it.`;
   return `${start}, half of what fresh pollen gives on these plants.`;
-}
-
-/**
- * What to look at first among the vials, by name; empty where nothing calls for action.
- *
- * @example vialsToActOn(analysis.vials.slice(4)) // ['Test with a few flowers first: V-06 (Abendstern).', 'Discard: V-05 (Abendglocke).']
- */
-export function vialsToActOn(vials: readonly VialAdvice[]): readonly string[] {
-  const of = (standing: VialStanding) =>
-    vialsThat(standing, vials).map(({ vial, pollenParent }) => `${vial} (${pollenParent})`);
-  const lines: [string, readonly string[]][] = [
-    ['Use first', of('use-first')],
-    ['Test with a few flowers first', of('test-first')],
-    ['Discard', of('discard')],
-  ];
-  return lines.filter(([, names]) => names.length > 0).map(([label, names]) => `${label}: ${joined(names)}.`);
 }
 
 /**

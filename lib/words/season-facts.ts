@@ -14,6 +14,7 @@ import {
   difference,
   joined,
   rate,
+  rateInText,
   rateWithRange,
   wholeNumber,
 } from './numbers.ts';
@@ -86,23 +87,23 @@ function gapSaid(lowest: Estimate, highest: Estimate): string {
  *
  * @example
  * const unpollinated = { fruits: 0, flowers: 7, estimate: 0, lower: 0, upper: 0.354 };
- * controlsSaid({ unpollinated, selfed: { fruits: 0, flowers: 0 }, corrected: [] }); // 'Control flowers that took: without pollen 0 of 7; could still be as high as 4 in 10.'
+ * controlsSaid({ unpollinated, selfed: { fruits: 0, flowers: 0 }, corrected: [] }); // 'Control flowers that took: without pollen 0 of 7 (could still be as high as 4 in 10).'
  */
 export function controlsSaid({ unpollinated, selfed, corrected }: Controls): string {
   const parts = [
-    ...(unpollinated.flowers > 0 ? [`without pollen ${rateWithRange(unpollinated)}`] : []),
-    ...(selfed.flowers > 0 ? [`with their own plant’s pollen ${rateWithRange(selfed)}`] : []),
+    ...(unpollinated.flowers > 0 ? [`without pollen ${rateInText(unpollinated)}`] : []),
+    ...(selfed.flowers > 0 ? [`with their own plant’s pollen ${rateInText(selfed)}`] : []),
   ];
   if (parts.length === 0) return '';
   const effects = corrected.filter(({ control }) => control === 'unpollinated').slice(0, MOST_METHODS);
   const less =
-    effects.length === 0 ? '' : ` Less what sets without pollen: ${joined(effects.map(correctedSaid))}.`;
+    effects.length === 0 ? '' : ` Less what sets without pollen: ${effects.map(correctedSaid).join('; ')}.`;
   return `Control flowers that took: ${joined(parts)}.${less}`;
 }
 
 /** A rate below the background's is none: the range still says how much it could be. */
-function correctedSaid({ storage, corrected }: CorrectedRate): string {
-  return `${pollenOf(storage)} (${rate(withinOne(corrected))})`;
+function correctedSaid({ storage, raw, corrected }: CorrectedRate): string {
+  return `${pollenOf(storage)}, ${counts(raw.fruits, raw.flowers)} as counted (then ${rate(withinOne(corrected))})`;
 }
 
 /**

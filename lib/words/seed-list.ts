@@ -32,8 +32,9 @@ export function seedListAnswer(list: SeedList): string {
  * seedParentSaid({ seedParent: 'Nightjar 3', entries: [entry] }) // 'Nightjar 3: 1 cross, 2 ripe fruits, 358 seeds counted'
  */
 export function seedParentSaid(group: SeedGroup): string {
-  const { crosses, fruits, seeds } = seedTotals(group);
-  return `${group.seedParent}: ${counted(crosses, 'cross', 'crosses')}, ${counted(fruits, 'ripe fruit')}, ${counted(seeds, 'seed')} counted`;
+  const { crosses, fruits, seeds, countedFruits } = seedTotals(group);
+  const held = countedFruits === 0 ? 'seeds not counted' : `${counted(seeds, 'seed')} counted`;
+  return `${group.seedParent}: ${counted(crosses, 'cross', 'crosses')}, ${counted(fruits, 'ripe fruit')}, ${held}`;
 }
 
 /** What stands where there is no note. */
@@ -79,10 +80,11 @@ function germinatedSaid({ germinated, sown, ...range }: Germination): string {
 
 function noteOf({ fruits, countedFruits, bagNotSaid, seedParent, pollenParent }: SeedListEntry): string {
   const open = fruits - countedFruits;
+  const of = (some: number) => (fruits === 1 ? 'its fruit' : `${counts(some, fruits)} fruits`);
   const notes = [
     ...(seedParent === pollenParent ? ['selfed'] : []),
-    ...(countedFruits > 0 && open > 0 ? [`seeds of ${counts(open, fruits)} fruits not counted`] : []),
-    ...(bagNotSaid > 0 ? [`bag not written down for ${counts(bagNotSaid, fruits)} fruits`] : []),
+    ...(countedFruits > 0 && open > 0 ? [`seeds of ${of(open)} not counted`] : []),
+    ...(bagNotSaid > 0 ? [`bag not written down for ${of(bagNotSaid)}`] : []),
   ];
   return notes.length === 0 ? NO_NOTE : notes.join('; ');
 }

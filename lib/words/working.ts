@@ -93,7 +93,7 @@ export function optionRows(options: OptionsUsed): readonly (readonly string[])[]
     ['as-of', asOf ?? 'none'],
     ['use-on', useOn ?? 'none'],
     ['age-scale', ageScale ?? 'both, averaged'],
-    ['worth', worth === null ? 'none' : inTen(worth)],
+    ['worth', worth === null ? 'none' : `${inTen(worth)} (${decimal(worth, 3)})`],
     ...must.map((wanted) => ['must', `${pairName(wanted)}: ${counted(wanted.flowers, 'flower')}`]),
     ...atMost.map(({ seedParent, pollenParent, flowers }) => [
       'at-most',

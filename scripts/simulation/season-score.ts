@@ -6,12 +6,7 @@ import type { PooledPair } from '../../lib/analysis/pairs.ts';
 import { pairCounts, pooledPairs } from '../../lib/analysis/pairs.ts';
 import type { Predictor } from '../../lib/analysis/predictor.ts';
 import { predictor } from '../../lib/analysis/predictor.ts';
-import {
-  incompatiblePairs,
-  NAMED_INCOMPATIBLE,
-  seedParents,
-  seedParentsFor,
-} from '../../lib/analysis/seed-parents.ts';
+import { incompatiblePairs, seedParents, seedParentsFor } from '../../lib/analysis/seed-parents.ts';
 import type { AgedFlower } from '../../lib/analysis/within-between.ts';
 import { vialAdvice } from '../../lib/decisions/vials.ts';
 import type { Estimate } from '../../lib/proportions/interval.ts';
@@ -64,9 +59,7 @@ function pairScore(pooled: readonly PooledPair[], { truth }: SimulatedSeason): [
     barren: truth.barren(range.seedParent, range.pollenParent),
   }));
   const byRate = pairs.filter(({ barren }) => !barren).sort((a, b) => a.truth - b.truth);
-  const named = pairs.filter(
-    ({ range }) => range.incompatible !== null && range.incompatible >= NAMED_INCOMPATIBLE,
-  );
+  const named = pairs.filter(({ range }) => range.named);
   return [
     ['pairs', tally(pairs)],
     ['pairs: least fertile of its season', tally(byRate.slice(0, 1))],

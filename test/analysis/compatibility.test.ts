@@ -11,6 +11,7 @@ function pairsOf(season: Season, probability: ReadonlyMap<string, number>): Pool
     ...count,
     ...{ estimate: 0.5, lower: 0.2, upper: 0.8, rawRate: null, basis: { storage: 'fresh', ageDays: 0 } },
     incompatible: probability.get(`${count.seedParent} × ${count.pollenParent}`) ?? 0.01,
+    named: (probability.get(`${count.seedParent} × ${count.pollenParent}`) ?? 0.01) >= 0.8,
   }));
 }
 

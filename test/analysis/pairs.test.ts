@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { growerModel } from '../../lib/analysis/grower-model.ts';
-import { pairCounts, pooledPairs } from '../../lib/analysis/pairs.ts';
+import { NAMED_INCOMPATIBLE, pairCounts, pooledPairs } from '../../lib/analysis/pairs.ts';
 import { predictor } from '../../lib/analysis/predictor.ts';
 import { fakePredictor } from './fake-predictor.ts';
 import { flowersOf } from './flowers-of.ts';
@@ -41,8 +41,17 @@ describe('pooledPairs', () => {
   it('counts the draws in which the pair never sets fruit, and takes them for 0', () => {
     const predict = fakePredictor({ pair: () => [0, 0.5, 0, 0.5], draws: 4 });
     const [pair] = pooledPairs(counts, predict, FRESH, OPTIONS);
-    expect(pair!.incompatible).toBe(0.5);
+    expect(pair).toMatchObject({ incompatible: 0.5, named: false });
     expect(pair!.estimate).toBeCloseTo(0.25, 12);
+  });
+
+  it('names a pair from a probability of 0.8 on, by the unrounded number', () => {
+    const named = (barren: number, draws: number) => {
+      const pair = () => Array.from({ length: draws }, (_, k) => (k < barren ? 0 : 0.5));
+      return pooledPairs(counts, fakePredictor({ pair, draws }), FRESH, OPTIONS)[0]!.named;
+    };
+    expect(NAMED_INCOMPATIBLE).toBe(0.8);
+    expect([named(8, 10), named(799, 1000), named(783, 1000)]).toEqual([true, false, false]);
   });
 
   it('varies stored pollen by vial too', () => {

@@ -132,6 +132,36 @@ describe('parentsModel', () => {
     expect(Object.keys(parentsModel(flowersOfPairs(mornings)).variances)).toContain('morning');
   });
 
+  // Found by a reader: five flowers printed "seed parents 43.02" as a standard deviation.
+  it('has no spread where some plants always took and the others never did: the likelihood rises without end', () => {
+    const rows: readonly Row[] = [
+      ['Ada', 'Bea', 1, 1],
+      ['Bea', 'Ada', 0, 1],
+      ['Ada', 'Cleo', 1, 1],
+      ['Cleo', 'Ada', 1, 1],
+    ];
+    const model = parentsModel(flowersOfPairs(rows));
+    expect(model).toMatchObject({ variances: {}, terms: [], effects: [], because: 'spread-without-end' });
+    // A slow second writing: the marginal likelihood of the three seed parents by plain summation over their effects.
+    const loss = (centre: number, sd: number) => {
+      const steps = 4000;
+      const chance = (fruits: number, flowers: number) => {
+        let sum = 0;
+        for (let k = 0; k < steps; k += 1) {
+          const z = -8 + (16 * (k + 0.5)) / steps;
+          const p = 1 / (1 + Math.exp(-centre - sd * z));
+          sum +=
+            (Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI)) * p ** fruits * (1 - p) ** (flowers - fruits);
+        }
+        return (sum * 16) / steps;
+      };
+      return -Math.log(chance(2, 2) * chance(0, 1) * chance(1, 1));
+    };
+    const best = (sd: number) => Math.min(...Array.from({ length: 81 }, (_, k) => loss((sd * k) / 40, sd)));
+    const losses = [1, 3, 10, 30, 100].map(best);
+    expect(losses).toEqual([...losses].sort((a, b) => b - a));
+  });
+
   it('leaves out rows without an age', () => {
     const blank: Row = ['Ash', 'Elm', 1, 3, frozen(null)];
     const model = parentsModel(flowersOfPairs([...season, blank]));

@@ -12,11 +12,11 @@ beforeAll(async () => {
 const [frozen, room] = season.freshVersusStored;
 
 describe('differenceFigure', () => {
-  it('says counts both ways, then the difference, then like for like', () => {
+  it('says the difference over all flowers, then like for like with the pairs behind it', () => {
     const figure = differenceFigure(frozen!)!;
     expect(figure.finding).toBe(
-      'Fresh pollen 44 of 70, frozen pollen 31 of 86: about 3 fewer in every 10 (could be 1 to 4); ' +
-        'like for like, about 2 fewer in every 10 (could be 4 fewer to under 1 more).',
+      'Over all flowers about 3 fewer in every 10 (could be 1 to 4); like for like, by 6 of 9 pairs with both kinds, about 2 ' +
+        'fewer in every 10 (could be 4 fewer to about as many).',
     );
     expect(figure.table.rows).toEqual([
       ['all flowers', 'fresh 44 of 70, frozen 31 of 86', 'about 3 fewer in every 10 (could be 1 to 4)'],

@@ -102,6 +102,7 @@ function pair(
     upper,
     basis,
     incompatible,
+    named: incompatible >= 0.8,
   };
 }
 
@@ -130,6 +131,7 @@ function vial(
     pollenParent,
     storage: 'frozen',
     ageDays: 420,
+    oldestTriedDays: 600,
     fruits,
     flowers,
     dosesLeft: 6,

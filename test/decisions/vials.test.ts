@@ -175,6 +175,23 @@ describe('the last vial of a father', () => {
   });
 });
 
+describe('a vial older than any pollen that was tried', () => {
+  // 365 days on the day of use.
+  const warnings = (oldest: number | null, rates: FakeRates = { pair: () => 0.8 }) =>
+    advice(rates, { oldestTried: (storage) => (storage === 'frozen' ? oldest : 9) }).warnings;
+
+  it('is told apart, by its way of storage; at the oldest age itself it is not', () => {
+    expect(warnings(364)).toEqual(['older-than-tried']);
+    expect(warnings(365)).toEqual([]);
+    expect(advice({}, { oldestTried: () => 776 }).oldestTriedDays).toBe(776);
+  });
+
+  it('is not where nothing is known of ages, or nothing is estimated', () => {
+    expect(warnings(null)).toEqual([]);
+    expect(warnings(100, { storage: () => null })).toEqual([]);
+  });
+});
+
 describe('a vial without an estimate', () => {
   const nothing = {
     estimate: null,

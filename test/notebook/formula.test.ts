@@ -52,7 +52,12 @@ describe('formula', () => {
       'p hat equals the fraction x over n end of fraction',
     );
     expect(label(formula('σ', squareRoot('3'), '≤ z_1^2').markup)).toBe(
-      'sigma the square root of 3 end of root is at most z sub 1 to the power of 2',
+      'sigma the square root of 3 end of root is at most z sub 1 squared',
+    );
+    // Found by a listener: "z to the power of 2 / 2" can be heard in two ways.
+    expect(label(formula('z^2 / 2').markup)).toBe('z squared divided by 2');
+    expect(label(formula('0.05^{1/n} − 1').markup)).toBe(
+      '0.05 to the power of 1 divided by n end of power minus 1',
     );
   });
 

@@ -1,13 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import type { NextTest, TestOutcome } from '../../lib/decisions/next-test.ts';
 import type { VialAdvice } from '../../lib/decisions/vials.ts';
-import { nextTestSaid, vialReason } from '../../lib/words/english-vials.ts';
+import { nextTestSaid, olderThanTriedSaid, verdictSaid, vialReason } from '../../lib/words/english-vials.ts';
 
 const ADVICE: VialAdvice = {
   vial: 'F-01',
   pollenParent: 'Salt Moon',
   storage: 'frozen',
   ageDays: 400,
+  oldestTriedDays: 600,
   fruits: 2,
   flowers: 9,
   dosesLeft: null,
@@ -107,13 +108,22 @@ describe('nextTestSaid', () => {
 
   it('says which test, how likely it changes the verdict, and to what', () => {
     expect(nextTestSaid([test(2, outcome(0, 'discard'), outcome(1, 'test-first'), outcome(2, 'keep'))])).toBe(
-      'The test that tells most: 2 flowers of Lantern Creek with F-09 (Hollow Bell) would change “test first” with a chance of ' +
+      'Begin with this test: 2 flowers of Lantern Creek with F-09 (Hollow Bell) would change “test first” with a chance of ' +
         'about 4 in 10 (discard if none takes and keep if both take); that would gain about 3 fruits in 100 later flowers.',
     );
     expect(nextTestSaid([test(1, outcome(0, 'test-first'), outcome(1, 'use-first'))])).toContain(
       '1 flower of Lantern Creek with F-09 (Hollow Bell) would change “test first” with a chance of about 4 in 10 (use first ' +
         'if it takes);',
     );
+  });
+
+  // Found by a reader: page one said to test F-09, R-01 and R-02, this sentence to test F-08.
+  it('begins with the vial to be tested that gains most, not with one that is to be kept', () => {
+    const kept = { ...test(2, outcome(0, 'discard')), vial: 'F-08', verdict: 'keep' as const };
+    const small = test(1, outcome(1, 'keep'));
+    const large = { ...small, vial: 'R-01', tests: [{ ...small.tests[0]!, changes: 0.3, gain: 0.05 }] };
+    expect(nextTestSaid([kept, small, large])).toContain('with R-01 (Hollow Bell) would change “test first”');
+    expect(nextTestSaid([kept])).toContain('with F-08 (Hollow Bell) would change “keep”');
   });
 
   it('says where a test would hardly pay', () => {
@@ -125,5 +135,25 @@ describe('nextTestSaid', () => {
 
   it('is nothing where no test would change a verdict', () => {
     expect(nextTestSaid([])).toBe('');
+  });
+});
+
+describe('a vial older than any pollen that was tried', () => {
+  const old = { ...ADVICE, ageDays: 800, warnings: ['older-than-tried'] };
+
+  it('has a mark beside its verdict, and one line says what that means, of how many', () => {
+    expect([verdictSaid(old), verdictSaid(ADVICE)]).toEqual(['use first *', 'use first']);
+    const cold = { ...old, storage: 'refrigerated', oldestTriedDays: 4 };
+    expect(olderThanTriedSaid([ADVICE, old, cold])).toBe(
+      '* 2 of 3 vials will be older on that day than any such pollen that was tried (frozen: 600 days; refrigerated: 4 days). ' +
+        'What is said of them carries the curve on past that: a guess from its shape.',
+    );
+    expect(olderThanTriedSaid([ADVICE])).toBe('');
+  });
+
+  it('has none where it is empty: there is no verdict on it', () => {
+    const empty = { ...old, dosesLeft: 0 };
+    expect(verdictSaid(empty)).toBe('empty');
+    expect(olderThanTriedSaid([empty])).toBe('');
   });
 });

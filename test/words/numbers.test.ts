@@ -15,8 +15,10 @@ import {
   joined,
   likelihoodWord,
   likely,
+  likelyBeside,
   percent,
   rate,
+  rateInText,
   rateWithRange,
   wholeNumber,
 } from '../../lib/words/numbers.ts';
@@ -158,7 +160,7 @@ describe('differences', () => {
       'about 2 fewer in every 10 (could be 4 fewer to 1 more)',
     );
     expect(difference({ estimate: 0.2, lower: -0.01, upper: 0.4 })).toContain(
-      'could be 4 fewer to under 1 more',
+      'could be 4 fewer to about as many)',
     );
     expect(difference({ estimate: 0.2, lower: 0.01, upper: 0.4 })).toContain('could be under 1 to 4)');
     expect(difference({ estimate: 0.2, lower: 0, upper: 0.4 })).toContain('no different to 4 fewer');
@@ -217,5 +219,32 @@ describe('likelihood words', () => {
         expect(order).toContain(likelihoodWord(low));
       }),
     );
+  });
+});
+
+describe('numbers inside a sentence', () => {
+  it('put the end of none and of all in brackets, so that the sentence may go on', () => {
+    expect(rateInText({ fruits: 0, flowers: 5, estimate: 0, lower: 0, upper: 0.4345 })).toBe(
+      '0 of 5 (could still be as high as 4 in 10)',
+    );
+    expect(rateInText({ fruits: 5, flowers: 5, estimate: 1, lower: 0.5655, upper: 1 })).toBe(
+      '5 of 5 (could still be as low as 6 in 10)',
+    );
+    expect(rateInText({ fruits: 7, flowers: 20, estimate: 0.35, lower: 0.1812, upper: 0.5671 })).toBe(
+      '7 of 20 (about 4 in 10; could be 2 to 6 in 10)',
+    );
+  });
+
+  it('never say a probability below a line as if it had reached it', () => {
+    fc.assert(
+      fc.property(unit(), (probability) => {
+        const said = likelyBeside(probability, 0.8);
+        const [, number, base] = said.match(/(\d+) in (100?)\)$/)!;
+        const below = said.includes('under') || Number(number) / Number(base) < 0.8;
+        expect(below).toBe(probability < 0.8);
+      }),
+      { examples: [[0.7999999], [0.8], [0.795], [0.783], [0.749999]] },
+    );
+    expect(() => likelyBeside(1.2, 0.8)).toThrow(RangeError);
   });
 });

@@ -8,6 +8,7 @@ function vial(name: string, more: Partial<VialAdvice> = {}): VialAdvice {
     pollenParent: 'Salt Moon',
     storage: 'frozen',
     ageDays: 400,
+    oldestTriedDays: 600,
     fruits: 2,
     flowers: 9,
   };
@@ -70,6 +71,12 @@ describe('the page of old vials', () => {
       '1 vial is the last of its father: F-02 (Salt Moon, keep). Collect new pollen of a father before its last vial goes.',
     );
     expect(said.lastVialsSaid([vial('F-01')])).toBe('Every father has another vial besides.');
+  });
+
+  it('has no other vial where there is none at all, or none with pollen', () => {
+    const none = 'There is no vial with pollen in it.';
+    expect(said.lastVialsSaid([])).toBe(none);
+    expect(said.lastVialsSaid([vial('F-01', { dosesLeft: 0, lastOfParent: true })])).toBe(none);
   });
 
   it('counts verdicts apart for vials with a record and without', () => {

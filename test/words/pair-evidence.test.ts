@@ -19,9 +19,9 @@ describe('what is said of incompatible pairs', () => {
   };
 
   it('is the evidence: counts, fresh pollen, probability with its number, and what the pollen did elsewhere', () => {
-    expect(incompatibleSaid({ pairs: [pair] })).toBe(
-      'Probably incompatible: A × B (0 of 7, 0 of 6 with fresh pollen; likely (about 9 in 10); the same pollen took 36 of 43 ' +
-        'on other plants, so it is not bad pollen).',
+    expect(incompatibleSaid({ named: 0.8, pairs: [pair] })).toBe(
+      'A × B counts as incompatible, likely (about 9 in 10): 0 of 7 took, 0 of 6 with fresh pollen; the same pollen took 36 of 43 ' +
+        'on other plants, so it is not bad pollen.',
     );
   });
 
@@ -31,18 +31,18 @@ describe('what is said of incompatible pairs', () => {
       evidence: 'pollen-failed-elsewhere' as const,
       pollenElsewhere: proportion(0, 4, 0, 0.5),
     };
-    expect(incompatibleSaid({ pairs: [failed] })).toContain(
+    expect(incompatibleSaid({ named: 0.8, pairs: [failed] })).toContain(
       'took 0 of 4 on other plants, so it could be bad pollen',
     );
     const alone = { ...pair, kind: 'self' as const, evidence: 'pollen-not-tried-elsewhere' as const };
-    expect(incompatibleSaid({ pairs: [alone] })).toContain('its own pollen');
-    expect(incompatibleSaid({ pairs: [alone] })).toContain(
+    expect(incompatibleSaid({ named: 0.8, pairs: [alone] })).toContain('its own pollen');
+    expect(incompatibleSaid({ named: 0.8, pairs: [alone] })).toContain(
       'tried on no other plant, so it could be bad pollen',
     );
   });
 
   it('names none that is only suspected', () => {
-    expect(incompatibleSaid({ pairs: [{ ...pair, named: false }] })).toBe('');
+    expect(incompatibleSaid({ named: 0.8, pairs: [{ ...pair, named: false }] })).toBe('');
   });
 });
 
@@ -56,8 +56,13 @@ describe('what is said of selfed flowers', () => {
   it('is the counts, and apart from them both indexes with their formulas', () => {
     const both = { selfIncompatibility: [{ ...index, plant: 'A' }, index] };
     expect(selfingSaid(both)).toBe(
-      'With fresh pollen of the plant itself 1 of 10 (about 1 in 10; could be 2 to 40 in 100) took; with fresh pollen of ' +
-        'others, on the same plants, 5 of 10 (about 5 in 10; could be 2 to 8 in 10).',
+      'On plants both selfed and crossed with fresh pollen, their own took 1 of 10 (about 1 in 10; could be 2 to 40 in 100), ' +
+        'that of others 5 of 10 (about 5 in 10; could be 2 to 8 in 10).',
+    );
+    // Found by a reader: "0 of 6; could still be as high as 4 in 10 took".
+    const none = { ...index, selfed: proportion(0, 6, 0, 0.39) };
+    expect(selfingSaid({ selfIncompatibility: [none] })).toContain(
+      'their own took 0 of 6 (could still be as high as 4 in 10), that of others',
     );
     expect(selfIndexesSaid(both)).toBe(
       'Two indexes of self-incompatibility are in use: 1 − self ÷ cross = 0.80 (could be −0.42 to 0.97); self ÷ cross = 0.20 (could be 0.03 to 1.42).',

@@ -6,6 +6,7 @@ import {
   mixLabel,
   mixRisks,
   mixSeeds,
+  PLAN_CAUTION,
   planAnswer,
   planNotes,
   planShort,
@@ -16,7 +17,9 @@ const [mix] = plan.frontier;
 
 describe('the words of the plan', () => {
   it('say how to get one, where there is no flowers file', () => {
-    expect(planAnswer({ plan: null })).toContain('--flowers');
+    // It stands in reports saved from the page too, where nobody has a terminal.
+    expect(planAnswer({ plan: null })).toMatch(/and add it to your files\.$/);
+    expect(`${planAnswer({ plan: null })} ${PLAN_CAUTION}`).not.toMatch(/--|fruitodds/);
     expect(planShort({ plan: null })).toBe('');
   });
 

@@ -25,6 +25,7 @@ function pair(fruits: number, flowers: number, lower: number, incompatible = 0):
     rawRate: null,
     basis,
     incompatible,
+    named: incompatible >= 0.8,
   };
 }
 
@@ -32,7 +33,7 @@ describe('the answer to whether stored pollen worked', () => {
   it('counts both kinds, then says the like-for-like difference with its range', () => {
     expect(review.storedAnswer(frozen)).toBe(
       'Frozen pollen took 31 of 86, fresh pollen 44 of 70; like for like (the same pairs), frozen pollen gives ' +
-        'about 2 fewer in every 10 (could be 4 fewer to under 1 more).',
+        'about 2 fewer in every 10 (could be 4 fewer to about as many).',
     );
   });
 
@@ -83,7 +84,7 @@ describe('the answer to how fast it fades', () => {
   it('does not say that it kept its fruit set where it may have lost half of it early', () => {
     const said = review.halfAgeAnswer({ ...half, estimate: null, lower: 12, upper: null }, byAge);
     expect(said).toContain(
-      '; when it falls to half of its fruit set one can’t tell yet: after more than 12 days, and none was older than',
+      '; it takes more than 12 days to fall to half of its fruit set, how much more one can’t tell yet; the oldest tried was',
     );
     expect(said).not.toContain('had not fallen');
   });
@@ -149,10 +150,10 @@ describe('the answers on rows, tags and vials', () => {
         .slice(review.verdictCounts(vials).length);
     const start = ' Judged for use on 2026-09-14: ';
     expect(said({ value: 0.3, source: 'half-of-fresh', freshRate: 0.6 })).toBe(
-      `${start}a vial is worth a flower if about 3 in 10 or more would take, half of what fresh pollen gives on these plants.`,
+      `${start}a vial is worth a flower if about 3 in 10 (0.300) or more would take, half of what fresh pollen gives on these plants.`,
     );
     expect(said({ value: 0.2, source: 'option', freshRate: null })).toBe(
-      `${start}a vial is worth a flower if about 2 in 10 or more would take, as you set it.`,
+      `${start}a vial is worth a flower if about 2 in 10 (0.200) or more would take, as you set it.`,
     );
     expect(said({ value: null, source: null, freshRate: null, because: 'no-fresh-flower' })).toBe(
       `${start}without fresh flowers to compare with, only you can say what fruit set is worth a flower.`,

@@ -92,8 +92,9 @@ describe('what is said of controls', () => {
 
   it('is how far 0 could still be, and what it does to the rates; never a rate below none', () => {
     expect(said.controlsSaid(controls)).toBe(
-      'Control flowers that took: without pollen 0 of 7; could still be as high as 4 in 10. Less what sets without pollen: ' +
-        'fresh pollen (about 6 in 10; could be 4 to 7 in 10) and frozen pollen (under 1 in 100; could be under 1 to 20 in 100).',
+      'Control flowers that took: without pollen 0 of 7 (could still be as high as 4 in 10). Less what sets without pollen: ' +
+        'fresh pollen, 5 of 10 as counted (then about 6 in 10; could be 4 to 7 in 10); frozen pollen, 5 of 10 as counted (then ' +
+        'under 1 in 100; could be under 1 to 20 in 100).',
     );
   });
 

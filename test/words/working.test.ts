@@ -61,7 +61,7 @@ describe('the words about the working', () => {
     expect(said[0]).toEqual(['level', '90%']);
     expect(optionRows({ ...none, worth: 0.3, ageScale: 'days' }).slice(4)).toEqual([
       ['age-scale', 'days'],
-      ['worth', 'about 3 in 10'],
+      ['worth', 'about 3 in 10 (0.300)'],
     ]);
     const must = [{ seedParent: 'Salt Moon', pollenParent: '__proto__', flowers: 2 }];
     const atMost = [

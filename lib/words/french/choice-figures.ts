@@ -3,7 +3,8 @@ import type { PooledPair } from '../../analysis/pairs.ts';
 import type { Worth } from '../../analysis/worth.ts';
 import type { VialAdvice } from '../../decisions/vials.ts';
 import type { Estimate } from '../../proportions/interval.ts';
-import { standingOf, type VialStanding } from '../told/vials.ts';
+import type { PairGroups } from '../told/review.ts';
+import { isOlderThanTried, type VialStanding } from '../told/vials.ts';
 import {
   CANNOT_TELL,
   capitalised,
@@ -13,11 +14,12 @@ import {
   inTen,
   joined,
   likely,
+  likelyBeside,
   rate,
   wholeNumber,
 } from './numbers.ts';
 import { pollenOf, storageLabel } from './storage.ts';
-import { VERDICT_LABELS } from './vial-verdicts.ts';
+import { olderThanTriedSaid, VERDICT_LABELS, verdictSaid } from './vial-verdicts.ts';
 
 /** Seed parent first: "A × B" is not "B × A". */
 export function pairName({
@@ -31,26 +33,34 @@ export const pairsWords = {
   label: 'Nouaison de chaque couple, la mère d’abord',
   columns: ['couple (mère × père)', 'a noué', 'estimation partagée', 'pour', 'incompatible'],
   ranked: 'Le plus sûr d’abord',
-  incompatible: (named: number) => `Sans doute incompatibles (${wholeNumber(named * 10)}+ sur 10)`,
+  selfed: 'Propre pollen : sans rang',
+  incompatible: (named: number) => `Comptés incompatibles (${wholeNumber(named * 10)}+ pour 10)`,
   few: (fewest: number) => `Moins de ${fewest} fleurs : sans rang`,
   counted: 'compté',
   pooled: 'partagé avec ses parents',
   shown: (drawn: number, all: number) => `${countedOf(drawn, all, 'couple')} dessinés ; tous au tableau`,
-  finding: (safest: PooledPair | undefined): string =>
-    safest === undefined
-      ? 'Les fleurs ne disent pas encore quel couple est le plus sûr.'
-      : `Le plus sûr : ${pairName(safest)}, ${counts(safest.fruits, safest.flowers)} ; ` +
-        `pour ${basisSaid(safest.basis)} ${rate(safest)}.`,
+  finding: ({ ranked, selfed, incompatible, few }: PairGroups): string => {
+    const [first] = ranked;
+    const others = [
+      ...(selfed.length > 0 ? [`${wholeNumber(selfed.length)} avec leur propre pollen`] : []),
+      ...(incompatible.length > 0 ? [`${wholeNumber(incompatible.length)} comptés incompatibles`] : []),
+      ...(few.length > 0 ? [`${wholeNumber(few.length)} de peu de fleurs`] : []),
+    ];
+    const rest = others.length === 0 ? '' : ` ; sans rang : ${joined(others)}`;
+    if (first === undefined) return `Aucun couple n’a assez de fleurs pour un rang${rest}.`;
+    const start = `${counted(ranked.length, 'couple')} par la borne prudente de la fourchette, pour`;
+    return `${start} ${basisSaid(first.basis)}${rest}.`;
+  },
   description:
     'Chaque couple avec son taux compté, quel que soit le pollen, en petit point relié à son estimation partagée, un grand point ' +
     'avec sa fourchette. Les couples sont rangés par la borne prudente de la fourchette ; ceux qui ont peu de fleurs, et ceux qui ' +
-    'sont peut-être incompatibles (croix), se trouvent en bas.',
-  cells: (pair: PooledPair): readonly string[] => [
+    'comptent comme incompatibles (croix), se trouvent en bas.',
+  cells: (pair: PooledPair, named: number): readonly string[] => [
     pairName(pair),
     counts(pair.fruits, pair.flowers),
     rate(pair),
     basisSaid(pair.basis),
-    pair.incompatible === null ? CANNOT_TELL : likely(pair.incompatible),
+    pair.incompatible === null ? CANNOT_TELL : likelyBeside(pair.incompatible, named),
   ],
 };
 
@@ -65,7 +75,9 @@ export const vialsWords = {
   columns: ['tube', 'pollen de', 'verdict', 'ses propres fleurs', 'attendu', 'vaut une fleur'],
   heading: (standing: VialStanding, vials: number) =>
     `${capitalised(VERDICT_LABELS[standing])} : ${wholeNumber(vials)}`,
-  name: ({ vial, pollenParent }: VialAdvice) => `${vial} · ${pollenParent}`,
+  name: (advice: VialAdvice) =>
+    `${advice.vial}${isOlderThanTried(advice) ? ' *' : ''} · ${advice.pollenParent}`,
+  mark: olderThanTriedSaid,
   expected: ({ estimate }: Estimate) => (estimate === null ? CANNOT_TELL : inTen(estimate)),
   shown: (drawn: number, all: number) => `${countedOf(drawn, all, 'tube')} dessinés ; tous au tableau`,
   worth: (value: number) => `vaut une fleur : ${inTen(value)}`,
@@ -87,7 +99,7 @@ export const vialsWords = {
   cells: (vial: VialAdvice): readonly string[] => [
     vial.vial,
     `${vial.pollenParent}, ${storageLabel(vial.storage)}`,
-    VERDICT_LABELS[standingOf(vial)],
+    verdictSaid(vial),
     vial.flowers === 0 ? 'aucune fleur' : counts(vial.fruits, vial.flowers),
     rate(vial),
     vial.probabilityWorth === null ? CANNOT_TELL : likely(vial.probabilityWorth),

@@ -22,7 +22,7 @@ export function rangeRows(proportions: readonly Proportion[]): readonly (readonl
 /** This season's rate with its range, and what the level promises. */
 export function couldBeSaid(overall: Proportion, level: number): string {
   const { fruits, flowers } = overall;
-  const promise = `Sur 100 fourchettes faites ainsi, ${wholeNumber(100 * level)} contiennent le vrai taux.`;
+  const promise = `Sur 100 fourchettes faites ainsi, environ ${wholeNumber(100 * level)} contiennent le vrai taux.`;
   if (flowers === 0) return promise;
   const shown = counts(fruits, flowers);
   const said = rateWithRange(overall).replace(

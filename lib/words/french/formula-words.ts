@@ -22,7 +22,8 @@ export const FORMULA_WORDS: FormulaWords = {
   over: ['la fraction', 'sur', 'fin de fraction'],
   root: ['la racine carrée de', 'fin de racine'],
   sub: 'indice',
-  power: 'puissance',
+  power: ['puissance', 'fin de l’exposant'],
+  squared: 'au carré',
   hat: 'chapeau',
   signs: new Map([
     ['=', 'égale'],
@@ -38,6 +39,7 @@ export const FORMULA_WORDS: FormulaWords = {
     ['·', 'fois'],
     ['×', 'fois'],
     ['÷', 'divisé par'],
+    ['/', 'divisé par'],
     ['(', 'parenthèse ouvrante'],
     [')', 'parenthèse fermante'],
     ['[', 'crochet ouvrant'],

@@ -1,6 +1,6 @@
 /** What the page of fresh against stored pollen says. */
 import type { Estimate } from '../../proportions/interval.ts';
-import { CANNOT_TELL, capitalised, countedOf, decimal, wholeNumber } from './numbers.ts';
+import { CANNOT_TELL, capitalised, counted, countedOf, decimal, wholeNumber } from './numbers.ts';
 import { pollenOf, storageLabel } from './storage.ts';
 
 type Share = readonly [some: number, all: number];
@@ -12,25 +12,33 @@ const KINDS = {
 } as const;
 
 export const freshAgainstFrozenPage = {
-  work: (method: string, ofStored: Share, ofFresh: Share): string =>
-    `Parmi les couples qui ont eu du pollen frais : ${countedOf(...ofStored, 'fleur')} avec du ${pollenOf(method)} étaient sur des ` +
-    `couples difficiles, et ${countedOf(...ofFresh, 'fleur')} avec du pollen frais.`,
+  work: (method: string, ofStored: Share, ofFresh: Share): string => {
+    if (ofFresh[1] === 0)
+      return 'Aucun couple n’a eu du pollen frais : aucun ne peut être dit difficile ou facile.';
+    const start = 'Parmi les couples qui ont eu du pollen frais :';
+    const fresh = `${countedOf(...ofFresh, 'fleur')} avec du pollen frais`;
+    if (ofStored[1] === 0)
+      return `${start} ${fresh} étaient sur des couples difficiles ; aucun n’a eu aussi du ${pollenOf(method)}.`;
+    return `${start} ${countedOf(...ofStored, 'fleur')} avec du ${pollenOf(method)} étaient sur des couples difficiles, et ${fresh}.`;
+  },
   workCaption: 'Fleurs par sorte de couple et de pollen',
   workColumns: (method: string) => ['Couples', 'Pollen frais', capitalised(pollenOf(method))],
   kindOfPair: (kind: 'hard' | 'easy' | 'never', pairs: number): string =>
     `${wholeNumber(pairs)} ${KINDS[kind][pairs < 2 ? 0 : 1]}`,
-  same: (method: string, pairs: number, better: number): string =>
+  same: (method: string, pairs: number, fresh: number, stored: number): string =>
     pairs === 0
       ? `Aucun couple n’a eu à la fois du pollen frais et du ${pollenOf(method)} : rien ne peut être comparé à couples égaux.`
-      : `${wholeNumber(pairs)} couples ont eu les deux sortes ; le pollen frais a pris plus souvent sur ${countedOf(better, pairs, 'couple')}.`,
+      : `${pairs === 1 ? '1 couple a' : `${wholeNumber(pairs)} couples ont`} eu les deux sortes : le pollen frais a pris plus souvent sur ${wholeNumber(fresh)}, le ` +
+        `${pollenOf(method)} sur ${wholeNumber(stored)}, et sur ${wholeNumber(pairs - fresh - stored)} les deux autant.`,
   noPairToDraw: 'Il n’y a pas de couple à dessiner.',
   drawing: 'Un cercle par couple : fruits pour 10 fleurs avec du pollen frais et avec du pollen stocké',
   freshAxis: ['pollen frais :', 'fruits pour 10 fleurs'],
   storedAxis: (method: string) => [`${pollenOf(method)} :`, 'fruits pour 10 fleurs'],
   label: (method: string): string =>
     `Pollen frais et ${pollenOf(method)} sur les couples qui ont eu les deux`,
-  finding: (better: number, pairs: number): string =>
-    `Un cercle par couple, plus grand avec plus de fleurs. Sous la ligne tiretée le pollen frais a pris plus souvent : ${countedOf(better, pairs, 'couple')}.`,
+  finding: (fresh: number, stored: number): string =>
+    'Un cercle par couple, plus grand avec plus de fleurs. Sous la ligne tiretée le pollen frais a pris plus souvent ' +
+    `(${counted(fresh, 'couple')}), au-dessus le pollen stocké (${wholeNumber(stored)}).`,
   description:
     'Un cercle pour chaque couple qui a eu les deux sortes de pollen, et la ligne où les deux prendraient aussi bien.',
   sameCaption: 'Couples qui ont eu les deux sortes de pollen',

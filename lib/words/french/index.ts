@@ -23,6 +23,7 @@ export * from './old-vials-page.ts';
 export * from './own-season.ts';
 export * from './own-settings.ts';
 export * from './page.ts';
+export * from './page-one.ts';
 export * from './pair-evidence.ts';
 export * from './plan.ts';
 export * from './priors.ts';

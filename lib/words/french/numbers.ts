@@ -22,6 +22,7 @@ const french = numbersIn({
   cannotTell: CANNOT_TELL,
   aboutTheSame: 'à peu près autant',
   noDifferent: 'autant',
+  aboutAsMany: 'autant ou presque',
   change: (amount, way) => `${amount} de ${way === 'fewer' ? 'moins' : 'plus'}`,
   inEvery: (change, base) => `${change} pour ${base} fleurs`,
   likelihood: ['très peu probable', 'peu probable', 'ni probable ni improbable', 'probable', 'très probable'],
@@ -39,6 +40,8 @@ export const {
   difference,
   likelihoodWord,
   likely,
+  likelyBeside,
+  rateInText,
 } = french;
 
 /** "1 fleur", "5 fleurs"; below two French counts in the singular. */

@@ -1,19 +1,11 @@
 /** What is said of old vials. */
 import type { VialAdvice } from '../../decisions/vials.ts';
-import {
-  byRecord,
-  lastVials,
-  oldestFirst,
-  standingOf,
-  standings,
-  vialAges,
-  vialsThat,
-} from '../told/vials.ts';
+import { byRecord, lastVials, oldestFirst, standings, vialAges, vialsThat } from '../told/vials.ts';
 import { daySaid } from './dates.ts';
 import { days } from './durations.ts';
 import { CANNOT_TELL, counted, countedOf, counts, joined, likely, rate, wholeNumber } from './numbers.ts';
 import { storageLabel } from './storage.ts';
-import { recordSaid, VERDICT_LABELS } from './vial-verdicts.ts';
+import { recordSaid, VERDICT_LABELS, verdictSaid } from './vial-verdicts.ts';
 
 /** How many will be old on the day of use, and how many have a record. */
 export function oldVialsAnswer(vials: readonly VialAdvice[], useOn: string | null): string {
@@ -57,12 +49,13 @@ export function storyRows(vials: readonly VialAdvice[]): readonly (readonly stri
     rate(vial),
     chance(vial.probabilityWorth),
     chance(vial.probabilityWorthYearLater),
-    VERDICT_LABELS[standingOf(vial)],
+    verdictSaid(vial),
   ]);
 }
 
 /** Vials after which a father is gone. */
 export function lastVialsSaid(vials: readonly VialAdvice[]): string {
+  if (vials.every(({ dosesLeft }) => dosesLeft === 0)) return 'Il n’y a aucun tube avec du pollen.';
   const last = lastVials(vials);
   if (last.length === 0) return 'Chaque père a encore un autre tube.';
   const named = last.map(

@@ -3,7 +3,7 @@ import type { Compatibility, SelfCompatibility, SuspectedPair } from '../../anal
 import type { Reciprocal } from '../../analysis/reciprocal.ts';
 import type { Estimate } from '../../proportions/interval.ts';
 import { pairName } from './choice-figures.ts';
-import { counted, counts, decimal, difference, joined, likely, rateWithRange } from './numbers.ts';
+import { counted, counts, decimal, difference, likelyBeside, rateInText } from './numbers.ts';
 
 const EVIDENCE: Readonly<Record<SuspectedPair['evidence'], (pair: SuspectedPair) => string>> = {
   'pollen-took-elsewhere': ({ pollenElsewhere }) =>
@@ -14,21 +14,22 @@ const EVIDENCE: Readonly<Record<SuspectedPair['evidence'], (pair: SuspectedPair)
     'ce pollen n’a été essayé sur aucune autre plante, ce peut donc être du mauvais pollen',
 };
 
-function suspectSaid(pair: SuspectedPair): string {
+function suspectSaid(pair: SuspectedPair, line: number): string {
   const fresh =
     pair.fresh.flowers > 0 ? `, ${counts(pair.fresh.fruits, pair.fresh.flowers)} avec du pollen frais` : '';
-  const self = pair.kind === 'self' ? ', son propre pollen' : '';
+  const self = pair.kind === 'self' ? ', son propre pollen,' : '';
   return (
-    `${pairName(pair)}${self} (${counts(pair.all.fruits, pair.all.flowers)}${fresh} ; ${likely(pair.incompatible)} ; ` +
-    `${EVIDENCE[pair.evidence](pair)})`
+    `${pairName(pair)}${self} compte comme incompatible, ${likelyBeside(pair.incompatible, line)} : ` +
+    `${counts(pair.all.fruits, pair.all.flowers)} ont noué${fresh} ; ${EVIDENCE[pair.evidence](pair)}.`
   );
 }
 
-/** Pairs that are probably incompatible, each with why; empty where there are none. */
-export function incompatibleSaid({ pairs }: Pick<Compatibility, 'pairs'>): string {
-  const named = pairs.filter((pair) => pair.named);
-  if (named.length === 0) return '';
-  return `Sans doute incompatibles : ${joined(named.map(suspectSaid))}.`;
+/** Pairs that count as incompatible, each with why; empty where there are none. */
+export function incompatibleSaid({ pairs, named }: Pick<Compatibility, 'pairs' | 'named'>): string {
+  return pairs
+    .filter((pair) => pair.named)
+    .map((pair) => suspectSaid(pair, named))
+    .join(' ');
 }
 
 function ofAllPlants({
@@ -42,8 +43,8 @@ export function selfingSaid(compatibility: Pick<Compatibility, 'selfIncompatibil
   const all = ofAllPlants(compatibility);
   if (all === undefined) return '';
   return (
-    `Avec le pollen frais de la plante même ont noué ${rateWithRange(all.selfed)} ; avec le pollen frais d’autres, sur les mêmes plantes, ` +
-    `${rateWithRange(all.crossed)}.`
+    'Sur les plantes à la fois autofécondées et croisées avec du pollen frais : avec le leur, ' +
+    `${rateInText(all.selfed)} ; avec celui d’autres, ${rateInText(all.crossed)}.`
   );
 }
 

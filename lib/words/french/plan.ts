@@ -45,7 +45,7 @@ export function mixRisks({ fruits: { percentile10, percentile90 } }: Mix): strin
 /** What next season's flowers could give, or what is needed for a plan. */
 export function planAnswer({ plan }: Pick<Analysis, 'plan'>): string {
   if (plan === null) {
-    return 'Pour un plan, noter les fleurs attendues dans un fichier CSV ou .xlsx (seed_parent, flowers et, si on les connaît, opens_from et opens_to), et le donner avec --flowers.';
+    return 'Pour un plan, noter les fleurs attendues dans un fichier CSV ou .xlsx (seed_parent, flowers et, si on les connaît, opens_from et opens_to), et l’ajouter à ses fichiers.';
   }
   const [first] = plan.frontier;
   if (first === undefined) return reasonSentence(plan.because ?? 'no-model');
@@ -67,7 +67,7 @@ export function planShort({ plan }: Pick<Analysis, 'plan'>): string {
 }
 
 export const PLAN_CAUTION =
-  'On suppose que le pollen frais suffit à chaque fleur qui s’ouvre avec lui. Pour l’imprimer fleur par fleur : fruitodds sheet.';
+  'On suppose que le pollen frais suffit à chaque fleur qui s’ouvre avec lui. La feuille de croisement le donne fleur par fleur.';
 
 /** What a reader of the plan must know besides. */
 export function planNotes(plan: NextSeason): readonly string[] {

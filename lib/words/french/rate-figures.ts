@@ -140,11 +140,17 @@ export const differenceWords = {
     return `pas encore : ${pairs} à comparer`;
   },
   finding: (entry: FreshVersusStored): string => {
-    const { storage, fresh, stored } = entry;
+    const { storage, fresh, stored, pairsWithBoth, informativePairs } = entry;
+    if (entry.adjusted.estimate !== null) {
+      return (
+        `Sur toutes les fleurs ${difference(entry.difference)} ; à couples égaux, par ${counts(informativePairs, pairsWithBoth)} ` +
+        `couples avec les deux sortes, ${difference(entry.adjusted)}.`
+      );
+    }
     return (
       `Pollen frais ${counts(fresh.fruits, fresh.flowers)}, ${pollenOf(storage)} ` +
       `${counts(stored.fruits, stored.flowers)} : ${difference(entry.difference)} ; ` +
-      `à couples égaux, ${adjustedOr(entry, difference)}.`
+      `à couples égaux, ${whyNotAdjusted(entry)}.`
     );
   },
   description: ({ storage }: FreshVersusStored): string =>

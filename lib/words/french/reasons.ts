@@ -9,6 +9,8 @@ const BECAUSE: Readonly<Record<string, string>> = {
     'Toutes les fleurs au résultat connu ont fini de la même façon : toutes ont noué, ou aucune.',
   'terms-separated':
     'Une sorte de pollen, ou un âge de celui-ci, a toujours pris ou jamais, si bien que le modèle ordinaire n’a pas de réponse.',
+  'spread-without-end':
+    'Certaines plantes, certains couples ou matins ont toujours pris et les autres jamais, si bien que leur écart n’a pas de borne.',
   'fewer-than-two-pairs': 'Il y a moins de deux couples de plantes à comparer.',
   'zero-count':
     'Dans les couples qui pouvaient le dire, une sorte de pollen n’a jamais pris ou a toujours pris, si bien que le rapport n’a pas de borne.',

@@ -23,7 +23,7 @@ export const reviewPage = {
   otherAgesFold: 'Pollen gardé autrement, par âge',
   otherAgesCaption: 'Nouaison par âge du pollen gardé autrement',
   curveEnds:
-    'Rien n’est affirmé au-delà du pollen le plus vieux qui a été essayé. La germination du pollen sur une lame est une autre ' +
+    'La courbe s’arrête au pollen le plus vieux essayé ; les verdicts sur des tubes plus vieux la prolongent et sont marqués. La germination du pollen sur une lame est une autre ' +
     'question que la nouaison ; les deux peuvent diverger.',
   selfIndexesFold: 'Le propre pollen des plantes, en indice',
   reasonsFold: 'Pourquoi, tube par tube',

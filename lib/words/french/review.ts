@@ -6,7 +6,7 @@ import type { PooledPair } from '../../analysis/pairs.ts';
 import type { AgeBand } from '../../analysis/raw.ts';
 import type { VialAdvice } from '../../decisions/vials.ts';
 import { FEWEST_RANKED, flowersRead, methodsInOrder, safestPair, verdictTally } from '../told/review.ts';
-import { type VialStanding, vialsThat } from '../told/vials.ts';
+import type { VialStanding } from '../told/vials.ts';
 import { pairName } from './choice-figures.ts';
 import { daySaid } from './dates.ts';
 import { days, daysWithRange } from './durations.ts';
@@ -15,6 +15,7 @@ import {
   counted,
   countedOf,
   counts,
+  decimal,
   difference,
   elided,
   inTen,
@@ -93,11 +94,11 @@ export function lostTagsSaid({ raw }: Pick<Analysis, 'raw'>): string {
 }
 
 /** Stored against fresh pollen, over all flowers and like for like. */
-export function storedAnswer(entry: FreshVersusStored): string {
+export function storedAnswer(entry: FreshVersusStored, freshIsTold = false): string {
   const { storage, fresh, stored } = entry;
   const start = `${capitalised(pollenOf(storage))} : ${counts(stored.fruits, stored.flowers)} ${stored.fruits < 2 ? 'a' : 'ont'} noué`;
   if (fresh.flowers === 0) return `${start} ; il n’y a pas de pollen frais à quoi comparer.`;
-  const both = `${start}, pollen frais : ${counts(fresh.fruits, fresh.flowers)}`;
+  const both = freshIsTold ? start : `${start}, pollen frais : ${counts(fresh.fruits, fresh.flowers)}`;
   if (entry.adjusted.estimate === null) {
     return `${both}${whyNotLikeForLike(entry)}`;
   }
@@ -117,16 +118,11 @@ function whyNotLikeForLike({ adjusted, difference: gap, informativePairs }: Fres
 }
 
 /** Why the plain difference and the like-for-like one part; empty where they agree. */
-export function confoundingSaid({ difference: raw, adjusted, ...entry }: FreshVersusStored): string {
-  const { storage, fresh, stored } = entry;
+export function confoundingSaid({ storage, difference: raw, adjusted }: FreshVersusStored): string {
   if (raw.estimate === null || adjusted.estimate === null) return '';
   if (Math.abs(raw.estimate - adjusted.estimate) < 0.1) return '';
   const way = raw.estimate > adjusted.estimate ? 'difficiles' : 'faciles';
-  return (
-    `Sur toutes les fleurs le ${pollenOf(storage)} donne ${difference(raw)} : ${counts(stored.fruits, stored.flowers)} contre ` +
-    `${counts(fresh.fruits, fresh.flowers)} avec du pollen frais. Que cela diffère de la comparaison à couples égaux ` +
-    `s’accorde avec du ${pollenOf(storage)} allé à des couples plus ${way} ; le nombre des mêmes couples est le plus juste.`
-  );
+  return `Que les deux diffèrent s’accorde avec du ${pollenOf(storage)} allé à des couples plus ${way}.`;
 }
 
 /** How fast pollen kept in one way fades. */
@@ -148,7 +144,7 @@ function fadingSaid(half: HalfAge, oldest: string): string {
     return `il n’a été essayé qu’à un âge ou d’un seul tube : on ne peut pas encore dire à quelle vitesse il décline ; le plus vieux essayé avait ${oldest}.`;
   }
   if (lower < oldestAgeDays!) {
-    return `quand sa nouaison tombe de moitié, on ne peut pas encore le dire : après plus ${elided('de', days(lower))}, et aucun n’était plus vieux ${elided('que', oldest)}.`;
+    return `il faut plus ${elided('de', days(lower))} pour que sa nouaison tombe de moitié, combien de plus on ne peut pas encore le dire ; le plus vieux essayé avait ${oldest}.`;
   }
   return `sa nouaison n’était pas tombée de moitié au plus grand âge essayé, ${oldest}, et rien n’est connu au-delà.`;
 }
@@ -188,23 +184,9 @@ function worthSaid(worth: Analysis['worth']): string {
   if (worth.value === null) {
     return 'sans fleurs fraîches à quoi comparer, vous seul pouvez dire quelle nouaison vaut une fleur.';
   }
-  const start = `un tube vaut une fleur si ${inTen(worth.value)} ou plus noueraient`;
+  const start = `un tube vaut une fleur si ${inTen(worth.value)} (${decimal(worth.value, 3)}) ou plus noueraient`;
   if (worth.source === 'option') return `${start}, comme vous l’avez fixé.`;
   return `${start}, la moitié de ce que donne le pollen frais sur ces plantes.`;
-}
-
-/** Vials to do something about, by verdict. */
-export function vialsToActOn(vials: readonly VialAdvice[]): readonly string[] {
-  const of = (standing: VialStanding) =>
-    vialsThat(standing, vials).map(({ vial, pollenParent }) => `${vial} (${pollenParent})`);
-  const lines: [string, readonly string[]][] = [
-    ['Utiliser d’abord', of('use-first')],
-    ['Tester d’abord avec quelques fleurs', of('test-first')],
-    ['Jeter', of('discard')],
-  ];
-  return lines
-    .filter(([, names]) => names.length > 0)
-    .map(([label, names]) => `${label} : ${joined(names)}.`);
 }
 
 /** How both shapes of fading count. */

@@ -16,6 +16,7 @@ import {
   difference,
   joined,
   rate,
+  rateInText,
   rateWithRange,
   wholeNumber,
 } from './numbers.ts';
@@ -75,20 +76,20 @@ function gapSaid(lowest: Estimate, highest: Estimate): string {
 /** What control flowers did, and what that takes from the other rates. */
 export function controlsSaid({ unpollinated, selfed, corrected }: Controls): string {
   const parts = [
-    ...(unpollinated.flowers > 0 ? [`sans pollen ${rateWithRange(unpollinated)}`] : []),
-    ...(selfed.flowers > 0 ? [`avec le pollen de leur propre plante ${rateWithRange(selfed)}`] : []),
+    ...(unpollinated.flowers > 0 ? [`sans pollen ${rateInText(unpollinated)}`] : []),
+    ...(selfed.flowers > 0 ? [`avec le pollen de leur propre plante ${rateInText(selfed)}`] : []),
   ];
   if (parts.length === 0) return '';
   const effects = corrected.filter(({ control }) => control === 'unpollinated').slice(0, MOST_METHODS);
   const less =
     effects.length === 0
       ? ''
-      : ` Déduction faite de ce qui noue sans pollen : ${joined(effects.map(correctedSaid))}.`;
+      : ` Déduction faite de ce qui noue sans pollen : ${effects.map(correctedSaid).join(' ; ')}.`;
   return `Fleurs témoins qui ont noué : ${joined(parts)}.${less}`;
 }
 
-function correctedSaid({ storage, corrected }: CorrectedRate): string {
-  return `${pollenOf(storage)} (${rate(withinOne(corrected))})`;
+function correctedSaid({ storage, raw, corrected }: CorrectedRate): string {
+  return `${pollenOf(storage)}, ${counts(raw.fruits, raw.flowers)} comptés (alors ${rate(withinOne(corrected))})`;
 }
 
 /** Initial and final fruit set. */

@@ -19,9 +19,11 @@ export function seedListAnswer(list: SeedList): string {
 
 /** What a seed parent has given. */
 export function seedParentSaid(group: SeedGroup): string {
-  const { crosses, fruits, seeds } = seedTotals(group);
+  const { crosses, fruits, seeds, countedFruits } = seedTotals(group);
+  const held =
+    countedFruits === 0 ? 'graines non comptées' : counted(seeds, 'graine comptée', 'graines comptées');
   const given = counted(fruits, 'fruit mûr', 'fruits mûrs');
-  return `${group.seedParent} : ${counted(crosses, 'croisement')}, ${given}, ${counted(seeds, 'graine comptée', 'graines comptées')}`;
+  return `${group.seedParent} : ${counted(crosses, 'croisement')}, ${given}, ${held}`;
 }
 
 export const NO_NOTE = 'aucune';
@@ -57,10 +59,11 @@ function germinatedSaid({ germinated, sown, ...range }: Germination): string {
 
 function noteOf({ fruits, countedFruits, bagNotSaid, seedParent, pollenParent }: SeedListEntry): string {
   const open = fruits - countedFruits;
+  const of = (some: number) => (fruits === 1 ? 'ce fruit' : `${counts(some, fruits)} fruits`);
   const notes = [
     ...(seedParent === pollenParent ? ['autofécondé'] : []),
-    ...(countedFruits > 0 && open > 0 ? [`graines de ${counts(open, fruits)} fruits non comptées`] : []),
-    ...(bagNotSaid > 0 ? [`sachet non noté pour ${counts(bagNotSaid, fruits)} fruits`] : []),
+    ...(countedFruits > 0 && open > 0 ? [`graines de ${of(open)} non comptées`] : []),
+    ...(bagNotSaid > 0 ? [`sachet non noté pour ${of(bagNotSaid)}`] : []),
   ];
   return notes.length === 0 ? NO_NOTE : notes.join(' ; ');
 }

@@ -1,9 +1,10 @@
 /** What is said of a vial: its verdict, why, and which test would tell most. */
 import type { NextTest, TestValue } from '../../decisions/next-test.ts';
 import type { VialAdvice, VialVerdict } from '../../decisions/vials.ts';
-import { standingOf, type VialStanding } from '../told/vials.ts';
-import { counted, inTen, joined, likely } from './numbers.ts';
+import { firstTest, isOlderThanTried, olderThanTried, standingOf, type VialStanding } from '../told/vials.ts';
+import { counted, counts, inTen, joined, likely } from './numbers.ts';
 import { reasonSentence } from './reasons.ts';
+import { storageLabel } from './storage.ts';
 
 type Reason = (then: string, yearLater: string) => string;
 
@@ -31,6 +32,27 @@ const WITHOUT_NUMBER: Readonly<Record<string, string>> = {
   'worth-not-given':
     'il n’a pas été dit quelle nouaison vaut une fleur : polliniser d’abord quelques fleurs avec lui.',
 };
+
+const MARK = '*';
+
+/** The verdict, marked where the vial is older than any pollen tried. */
+export function verdictSaid(vial: Pick<VialAdvice, 'verdict' | 'dosesLeft' | 'warnings'>): string {
+  const label = VERDICT_LABELS[standingOf(vial)];
+  return isOlderThanTried(vial) ? `${label} ${MARK}` : label;
+}
+
+/** What the mark means; empty where no vial has it. */
+export function olderThanTriedSaid(vials: readonly VialAdvice[]): string {
+  const found = olderThanTried(vials);
+  if (found === null) return '';
+  const tried = found.tried.map(
+    ({ storage, days: oldest }) => `${storageLabel(storage)} : ${counted(oldest, 'jour')}`,
+  );
+  return (
+    `${MARK} ${counts(found.older, found.all)} tubes ${found.older === 1 ? 'sera' : 'seront'} ce jour-là plus vieux que tout pollen de ` +
+    `leur sorte essayé (${tried.join(' ; ')}). Ce qui en est dit prolonge la courbe au-delà : une conjecture d’après sa forme.`
+  );
+}
 
 /** What its own flowers gave. */
 export function recordSaid({ fruits, flowers }: Pick<VialAdvice, 'fruits' | 'flowers'>): string {
@@ -92,6 +114,6 @@ export function testSaid({ vial, pollenParent, seedParent, verdict, tests }: Nex
 
 /** The test that tells most, if there is one. */
 export function nextTestSaid(tests: readonly NextTest[]): string {
-  const [first] = tests;
-  return first === undefined ? '' : `L’essai qui en dit le plus : ${testSaid(first)}.`;
+  const first = firstTest(tests);
+  return first === undefined ? '' : `Commencer par cet essai : ${testSaid(first)}.`;
 }

@@ -70,7 +70,7 @@ export function optionRows(options: OptionsUsed): readonly (readonly string[])[]
     ['as-of', asOf ?? 'aucun'],
     ['use-on', useOn ?? 'aucun'],
     ['age-scale', ageScale ?? 'les deux, en moyenne'],
-    ['worth', worth === null ? 'aucun' : inTen(worth)],
+    ['worth', worth === null ? 'aucun' : `${inTen(worth)} (${decimal(worth, 3)})`],
     ...must.map((wanted) => ['must', `${pairName(wanted)} : ${counted(wanted.flowers, 'fleur')}`]),
     ...atMost.map(({ seedParent, pollenParent, flowers }) => [
       'at-most',

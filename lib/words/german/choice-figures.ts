@@ -4,8 +4,9 @@ import type { PooledPair } from '../../analysis/pairs.ts';
 import type { Worth } from '../../analysis/worth.ts';
 import type { VialAdvice } from '../../decisions/vials.ts';
 import type { Estimate } from '../../proportions/interval.ts';
-import { standingOf, type VialStanding } from '../told/vials.ts';
-import { daysIn, vialsIn } from './nouns.ts';
+import type { PairGroups } from '../told/review.ts';
+import { isOlderThanTried, type VialStanding } from '../told/vials.ts';
+import { daysIn, pairsIn, vialsIn } from './nouns.ts';
 import {
   CANNOT_TELL,
   capitalised,
@@ -14,11 +15,12 @@ import {
   inTen,
   joined,
   likely,
+  likelyBeside,
   rate,
   wholeNumber,
 } from './numbers.ts';
 import { pollenOf, storageLabel } from './storage.ts';
-import { VERDICT_LABELS } from './vial-verdicts.ts';
+import { olderThanTriedSaid, VERDICT_LABELS, verdictSaid } from './vial-verdicts.ts';
 
 export function pairName({
   seedParent,
@@ -31,27 +33,35 @@ export const pairsWords = {
   label: 'Fruchtansatz jedes Paares, die Mutterpflanze zuerst',
   columns: ['Paar (Mutter × Pollen)', 'angesetzt', 'Schätzung', 'für', 'unverträglich'],
   ranked: 'Die sichersten zuerst',
-  incompatible: (named: number) => `Wohl unverträglich (${wholeNumber(named * 10)}+ von je 10)`,
+  selfed: 'Eigener Pollen: kein Rang',
+  incompatible: (named: number) => `Gilt als unverträglich (${wholeNumber(named * 10)}+ von je 10)`,
   few: (fewest: number) => `Weniger als ${fewest} Blüten: kein Rang`,
   counted: 'gezählt',
   pooled: 'mit den Eltern geschätzt',
   shown: (drawn: number, all: number) =>
     `${wholeNumber(drawn)} von ${counted(all, 'Paar', 'Paaren')} gezeichnet; alle in der Tabelle`,
-  finding: (safest: PooledPair | undefined): string =>
-    safest === undefined
-      ? `Welches Paar das sicherste ist, ist aus den Blüten ${CANNOT_TELL}.`
-      : `Am sichersten: ${pairName(safest)}, ${counts(safest.fruits, safest.flowers)}; ` +
-        `für ${basisSaid(safest.basis, 'accusative')} ${rate(safest)}.`,
+  finding: ({ ranked, selfed, incompatible, few }: PairGroups): string => {
+    const [first] = ranked;
+    const others = [
+      ...(selfed.length > 0 ? [`${wholeNumber(selfed.length)} mit eigenem Pollen`] : []),
+      ...(incompatible.length > 0 ? [`${wholeNumber(incompatible.length)} als unverträglich`] : []),
+      ...(few.length > 0 ? [`${wholeNumber(few.length)} mit wenigen Blüten`] : []),
+    ];
+    const rest = others.length === 0 ? '' : `; ohne Rang: ${joined(others)}`;
+    if (first === undefined) return `Kein Paar hat genug Blüten für einen Rang${rest}.`;
+    const start = `${pairsIn(ranked.length)}, nach dem vorsichtigen Ende der Spanne geordnet, für`;
+    return `${start} ${basisSaid(first.basis, 'accusative')}${rest}.`;
+  },
   description:
     'Jedes Paar mit seiner gezählten Rate, gleich welcher Pollen, als kleiner Punkt, verbunden mit seiner Schätzung, einem großen ' +
-    'Punkt mit Spanne. Die Paare sind nach dem vorsichtigen Ende der Spanne geordnet; Paare mit wenigen Blüten und vielleicht ' +
-    'unverträgliche (Kreuze) stehen unten.',
-  cells: (pair: PooledPair): readonly string[] => [
+    'Punkt mit Spanne. Die Paare sind nach dem vorsichtigen Ende der Spanne geordnet; Paare mit wenigen Blüten und solche, die ' +
+    'als unverträglich gelten (Kreuze), stehen unten.',
+  cells: (pair: PooledPair, named: number): readonly string[] => [
     pairName(pair),
     counts(pair.fruits, pair.flowers),
     rate(pair),
     basisSaid(pair.basis, 'accusative'),
-    pair.incompatible === null ? CANNOT_TELL : likely(pair.incompatible),
+    pair.incompatible === null ? CANNOT_TELL : likelyBeside(pair.incompatible, named),
   ],
 };
 
@@ -68,7 +78,9 @@ export const vialsWords = {
   columns: ['Röhrchen', 'Pollen von', 'Urteil', 'eigene Blüten', 'zu erwarten', 'eine Blüte wert'],
   heading: (standing: VialStanding, vials: number) =>
     `${capitalised(VERDICT_LABELS[standing])}: ${wholeNumber(vials)}`,
-  name: ({ vial, pollenParent }: VialAdvice) => `${vial} · ${pollenParent}`,
+  name: (advice: VialAdvice) =>
+    `${advice.vial}${isOlderThanTried(advice) ? ' *' : ''} · ${advice.pollenParent}`,
+  mark: olderThanTriedSaid,
   expected: ({ estimate }: Estimate) => (estimate === null ? CANNOT_TELL : inTen(estimate)),
   shown: (drawn: number, all: number) =>
     `${wholeNumber(drawn)} von ${vialsIn(all)} gezeichnet; alle in der Tabelle`,
@@ -91,7 +103,7 @@ export const vialsWords = {
   cells: (vial: VialAdvice): readonly string[] => [
     vial.vial,
     `${vial.pollenParent}, ${storageLabel(vial.storage)}`,
-    VERDICT_LABELS[standingOf(vial)],
+    verdictSaid(vial),
     vial.flowers === 0 ? 'keine Blüten' : counts(vial.fruits, vial.flowers),
     rate(vial),
     vial.probabilityWorth === null ? CANNOT_TELL : likely(vial.probabilityWorth),

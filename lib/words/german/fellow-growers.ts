@@ -22,7 +22,7 @@ export function rangeRows(proportions: readonly Proportion[]): readonly (readonl
 
 export function couldBeSaid(overall: Proportion, level: number): string {
   const { fruits, flowers } = overall;
-  const promise = `Von 100 so gebildeten Spannen enthalten ${percent(level).replace(/\s*%/, '')} die wahre Rate.`;
+  const promise = `Von 100 so gebildeten Spannen enthalten etwa ${percent(level).replace(/\s*%/, '')} die wahre Rate.`;
   if (flowers === 0) return promise;
   const shown = counts(fruits, flowers);
   const said = rateWithRange(overall).replace(

@@ -23,7 +23,8 @@ export const FORMULA_WORDS: FormulaWords = {
   over: ['der Bruch', 'durch', 'Ende des Bruchs'],
   root: ['die Wurzel aus', 'Ende der Wurzel'],
   sub: 'Index',
-  power: 'hoch',
+  power: ['hoch', 'Ende des Exponenten'],
+  squared: 'zum Quadrat',
   hat: 'Dach',
   signs: new Map([
     ['=', 'gleich'],
@@ -39,6 +40,7 @@ export const FORMULA_WORDS: FormulaWords = {
     ['·', 'mal'],
     ['×', 'mal'],
     ['÷', 'geteilt durch'],
+    ['/', 'geteilt durch'],
     ['(', 'Klammer auf'],
     [')', 'Klammer zu'],
     ['[', 'eckige Klammer auf'],

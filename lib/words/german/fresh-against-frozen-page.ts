@@ -1,6 +1,7 @@
 /** Was die Seite sagt, die frischen gegen gelagerten Pollen Paar für Paar hält. */
 
 import type { Estimate } from '../../proportions/interval.ts';
+import { pairsIn } from './nouns.ts';
 import { CANNOT_TELL, capitalised, counts, decimal, wholeNumber } from './numbers.ts';
 import { pollenOf, storageLabel, withPollen } from './storage.ts';
 
@@ -9,25 +10,32 @@ type Share = readonly [some: number, all: number];
 const KINDS = { hard: 'schwierige', easy: 'leichte', never: 'nie mit frischem Pollen' } as const;
 
 export const freshAgainstFrozenPage = {
-  work: (method: string, ofStored: Share, ofFresh: Share): string =>
-    `Unter den Paaren, die frischen Pollen hatten: auf schwierigen Paaren waren ${counts(...ofStored)} Blüten ${withPollen(method)} und ` +
-    `${counts(...ofFresh)} Blüten mit frischem Pollen.`,
+  work: (method: string, ofStored: Share, ofFresh: Share): string => {
+    if (ofFresh[1] === 0)
+      return 'Kein Paar hatte frischen Pollen; keines lässt sich schwierig oder leicht nennen.';
+    const start = 'Unter den Paaren, die frischen Pollen hatten: auf schwierigen Paaren waren';
+    const fresh = `${counts(...ofFresh)} Blüten mit frischem Pollen`;
+    if (ofStored[1] === 0) return `${start} ${fresh}; Blüten ${withPollen(method)} hatte keines von ihnen.`;
+    return `${start} ${counts(...ofStored)} Blüten ${withPollen(method)} und ${fresh}.`;
+  },
   workCaption: 'Blüten nach Art des Paares und des Pollens',
   workColumns: (method: string) => ['Paare', 'Frischer Pollen', capitalised(pollenOf(method))],
   kindOfPair: (kind: 'hard' | 'easy' | 'never', pairs: number): string =>
     `${wholeNumber(pairs)} ${KINDS[kind]}`,
-  same: (method: string, pairs: number, better: number): string =>
+  same: (method: string, pairs: number, fresh: number, stored: number): string =>
     pairs === 0
       ? `Kein Paar hatte sowohl frischen als auch ${pollenOf(method, 'accusative')}; bei gleichen Paaren ist nichts zu vergleichen.`
-      : `${wholeNumber(pairs)} Paare hatten beide Arten; frischer Pollen setzte bei ${counts(better, pairs)} davon öfter an.`,
+      : `${pairs === 1 ? '1 Paar hatte' : `${wholeNumber(pairs)} Paare hatten`} beide Arten: auf ${wholeNumber(fresh)} setzte frischer Pollen öfter an, auf ` +
+        `${wholeNumber(stored)} ${pollenOf(method)}, und auf ${wholeNumber(pairs - fresh - stored)} beide gleich oft.`,
   noPairToDraw: 'Es ist kein Paar zu zeichnen.',
   drawing: 'Ein Kreis je Paar: Früchte von je 10 Blüten mit frischem Pollen gegen gelagerten Pollen',
   freshAxis: ['frischer Pollen:', 'Früchte von je 10'],
   storedAxis: (method: string) => [`${pollenOf(method)}:`, 'Früchte von je 10'],
   label: (method: string): string =>
     `Frischer gegen ${pollenOf(method, 'accusative')} auf den Paaren mit beiden`,
-  finding: (better: number, pairs: number): string =>
-    `Ein Kreis je Paar, größer bei mehr Blüten. Unter der gestrichelten Linie setzte frischer Pollen öfter an: ${counts(better, pairs)} Paaren.`,
+  finding: (fresh: number, stored: number): string =>
+    'Ein Kreis je Paar, größer bei mehr Blüten. Unter der gestrichelten Linie setzte frischer Pollen öfter an ' +
+    `(${pairsIn(fresh)}), darüber gelagerter (${wholeNumber(stored)}).`,
   description:
     'Ein Kreis für jedes Paar mit beiden Arten von Pollen, und die Linie, auf der beide gleich oft ansetzen würden.',
   sameCaption: 'Paare mit beiden Arten von Pollen',

@@ -18,6 +18,7 @@ export * from './old-vials.ts';
 export * from './own-season.ts';
 export * from './own-settings.ts';
 export * from './page.ts';
+export * from './page-one.ts';
 export * from './pages.ts';
 export * from './pair-evidence.ts';
 export * from './plan.ts';

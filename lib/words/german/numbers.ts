@@ -12,10 +12,12 @@ export const {
   inTen,
   rate,
   rateWithRange,
+  rateInText,
   limit,
   difference,
   likelihoodWord,
   likely,
+  likelyBeside,
 } = numbersIn({
   decimalMark: ',',
   counts: (fruits, flowers) => `${fruits} von ${flowers}`,
@@ -33,6 +35,7 @@ export const {
   cannotTell: CANNOT_TELL,
   aboutTheSame: 'etwa gleich viele',
   noDifferent: 'kein Unterschied',
+  aboutAsMany: 'etwa gleich viele',
   change: (amount, way) => `${amount} ${way === 'fewer' ? 'weniger' : 'mehr'}`,
   inEvery: (change, base) => `${change} von je ${base}`,
   likelihood: [

@@ -57,7 +57,7 @@ export const seedListPage = { caption: 'Reife Früchte, Samen und Keimung, nach 
 
 export const startPage = {
   about: (flowers: number, vials: number, invented: boolean): string =>
-    `Diese Seiten entstanden aus ${flowersIn(flowers)} und ${vialsIn(vials)}.` +
+    `Diese Seiten entstanden aus ${flowersIn(flowers)}${vials === 0 ? '' : ` und ${vialsIn(vials)}`}.` +
     `${invented ? ' Die Sammlung, ihre Pflanzen und ihre Menschen sind erfunden.' : ''} Am besten mit der ersten beginnen; die anderen sehen genauer hin.`,
   nothingToDownload: 'Es gibt nichts herunterzuladen.',
 };

@@ -4,7 +4,7 @@ import type { Compatibility, SelfCompatibility, SuspectedPair } from '../../anal
 import type { Reciprocal } from '../../analysis/reciprocal.ts';
 import type { Estimate } from '../../proportions/interval.ts';
 import { pairName } from './choice-figures.ts';
-import { counted, counts, decimal, difference, joined, likely, rateWithRange } from './numbers.ts';
+import { counted, counts, decimal, difference, likelyBeside, rateInText } from './numbers.ts';
 
 const EVIDENCE: Readonly<Record<SuspectedPair['evidence'], (pair: SuspectedPair) => string>> = {
   'pollen-took-elsewhere': ({ pollenElsewhere }) =>
@@ -15,20 +15,21 @@ const EVIDENCE: Readonly<Record<SuspectedPair['evidence'], (pair: SuspectedPair)
     'dieser Pollen wurde auf keiner anderen Pflanze erprobt, es könnte also schlechter Pollen sein',
 };
 
-function suspectSaid(pair: SuspectedPair): string {
+function suspectSaid(pair: SuspectedPair, line: number): string {
   const fresh =
     pair.fresh.flowers > 0 ? `, mit frischem Pollen ${counts(pair.fresh.fruits, pair.fresh.flowers)}` : '';
-  const self = pair.kind === 'self' ? ', eigener Pollen' : '';
+  const self = pair.kind === 'self' ? ', eigener Pollen,' : '';
   return (
-    `${pairName(pair)}${self} (${counts(pair.all.fruits, pair.all.flowers)}${fresh}; ${likely(pair.incompatible)}; ` +
-    `${EVIDENCE[pair.evidence](pair)})`
+    `${pairName(pair)}${self} gilt als unverträglich, ${likelyBeside(pair.incompatible, line)}: ` +
+    `${counts(pair.all.fruits, pair.all.flowers)} haben angesetzt${fresh}; ${EVIDENCE[pair.evidence](pair)}.`
   );
 }
 
-export function incompatibleSaid({ pairs }: Pick<Compatibility, 'pairs'>): string {
-  const named = pairs.filter((pair) => pair.named);
-  if (named.length === 0) return '';
-  return `Vermutlich unverträglich: ${joined(named.map(suspectSaid))}.`;
+export function incompatibleSaid({ pairs, named }: Pick<Compatibility, 'pairs' | 'named'>): string {
+  return pairs
+    .filter((pair) => pair.named)
+    .map((pair) => suspectSaid(pair, named))
+    .join(' ');
 }
 
 function ofAllPlants({
@@ -41,8 +42,8 @@ export function selfingSaid(compatibility: Pick<Compatibility, 'selfIncompatibil
   const all = ofAllPlants(compatibility);
   if (all === undefined) return '';
   return (
-    `Mit frischem Pollen der Pflanze selbst haben ${rateWithRange(all.selfed)} angesetzt; mit frischem Pollen anderer, auf ` +
-    `denselben Pflanzen, ${rateWithRange(all.crossed)}.`
+    'Auf Pflanzen, die mit frischem Pollen sowohl selbstbestäubt als auch gekreuzt wurden: mit eigenem Pollen ' +
+    `${rateInText(all.selfed)}, mit dem anderer ${rateInText(all.crossed)}.`
   );
 }
 

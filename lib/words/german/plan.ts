@@ -43,7 +43,7 @@ export function mixRisks({ fruits: { percentile10, percentile90 } }: Mix): strin
 
 export function planAnswer({ plan }: Pick<Analysis, 'plan'>): string {
   if (plan === null) {
-    return 'Für einen Plan die erwarteten Blüten in eine CSV- oder .xlsx-Datei schreiben (seed_parent, flowers und, wenn bekannt, opens_from und opens_to) und sie mit --flowers angeben.';
+    return 'Für einen Plan die erwarteten Blüten in eine CSV- oder .xlsx-Datei schreiben (seed_parent, flowers und, wenn bekannt, opens_from und opens_to) und sie zu den eigenen Dateien legen.';
   }
   const [first] = plan.frontier;
   if (first === undefined) return reasonSentence(plan.because ?? 'no-model');
@@ -64,7 +64,7 @@ export function planShort({ plan }: Pick<Analysis, 'plan'>): string {
 }
 
 export const PLAN_CAUTION =
-  'Angenommen ist, dass frischer Pollen jede Blüte erreicht, die sich mit ihm öffnet. Blüte für Blüte drucken: fruitodds sheet.';
+  'Angenommen ist, dass frischer Pollen jede Blüte erreicht, die sich mit ihm öffnet. Blüte für Blüte steht es im Kreuzungsblatt.';
 
 export function planNotes(plan: NextSeason): readonly string[] {
   return [

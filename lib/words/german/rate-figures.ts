@@ -134,11 +134,17 @@ export const differenceWords = {
       ? cannotTell(adjusted)
       : `${CANNOT_TELL}: ${fewPairs(informativePairs)} zum Vergleich`,
   finding: (entry: FreshVersusStored): string => {
-    const { storage, fresh, stored } = entry;
+    const { storage, fresh, stored, pairsWithBoth, informativePairs } = entry;
+    if (entry.adjusted.estimate !== null) {
+      return (
+        `Über alle Blüten ${difference(entry.difference)}; bei gleichen Paaren, nach ${counts(informativePairs, pairsWithBoth)} mit ` +
+        `beiden Arten, ${difference(entry.adjusted)}.`
+      );
+    }
     return (
       `Frischer Pollen ${counts(fresh.fruits, fresh.flowers)}, ${pollenOf(storage)} ` +
       `${counts(stored.fruits, stored.flowers)}: ${difference(entry.difference)}; ` +
-      `bei gleichen Paaren: ${adjustedOr(entry, difference)}.`
+      `bei gleichen Paaren: ${whyNotAdjusted(entry)}.`
     );
   },
   description: ({ storage }: FreshVersusStored): string =>

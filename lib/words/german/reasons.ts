@@ -8,6 +8,8 @@ const BECAUSE: Readonly<Record<string, string>> = {
   'one-outcome': 'Alle Blüten mit bekanntem Ergebnis endeten gleich: alle haben angesetzt oder keine.',
   'terms-separated':
     'Eine Art von Pollen oder ein Alter davon hat immer oder nie angesetzt; das gewöhnliche Modell hat darauf keine Antwort.',
+  'spread-without-end':
+    'Manche Pflanzen, Paare oder Morgen haben immer angesetzt und die anderen nie; wie sehr sie sich unterscheiden, hat kein Ende.',
   'fewer-than-two-pairs': 'Es gibt weniger als zwei Paare, die sich vergleichen lassen.',
   'zero-count':
     'In den Paaren, die etwas sagen könnten, hat eine Art von Pollen nie oder immer angesetzt; das Verhältnis hat kein Ende.',

@@ -7,7 +7,7 @@ import type { PooledPair } from '../../analysis/pairs.ts';
 import type { AgeBand } from '../../analysis/raw.ts';
 import type { VialAdvice } from '../../decisions/vials.ts';
 import { FEWEST_RANKED, flowersRead, methodsInOrder, safestPair, verdictTally } from '../told/review.ts';
-import { type VialStanding, vialsThat } from '../told/vials.ts';
+import type { VialStanding } from '../told/vials.ts';
 import { pairName } from './choice-figures.ts';
 import { daySaid } from './dates.ts';
 import { days, daysWithRange } from './durations.ts';
@@ -17,6 +17,7 @@ import {
   capitalised,
   counted,
   counts,
+  decimal,
   difference,
   inTen,
   joined,
@@ -77,18 +78,18 @@ export function lostTagsSaid({ raw }: Pick<Analysis, 'raw'>): string {
   const [hidden, verb] =
     lost === 1 ? ['diese Blüte', 'hätte'] : [`diese ${wholeNumber(lost)} Blüten`, 'hätten'];
   return (
-    `${tagsIn(lost)} ${lost === 1 ? 'ging' : 'gingen'} verloren. Wie beobachtet, ohne ${lost === 1 ? 'sie' : 'diese'}, haben ` +
+    `${tagsIn(lost)} ${lost === 1 ? 'ging' : 'gingen'} verloren. Wie beobachtet, ohne ${lost === 1 ? 'es' : 'sie'}, haben ` +
     `${counts(fruits, flowers)} angesetzt. ${lost === 1 ? 'Wäre' : 'Wären'} ${hidden} fehlgeschlagen, hätten ` +
     `${counts(lowest.fruits, lowest.flowers)} angesetzt; ${verb} ${hidden} angesetzt, wären es ` +
     `${counts(highest.fruits, highest.flowers)}. Die Antworten liegen dazwischen.`
   );
 }
 
-export function storedAnswer(entry: FreshVersusStored): string {
+export function storedAnswer(entry: FreshVersusStored, freshIsTold = false): string {
   const { storage, fresh, stored } = entry;
   const start = `${capitalised(pollenOf(storage))} hat bei ${counts(stored.fruits, stored.flowers)} angesetzt`;
   if (fresh.flowers === 0) return `${start}; zum Vergleich gibt es keinen frischen Pollen.`;
-  const both = `${start}, frischer Pollen bei ${counts(fresh.fruits, fresh.flowers)}`;
+  const both = freshIsTold ? start : `${start}, frischer Pollen bei ${counts(fresh.fruits, fresh.flowers)}`;
   if (entry.adjusted.estimate === null) return `${both}${whyNotLikeForLike(entry)}`;
   return `${both}; bei gleichen Paaren gibt ${pollenOf(storage)}: ${difference(entry.adjusted)}.`;
 }
@@ -105,16 +106,11 @@ function whyNotLikeForLike({ adjusted, difference: gap, informativePairs }: Fres
   return `. ${pairs} beide Arten von Pollen und beide Ergebnisse; Pollen und Paar lassen sich nicht auseinanderhalten.`;
 }
 
-export function confoundingSaid({ difference: raw, adjusted, ...entry }: FreshVersusStored): string {
-  const { storage, fresh, stored } = entry;
+export function confoundingSaid({ storage, difference: raw, adjusted }: FreshVersusStored): string {
   if (raw.estimate === null || adjusted.estimate === null) return '';
   if (Math.abs(raw.estimate - adjusted.estimate) < 0.1) return '';
   const way = raw.estimate > adjusted.estimate ? 'schwierigere' : 'leichtere';
-  return (
-    `Über alle Blüten gibt ${pollenOf(storage)}: ${difference(raw)}; ${counts(stored.fruits, stored.flowers)} gegen ` +
-    `${counts(fresh.fruits, fresh.flowers)} mit frischem Pollen. Dass es bei gleichen Paaren anders ist, passt dazu, dass ` +
-    `${pollenOf(storage)} auf ${way} Paare kam; die Zahl für gleiche Paare ist die gerechtere.`
-  );
+  return `Dass die beiden sich unterscheiden, passt dazu, dass ${pollenOf(storage)} auf ${way} Paare kam.`;
 }
 
 export function halfAgeAnswer(half: HalfAge, byAge: readonly AgeBand[]): string {
@@ -135,7 +131,7 @@ function fadingSaid(half: HalfAge, oldest: string): string {
     return `er wurde nur in einem Alter oder nur aus einem Röhrchen erprobt, darum ist ${CANNOT_TELL}, wie schnell er nachlässt; höchstes erprobtes Alter: ${oldest}.`;
   }
   if (lower < oldestAgeDays!) {
-    return `wann sein Fruchtansatz auf die Hälfte fällt, ist ${CANNOT_TELL}; später als: ${days(lower)}; höchstes erprobtes Alter: ${oldest}.`;
+    return `bis sein Fruchtansatz auf die Hälfte fällt, dauert es länger als ${days(lower)}; wie viel länger, ist ${CANNOT_TELL}; höchstes erprobtes Alter: ${oldest}.`;
   }
   return `im höchsten erprobten Alter, ${oldest}, war sein Fruchtansatz noch nicht auf die Hälfte gefallen, und darüber hinaus ist nichts bekannt.`;
 }
@@ -175,20 +171,9 @@ function worthSaid(worth: Analysis['worth']): string {
   if (worth.value === null) {
     return 'ohne frische Blüten zum Vergleich kann nur sagen, wer bestäubt, welcher Fruchtansatz eine Blüte wert ist.';
   }
-  const start = `ein Röhrchen ist eine Blüte wert, wenn ${inTen(worth.value)} oder mehr ansetzen würden`;
+  const start = `ein Röhrchen ist eine Blüte wert, wenn ${inTen(worth.value)} (${decimal(worth.value, 3)}) oder mehr ansetzen würden`;
   if (worth.source === 'option') return `${start}, wie angegeben.`;
   return `${start}, halb so viele wie mit frischem Pollen auf diesen Pflanzen.`;
-}
-
-export function vialsToActOn(vials: readonly VialAdvice[]): readonly string[] {
-  const of = (standing: VialStanding) =>
-    vialsThat(standing, vials).map(({ vial, pollenParent }) => `${vial} (${pollenParent})`);
-  const lines: [string, readonly string[]][] = [
-    ['Zuerst verwenden', of('use-first')],
-    ['Erst mit einigen Blüten testen', of('test-first')],
-    ['Entsorgen', of('discard')],
-  ];
-  return lines.filter(([, names]) => names.length > 0).map(([label, names]) => `${label}: ${joined(names)}.`);
 }
 
 export function scalesSaid({ grower }: Analysis['models']): string {

@@ -17,6 +17,7 @@ import {
   difference,
   joined,
   rate,
+  rateInText,
   rateWithRange,
   wholeNumber,
 } from './numbers.ts';
@@ -71,20 +72,20 @@ function gapSaid(lowest: Estimate, highest: Estimate): string {
 
 export function controlsSaid({ unpollinated, selfed, corrected }: Controls): string {
   const parts = [
-    ...(unpollinated.flowers > 0 ? [`ohne Pollen ${rateWithRange(unpollinated)}`] : []),
-    ...(selfed.flowers > 0 ? [`mit dem Pollen der eigenen Pflanze ${rateWithRange(selfed)}`] : []),
+    ...(unpollinated.flowers > 0 ? [`ohne Pollen ${rateInText(unpollinated)}`] : []),
+    ...(selfed.flowers > 0 ? [`mit dem Pollen der eigenen Pflanze ${rateInText(selfed)}`] : []),
   ];
   if (parts.length === 0) return '';
   const effects = corrected.filter(({ control }) => control === 'unpollinated').slice(0, MOST_METHODS);
   const less =
     effects.length === 0
       ? ''
-      : ` Abzüglich dessen, was ohne Pollen ansetzt: ${joined(effects.map(correctedSaid))}.`;
+      : ` Abzüglich dessen, was ohne Pollen ansetzt: ${effects.map(correctedSaid).join('; ')}.`;
   return `Kontrollblüten, die angesetzt haben: ${joined(parts)}.${less}`;
 }
 
-function correctedSaid({ storage, corrected }: CorrectedRate): string {
-  return `${pollenOf(storage)} (${rate(withinOne(corrected))})`;
+function correctedSaid({ storage, raw, corrected }: CorrectedRate): string {
+  return `${pollenOf(storage)}, gezählt ${counts(raw.fruits, raw.flowers)} (dann ${rate(withinOne(corrected))})`;
 }
 
 export function fruitSetSaid({ initial, final, kept, harvestsRecorded }: FruitSet): string {

@@ -20,9 +20,11 @@ export function seedListAnswer(list: SeedList): string {
 
 /** What a seed parent has given. */
 export function seedParentSaid(group: SeedGroup): string {
-  const { crosses, fruits, seeds } = seedTotals(group);
+  const { crosses, fruits, seeds, countedFruits } = seedTotals(group);
+  const held =
+    countedFruits === 0 ? 'Samen nicht gezählt' : counted(seeds, 'gezählter Same', 'gezählte Samen');
   const given = counted(fruits, 'reife Frucht', 'reife Früchte');
-  return `${group.seedParent}: ${crossesIn(crosses)}, ${given}, ${counted(seeds, 'gezählter Same', 'gezählte Samen')}`;
+  return `${group.seedParent}: ${crossesIn(crosses)}, ${given}, ${held}`;
 }
 
 export const NO_NOTE = 'keine';
@@ -57,10 +59,11 @@ function germinatedSaid({ germinated, sown, ...range }: Germination): string {
 
 function noteOf({ fruits, countedFruits, bagNotSaid, seedParent, pollenParent }: SeedListEntry): string {
   const open = fruits - countedFruits;
+  const of = (some: number) => (fruits === 1 ? 'dieser Frucht' : `${counts(some, fruits)} Früchten`);
   const notes = [
     ...(seedParent === pollenParent ? ['selbstbestäubt'] : []),
-    ...(countedFruits > 0 && open > 0 ? [`Samen von ${counts(open, fruits)} Früchten nicht gezählt`] : []),
-    ...(bagNotSaid > 0 ? [`Beutel bei ${counts(bagNotSaid, fruits)} Früchten nicht aufgeschrieben`] : []),
+    ...(countedFruits > 0 && open > 0 ? [`Samen von ${of(open)} nicht gezählt`] : []),
+    ...(bagNotSaid > 0 ? [`Beutel bei ${of(bagNotSaid)} nicht aufgeschrieben`] : []),
   ];
   return notes.length === 0 ? NO_NOTE : notes.join('; ');
 }

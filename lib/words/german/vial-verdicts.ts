@@ -2,10 +2,11 @@
 
 import type { NextTest, TestValue } from '../../decisions/next-test.ts';
 import type { VialAdvice, VialVerdict } from '../../decisions/vials.ts';
-import { standingOf, type VialStanding } from '../told/vials.ts';
-import { flowersIn, fruitsIn } from './nouns.ts';
-import { inTen, likely } from './numbers.ts';
+import { firstTest, isOlderThanTried, olderThanTried, standingOf, type VialStanding } from '../told/vials.ts';
+import { daysIn, flowersIn, fruitsIn } from './nouns.ts';
+import { counts, inTen, likely } from './numbers.ts';
 import { reasonSentence } from './reasons.ts';
+import { storageLabel } from './storage.ts';
 
 type Reason = (then: string, yearLater: string) => string;
 
@@ -33,6 +34,24 @@ const WITHOUT_NUMBER: Readonly<Record<string, string>> = {
   'worth-not-given':
     'es ist nicht gesagt, welcher Fruchtansatz eine Blüte wert ist: erst einige Blüten damit bestäuben.',
 };
+
+const MARK = '*';
+
+export function verdictSaid(vial: Pick<VialAdvice, 'verdict' | 'dosesLeft' | 'warnings'>): string {
+  const label = VERDICT_LABELS[standingOf(vial)];
+  return isOlderThanTried(vial) ? `${label} ${MARK}` : label;
+}
+
+export function olderThanTriedSaid(vials: readonly VialAdvice[]): string {
+  const found = olderThanTried(vials);
+  if (found === null) return '';
+  const tried = found.tried.map(({ storage, days: oldest }) => `${storageLabel(storage)}: ${daysIn(oldest)}`);
+  return (
+    `${MARK} ${counts(found.older, found.all)} Röhrchen ${found.older === 1 ? 'wird' : 'werden'} an diesem Tag älter sein als jeder ` +
+    `erprobte Pollen dieser Art (${tried.join('; ')}). Was von ihnen gesagt wird, setzt die Kurve darüber hinaus fort: aus ihrer ` +
+    'Form geraten.'
+  );
+}
 
 export function recordSaid({ fruits, flowers }: Pick<VialAdvice, 'fruits' | 'flowers'>): string {
   if (flowers === 0) return 'Bisher keine eigene Blüte';
@@ -90,6 +109,6 @@ export function testSaid({ vial, pollenParent, seedParent, verdict, tests }: Nex
 }
 
 export function nextTestSaid(tests: readonly NextTest[]): string {
-  const [first] = tests;
-  return first === undefined ? '' : `Der Test, der am meisten sagt: ${testSaid(first)}.`;
+  const first = firstTest(tests);
+  return first === undefined ? '' : `Mit diesem Test beginnen: ${testSaid(first)}.`;
 }

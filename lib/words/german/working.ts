@@ -70,7 +70,7 @@ export function optionRows(options: OptionsUsed): readonly (readonly string[])[]
     ['as-of', asOf ?? 'keiner'],
     ['use-on', useOn ?? 'keiner'],
     ['age-scale', ageScale ?? 'beide, gemittelt'],
-    ['worth', worth === null ? 'keiner' : inTen(worth)],
+    ['worth', worth === null ? 'keiner' : `${inTen(worth)} (${decimal(worth, 3)})`],
     ...must.map((wanted) => ['must', `${pairName(wanted)}: ${flowersIn(wanted.flowers)}`]),
     ...atMost.map(({ seedParent, pollenParent, flowers }) => [
       'at-most',

@@ -4,11 +4,22 @@ import type { PooledPair } from '../../analysis/pairs.ts';
 import type { Worth } from '../../analysis/worth.ts';
 import type { VialAdvice } from '../../decisions/vials.ts';
 import type { Estimate } from '../../proportions/interval.ts';
-import { standingOf, type VialStanding } from '../told/vials.ts';
+import type { PairGroups } from '../told/review.ts';
+import { isOlderThanTried, type VialStanding } from '../told/vials.ts';
 import { daysIn, pairsIn, vialsIn } from './nouns.ts';
-import { CANNOT_TELL, capitalised, counts, inTen, joined, likely, rate, wholeNumber } from './numbers.ts';
+import {
+  CANNOT_TELL,
+  capitalised,
+  counts,
+  inTen,
+  joined,
+  likely,
+  likelyBeside,
+  rate,
+  wholeNumber,
+} from './numbers.ts';
 import { pollenOf, storageLabel } from './storage.ts';
-import { VERDICT_LABELS } from './vial-verdicts.ts';
+import { olderThanTriedSaid, VERDICT_LABELS, verdictSaid } from './vial-verdicts.ts';
 
 export function pairName({
   seedParent,
@@ -21,26 +32,34 @@ export const pairsWords = {
   label: 'Cuajado de cada pareja, la planta madre primero',
   columns: ['pareja (madre × polen)', 'cuajaron', 'estimación', 'para', 'incompatible'],
   ranked: 'Las más seguras primero',
-  incompatible: (named: number) => `Parecen incompatibles (${wholeNumber(named * 10)}+ de cada 10)`,
+  selfed: 'Polen propio: sin ordenar',
+  incompatible: (named: number) => `Dadas por incompatibles (${wholeNumber(named * 10)}+ de cada 10)`,
   few: (fewest: number) => `Menos de ${fewest} flores: sin ordenar`,
   counted: 'contado',
   pooled: 'estimado con sus padres',
   shown: (drawn: number, all: number) => `${wholeNumber(drawn)} de ${pairsIn(all)}; todas, en la tabla`,
-  finding: (safest: PooledPair | undefined): string =>
-    safest === undefined
-      ? `Con estas flores ${CANNOT_TELL} qué pareja es la más segura.`
-      : `Lo más seguro: ${pairName(safest)}, ${counts(safest.fruits, safest.flowers)}; ` +
-        `con ${basisSaid(safest.basis)}, ${rate(safest)}.`,
+  finding: ({ ranked, selfed, incompatible, few }: PairGroups): string => {
+    const [first] = ranked;
+    const others = [
+      ...(selfed.length > 0 ? [`${wholeNumber(selfed.length)} con polen propio`] : []),
+      ...(incompatible.length > 0 ? [`${wholeNumber(incompatible.length)} dadas por incompatibles`] : []),
+      ...(few.length > 0 ? [`${wholeNumber(few.length)} de pocas flores`] : []),
+    ];
+    const rest = others.length === 0 ? '' : `; sin ordenar: ${joined(others)}`;
+    if (first === undefined) return `Ninguna pareja tiene flores suficientes para ordenarla${rest}.`;
+    const start = `${pairsIn(ranked.length)} por el extremo prudente del margen, con`;
+    return `${start} ${basisSaid(first.basis)}${rest}.`;
+  },
   description:
     'Cada pareja con su frecuencia contada, con cualquier polen, como un punto pequeño unido a su estimación conjunta, un punto grande con ' +
-    'su margen. Las parejas van ordenadas por el extremo prudente del margen; las de pocas flores, y las que parecen incompatibles ' +
+    'su margen. Las parejas van ordenadas por el extremo prudente del margen; las de pocas flores, y las dadas por incompatibles ' +
     '(aspas), están abajo.',
-  cells: (pair: PooledPair): readonly string[] => [
+  cells: (pair: PooledPair, named: number): readonly string[] => [
     pairName(pair),
     counts(pair.fruits, pair.flowers),
     rate(pair),
     basisSaid(pair.basis),
-    pair.incompatible === null ? CANNOT_TELL : likely(pair.incompatible),
+    pair.incompatible === null ? CANNOT_TELL : likelyBeside(pair.incompatible, named),
   ],
 };
 
@@ -53,7 +72,9 @@ export const vialsWords = {
   columns: ['vial', 'polen de', 'veredicto', 'sus propias flores', 'cabe esperar', 'merece una flor'],
   heading: (standing: VialStanding, vials: number) =>
     `${capitalised(VERDICT_LABELS[standing])}: ${wholeNumber(vials)}`,
-  name: ({ vial, pollenParent }: VialAdvice) => `${vial} · ${pollenParent}`,
+  name: (advice: VialAdvice) =>
+    `${advice.vial}${isOlderThanTried(advice) ? ' *' : ''} · ${advice.pollenParent}`,
+  mark: olderThanTriedSaid,
   expected: ({ estimate }: Estimate) => (estimate === null ? CANNOT_TELL : inTen(estimate)),
   shown: (drawn: number, all: number) => `${wholeNumber(drawn)} de ${vialsIn(all)}; todos, en la tabla`,
   worth: (value: number) => `merece una flor: ${inTen(value)}`,
@@ -75,7 +96,7 @@ export const vialsWords = {
   cells: (vial: VialAdvice): readonly string[] => [
     vial.vial,
     `${vial.pollenParent}, ${storageLabel(vial.storage)}`,
-    VERDICT_LABELS[standingOf(vial)],
+    verdictSaid(vial),
     vial.flowers === 0 ? 'ninguna flor' : counts(vial.fruits, vial.flowers),
     rate(vial),
     vial.probabilityWorth === null ? CANNOT_TELL : likely(vial.probabilityWorth),

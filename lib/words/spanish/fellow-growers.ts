@@ -24,7 +24,7 @@ export function rangeRows(proportions: readonly Proportion[]): readonly (readonl
 export function couldBeSaid(overall: Proportion, level: number): string {
   const { fruits, flowers } = overall;
   const share = percent(level).replace(/\s%/, '');
-  const promise = `De cada 100 márgenes calculados así, ${share} contienen la frecuencia verdadera.`;
+  const promise = `De cada 100 márgenes calculados así, alrededor de ${share} contienen la frecuencia verdadera.`;
   if (flowers === 0) return promise;
   const shown = counts(fruits, flowers);
   const took = `${shown} ${flowers === 1 ? 'flor' : 'flores'}`;

@@ -23,7 +23,8 @@ export const FORMULA_WORDS: FormulaWords = {
   over: ['la fracción', 'entre', 'fin de la fracción'],
   root: ['la raíz cuadrada de', 'fin de la raíz'],
   sub: 'sub',
-  power: 'elevado a',
+  power: ['elevado a', 'fin del exponente'],
+  squared: 'al cuadrado',
   hat: 'estimada',
   signs: new Map([
     ['=', 'es igual a'],
@@ -39,6 +40,7 @@ export const FORMULA_WORDS: FormulaWords = {
     ['·', 'por'],
     ['×', 'por'],
     ['÷', 'dividido entre'],
+    ['/', 'dividido entre'],
     ['(', 'abre paréntesis'],
     [')', 'cierra paréntesis'],
     ['[', 'abre corchete'],

@@ -1,6 +1,7 @@
 /** What the page that holds fresh against stored pollen pair by pair says. */
 
 import type { Estimate } from '../../proportions/interval.ts';
+import { pairsIn } from './nouns.ts';
 import { CANNOT_TELL, capitalised, counts, decimal, wholeNumber } from './numbers.ts';
 import { pollenOf, storageLabel } from './storage.ts';
 
@@ -14,17 +15,23 @@ const KINDS: Readonly<Record<'hard' | 'easy' | 'never', readonly [one: string, m
 };
 
 export const freshAgainstFrozenPage = {
-  work: (method: string, ofStored: Share, ofFresh: Share): string =>
-    `En las parejas que recibieron polen fresco, estaban en parejas difíciles ${counts(...ofStored)} flores con ` +
-    `${pollenOf(method)} y ${counts(...ofFresh)} flores con polen fresco.`,
+  work: (method: string, ofStored: Share, ofFresh: Share): string => {
+    if (ofFresh[1] === 0)
+      return 'Ninguna pareja recibió polen fresco, así que ninguna se puede llamar difícil ni fácil.';
+    const start = 'En las parejas que recibieron polen fresco, estaban en parejas difíciles';
+    const fresh = `${counts(...ofFresh)} flores con polen fresco`;
+    if (ofStored[1] === 0) return `${start} ${fresh}; ninguna de ellas recibió también ${pollenOf(method)}.`;
+    return `${start} ${counts(...ofStored)} flores con ${pollenOf(method)} y ${fresh}.`;
+  },
   workCaption: 'Flores por tipo de pareja y de polen',
   workColumns: (method: string) => ['Parejas', 'Polen fresco', capitalised(pollenOf(method))],
   kindOfPair: (kind: 'hard' | 'easy' | 'never', pairs: number): string =>
     `${wholeNumber(pairs)} ${KINDS[kind][pairs === 1 ? 0 : 1]}`,
-  same: (method: string, pairs: number, better: number): string =>
+  same: (method: string, pairs: number, fresh: number, stored: number): string =>
     pairs === 0
       ? `Ninguna pareja tuvo polen fresco y ${pollenOf(method)}, así que no se puede comparar nada en igualdad de condiciones.`
-      : `${wholeNumber(pairs)} ${pairs === 1 ? 'pareja tuvo' : 'parejas tuvieron'} ambos tipos; el polen fresco cuajó más a menudo en ${counts(better, pairs)}.`,
+      : `${wholeNumber(pairs)} ${pairs === 1 ? 'pareja tuvo' : 'parejas tuvieron'} ambos tipos: el polen fresco cuajó más a menudo en ${wholeNumber(fresh)}, el ` +
+        `guardado en ${wholeNumber(stored)}, y en ${wholeNumber(pairs - fresh - stored)} los dos por igual.`,
   noPairToDraw: 'No hay ninguna pareja que dibujar.',
   drawing: 'Un círculo por pareja: frutos de cada 10 flores con polen fresco frente a polen guardado',
   /** The two lines of an axis' title. */
@@ -32,8 +39,9 @@ export const freshAgainstFrozenPage = {
   storedAxis: (method: string) => [`${pollenOf(method)}:`, 'frutos de cada 10'],
   label: (method: string): string =>
     `Polen fresco frente a ${pollenOf(method)} en las parejas que tuvieron ambos`,
-  finding: (better: number, pairs: number): string =>
-    `Un círculo por pareja, mayor cuantas más flores. Por debajo de la línea discontinua el polen fresco cuajó más a menudo: ${counts(better, pairs)} parejas.`,
+  finding: (fresh: number, stored: number): string =>
+    'Un círculo por pareja, mayor cuantas más flores. Por debajo de la línea discontinua cuajó más a menudo el polen fresco ' +
+    `(${pairsIn(fresh)}); por encima, el guardado (${wholeNumber(stored)}).`,
   description:
     'Un círculo por cada pareja que tuvo ambos tipos de polen, y la línea en la que ambos cuajarían por igual.',
   sameCaption: 'Parejas que tuvieron ambos tipos de polen',

@@ -12,10 +12,12 @@ export const {
   inTen,
   rate,
   rateWithRange,
+  rateInText,
   limit,
   difference,
   likelihoodWord,
   likely,
+  likelyBeside,
 } = numbersIn({
   decimalMark: ',',
   counts: (fruits, flowers) => `${fruits} de ${flowers}`,
@@ -33,6 +35,7 @@ export const {
   cannotTell: CANNOT_TELL,
   aboutTheSame: 'más o menos las mismas',
   noDifferent: 'ninguna',
+  aboutAsMany: 'más o menos las mismas',
   change: (amount, way) =>
     way === 'more' ? `${amount} más` : `${amount} ${amount.startsWith('menos') ? 'de menos' : 'menos'}`,
   inEvery: (change, base) => `${change} de cada ${base}`,

@@ -1,21 +1,13 @@
 /** The page of old vials: how old they are, each one's story, and which is the last of its father. */
 
 import type { VialAdvice } from '../../decisions/vials.ts';
-import {
-  byRecord,
-  lastVials,
-  oldestFirst,
-  standingOf,
-  standings,
-  vialAges,
-  vialsThat,
-} from '../told/vials.ts';
+import { byRecord, lastVials, oldestFirst, standings, vialAges, vialsThat } from '../told/vials.ts';
 import { daySaid } from './dates.ts';
 import { days } from './durations.ts';
 import { vialsIn } from './nouns.ts';
 import { CANNOT_TELL, counts, joined, likely, rate, wholeNumber } from './numbers.ts';
 import { storageLabel } from './storage.ts';
-import { recordSaid, VERDICT_LABELS } from './vial-verdicts.ts';
+import { recordSaid, VERDICT_LABELS, verdictSaid } from './vial-verdicts.ts';
 
 export function oldVialsAnswer(vials: readonly VialAdvice[], useOn: string | null): string {
   const ages = vialAges(vials);
@@ -57,11 +49,12 @@ export function storyRows(vials: readonly VialAdvice[]): readonly (readonly stri
     rate(vial),
     chance(vial.probabilityWorth),
     chance(vial.probabilityWorthYearLater),
-    VERDICT_LABELS[standingOf(vial)],
+    verdictSaid(vial),
   ]);
 }
 
 export function lastVialsSaid(vials: readonly VialAdvice[]): string {
+  if (vials.every(({ dosesLeft }) => dosesLeft === 0)) return 'No hay ningún vial con polen.';
   const last = lastVials(vials);
   if (last.length === 0) return 'De cada padre hay además otro vial.';
   const named = last.map(

@@ -5,7 +5,7 @@ import type { Reciprocal } from '../../analysis/reciprocal.ts';
 import type { Estimate } from '../../proportions/interval.ts';
 import { pairName } from './choice-figures.ts';
 import { pairsIn, tookIn } from './nouns.ts';
-import { counts, decimal, difference, joined, likely, rateWithRange } from './numbers.ts';
+import { counts, decimal, difference, likelyBeside, rateInText } from './numbers.ts';
 
 /** Where the pollen stands, by what it did on other plants. */
 const EVIDENCE: Readonly<Record<SuspectedPair['evidence'], (pair: SuspectedPair) => string>> = {
@@ -17,20 +17,21 @@ const EVIDENCE: Readonly<Record<SuspectedPair['evidence'], (pair: SuspectedPair)
     'ese polen no se probó en ninguna otra planta, así que podría ser mal polen',
 };
 
-function suspectSaid(pair: SuspectedPair): string {
+function suspectSaid(pair: SuspectedPair, line: number): string {
   const fresh =
     pair.fresh.flowers > 0 ? `, ${counts(pair.fresh.fruits, pair.fresh.flowers)} con polen fresco` : '';
-  const self = pair.kind === 'self' ? ', su propio polen' : '';
+  const self = pair.kind === 'self' ? ', su propio polen,' : '';
   return (
-    `${pairName(pair)}${self} (${counts(pair.all.fruits, pair.all.flowers)}${fresh}; ${likely(pair.incompatible)}; ` +
-    `${EVIDENCE[pair.evidence](pair)})`
+    `${pairName(pair)}${self} se considera incompatible, ${likelyBeside(pair.incompatible, line)}: ` +
+    `${tookIn(pair.all.fruits, pair.all.flowers)}${fresh}; ${EVIDENCE[pair.evidence](pair)}.`
   );
 }
 
-export function incompatibleSaid({ pairs }: Pick<Compatibility, 'pairs'>): string {
-  const named = pairs.filter((pair) => pair.named);
-  if (named.length === 0) return '';
-  return `Parecen incompatibles: ${joined(named.map(suspectSaid))}.`;
+export function incompatibleSaid({ pairs, named }: Pick<Compatibility, 'pairs' | 'named'>): string {
+  return pairs
+    .filter((pair) => pair.named)
+    .map((pair) => suspectSaid(pair, named))
+    .join(' ');
 }
 
 /** All plants together that have both selfed and crossed flowers. */
@@ -44,8 +45,8 @@ export function selfingSaid(compatibility: Pick<Compatibility, 'selfIncompatibil
   const all = ofAllPlants(compatibility);
   if (all === undefined) return '';
   return (
-    `Con polen fresco de la propia planta cuajaron ${rateWithRange(all.selfed)}; con polen fresco de otras, en las mismas plantas, ` +
-    `${rateWithRange(all.crossed)}.`
+    'En las plantas que se autopolinizaron y se cruzaron con polen fresco: con el propio, ' +
+    `${rateInText(all.selfed)}; con el de otras, ${rateInText(all.crossed)}.`
   );
 }
 

@@ -53,7 +53,7 @@ function couldGive(flowers: number): string {
 
 export function planAnswer({ plan }: Pick<Analysis, 'plan'>): string {
   if (plan === null) {
-    return 'Para tener un plan, anote las flores que espera en un archivo CSV o .xlsx (seed_parent, flowers y, si los conoce, opens_from y opens_to) y délo con --flowers.';
+    return 'Para tener un plan, anote las flores que espera en un archivo CSV o .xlsx (seed_parent, flowers y, si los conoce, opens_from y opens_to) y añádalo a sus archivos.';
   }
   const [first] = plan.frontier;
   if (first === undefined) return reasonSentence(plan.because ?? 'no-model');
@@ -74,7 +74,7 @@ export function planShort({ plan }: Pick<Analysis, 'plan'>): string {
 }
 
 export const PLAN_CAUTION =
-  'Se supone que el polen fresco llega a toda flor que se abre a la vez. Para imprimirlo flor por flor: fruitodds sheet.';
+  'Se supone que el polen fresco llega a toda flor que se abre a la vez. Flor por flor está en la hoja de cruces.';
 
 export function planNotes(plan: NextSeason): readonly string[] {
   return [

@@ -137,11 +137,17 @@ export const differenceWords = {
       ? cannotTell(adjusted)
       : `${CANNOT_TELL}: ${fewPairs(informativePairs)} ${informativePairs > 1 ? 'útiles' : 'útil'}`,
   finding: (entry: FreshVersusStored): string => {
-    const { storage, fresh, stored } = entry;
+    const { storage, fresh, stored, pairsWithBoth, informativePairs } = entry;
+    if (entry.adjusted.estimate !== null) {
+      return (
+        `Con todas las flores, ${difference(entry.difference)}; en igualdad de condiciones, por ${counts(informativePairs, pairsWithBoth)} ` +
+        `parejas con ambos tipos, ${difference(entry.adjusted)}.`
+      );
+    }
     return (
       `Polen fresco ${counts(fresh.fruits, fresh.flowers)}, ${pollenOf(storage)} ` +
       `${counts(stored.fruits, stored.flowers)}: ${difference(entry.difference)}; ` +
-      `en igualdad de condiciones, ${adjustedOr(entry, difference)}.`
+      `en igualdad de condiciones, ${whyNotAdjusted(entry)}.`
     );
   },
   description: ({ storage }: FreshVersusStored): string =>

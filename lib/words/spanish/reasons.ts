@@ -9,6 +9,8 @@ const BECAUSE: Readonly<Record<string, string>> = {
     'Todas las flores con resultado conocido acabaron igual: o cuajaron todas o no cuajó ninguna.',
   'terms-separated':
     'Un tipo de polen, o una de sus edades, cuajó siempre o nunca, así que el modelo corriente no da respuesta.',
+  'spread-without-end':
+    'Unas plantas, parejas o mañanas cuajaron siempre y las demás nunca, así que cuánto difieren queda sin límite.',
   'fewer-than-two-pairs': 'Hay menos de dos parejas de plantas que comparar.',
   'zero-count':
     'En las parejas que podían decirlo, un tipo de polen cuajó siempre o nunca, así que la razón queda sin límite.',

@@ -22,7 +22,7 @@ export const reviewPage = {
   otherAgesFold: 'Polen guardado de otras maneras, por edad',
   otherAgesCaption: 'Cuajado según la edad del polen guardado de otras maneras',
   curveEnds:
-    'No se afirma nada más allá del polen más viejo que se probó. Cómo germina el polen en una placa es una pregunta distinta de ' +
+    'La curva acaba en el polen más viejo que se probó; los veredictos de viales más viejos la prolongan y van marcados. Cómo germina el polen en una placa es una pregunta distinta de ' +
     'cómo cuaja el fruto; las dos respuestas pueden no coincidir.',
   selfIndexesFold: 'El polen de la propia planta, como índice',
   reasonsFold: 'Por qué, vial por vial',

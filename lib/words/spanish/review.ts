@@ -7,7 +7,7 @@ import type { PooledPair } from '../../analysis/pairs.ts';
 import type { AgeBand } from '../../analysis/raw.ts';
 import type { VialAdvice } from '../../decisions/vials.ts';
 import { FEWEST_RANKED, flowersRead, methodsInOrder, safestPair, verdictTally } from '../told/review.ts';
-import { type VialStanding, vialsThat } from '../told/vials.ts';
+import type { VialStanding } from '../told/vials.ts';
 import { pairName } from './choice-figures.ts';
 import { daySaid } from './dates.ts';
 import { days, daysWithRange } from './durations.ts';
@@ -17,6 +17,7 @@ import {
   capitalised,
   counted,
   counts,
+  decimal,
   difference,
   inTen,
   joined,
@@ -90,11 +91,11 @@ export function lostTagsSaid({ raw }: Pick<Analysis, 'raw'>): string {
   );
 }
 
-export function storedAnswer(entry: FreshVersusStored): string {
+export function storedAnswer(entry: FreshVersusStored, freshIsTold = false): string {
   const { storage, fresh, stored } = entry;
   const start = `Con ${pollenOf(storage)} ${tookIn(stored.fruits, stored.flowers)}`;
   if (fresh.flowers === 0) return `${start}; no hay polen fresco con el que compararlo.`;
-  const both = `${start}, con polen fresco ${counts(fresh.fruits, fresh.flowers)}`;
+  const both = freshIsTold ? start : `${start}, con polen fresco ${counts(fresh.fruits, fresh.flowers)}`;
   if (entry.adjusted.estimate === null) return `${both}${whyNotLikeForLike(entry)}`;
   return `${both}; en igualdad de condiciones (las mismas parejas), ${thePollenOf(storage)} da ${difference(entry.adjusted)}.`;
 }
@@ -111,17 +112,11 @@ function whyNotLikeForLike({ adjusted, difference: gap, informativePairs }: Fres
   return `. ${pairs} ambos tipos de polen y ambos resultados, así que no se puede separar el efecto del polen del de la pareja.`;
 }
 
-export function confoundingSaid({ difference: raw, adjusted, ...entry }: FreshVersusStored): string {
-  const { storage, fresh, stored } = entry;
+export function confoundingSaid({ storage, difference: raw, adjusted }: FreshVersusStored): string {
   if (raw.estimate === null || adjusted.estimate === null) return '';
   if (Math.abs(raw.estimate - adjusted.estimate) < 0.1) return '';
   const way = raw.estimate > adjusted.estimate ? 'difíciles' : 'fáciles';
-  const pollen = thePollenOf(storage);
-  return (
-    `Contando todas las flores, ${pollen} da ${difference(raw)}: ${counts(stored.fruits, stored.flowers)} frente a ` +
-    `${counts(fresh.fruits, fresh.flowers)} con polen fresco. Que difiera de lo anterior encaja con que ` +
-    `${pollen} fuera a parejas más ${way}; el número de las mismas parejas es el más justo.`
-  );
+  return `Que las dos difieran encaja con que ${thePollenOf(storage)} fuera a parejas más ${way}.`;
 }
 
 export function halfAgeAnswer(half: HalfAge, byAge: readonly AgeBand[]): string {
@@ -142,7 +137,7 @@ function fadingSaid(half: HalfAge, oldest: string): string {
     return `se probó a una sola edad o de un solo vial, así que ${CANNOT_TELL} con qué rapidez se pierde; el más viejo que se probó tenía ${oldest}.`;
   }
   if (lower < oldestAgeDays!) {
-    return `cuándo baja el cuajado a la mitad ${CANNOT_TELL}: al cabo de más de ${days(lower)}, y ninguno pasaba de ${oldest}.`;
+    return `el cuajado tarda más de ${days(lower)} en bajar a la mitad, cuánto más ${CANNOT_TELL}; el más viejo que se probó tenía ${oldest}.`;
   }
   return `a la mayor edad que se probó, ${oldest}, el cuajado no había bajado a la mitad, y más allá no se sabe nada.`;
 }
@@ -182,20 +177,9 @@ function worthSaid(worth: Analysis['worth']): string {
   if (worth.value === null) {
     return 'sin flores con polen fresco con las que comparar, solo usted puede decir qué cuajado merece una flor.';
   }
-  const start = `un vial merece una flor si con él cuajarían ${inTen(worth.value)} o más`;
+  const start = `un vial merece una flor si con él cuajarían ${inTen(worth.value)} (${decimal(worth.value, 3)}) o más`;
   if (worth.source === 'option') return `${start}, tal como se indicó.`;
   return `${start}, la mitad que con polen fresco en estas plantas.`;
-}
-
-export function vialsToActOn(vials: readonly VialAdvice[]): readonly string[] {
-  const of = (standing: VialStanding) =>
-    vialsThat(standing, vials).map(({ vial, pollenParent }) => `${vial} (${pollenParent})`);
-  const lines: [string, readonly string[]][] = [
-    ['Usar primero', of('use-first')],
-    ['Probar antes con unas pocas flores', of('test-first')],
-    ['Desechar', of('discard')],
-  ];
-  return lines.filter(([, names]) => names.length > 0).map(([label, names]) => `${label}: ${joined(names)}.`);
 }
 
 export function scalesSaid({ grower }: Analysis['models']): string {

@@ -17,6 +17,7 @@ import {
   difference,
   joined,
   rate,
+  rateInText,
   rateWithRange,
   wholeNumber,
 } from './numbers.ts';
@@ -79,19 +80,21 @@ function gapSaid(lowest: Estimate, highest: Estimate): string {
 
 export function controlsSaid({ unpollinated, selfed, corrected }: Controls): string {
   const parts = [
-    ...(unpollinated.flowers > 0 ? [`sin polen ${rateWithRange(unpollinated)}`] : []),
-    ...(selfed.flowers > 0 ? [`con polen de la propia planta ${rateWithRange(selfed)}`] : []),
+    ...(unpollinated.flowers > 0 ? [`sin polen ${rateInText(unpollinated)}`] : []),
+    ...(selfed.flowers > 0 ? [`con polen de la propia planta ${rateInText(selfed)}`] : []),
   ];
   if (parts.length === 0) return '';
   const effects = corrected.filter(({ control }) => control === 'unpollinated').slice(0, MOST_METHODS);
   const less =
-    effects.length === 0 ? '' : ` Descontando lo que cuaja sin polen: ${joined(effects.map(correctedSaid))}.`;
+    effects.length === 0
+      ? ''
+      : ` Descontando lo que cuaja sin polen: ${effects.map(correctedSaid).join('; ')}.`;
   return `Flores de control que cuajaron: ${joined(parts)}.${less}`;
 }
 
 /** A rate below the background's is none: the range still says how much it could be. */
-function correctedSaid({ storage, corrected }: CorrectedRate): string {
-  return `${pollenOf(storage)} (${rate(withinOne(corrected))})`;
+function correctedSaid({ storage, raw, corrected }: CorrectedRate): string {
+  return `${pollenOf(storage)}, ${counts(raw.fruits, raw.flowers)} contados (entonces ${rate(withinOne(corrected))})`;
 }
 
 export function fruitSetSaid({ initial, final, kept, harvestsRecorded }: FruitSet): string {

@@ -20,9 +20,11 @@ export function seedListAnswer(list: SeedList): string {
 
 /** What a seed parent has given. */
 export function seedParentSaid(group: SeedGroup): string {
-  const { crosses, fruits, seeds } = seedTotals(group);
+  const { crosses, fruits, seeds, countedFruits } = seedTotals(group);
+  const held =
+    countedFruits === 0 ? 'semillas sin contar' : counted(seeds, 'semilla contada', 'semillas contadas');
   const given = counted(fruits, 'fruto maduro', 'frutos maduros');
-  return `${group.seedParent}: ${crossesIn(crosses)}, ${given}, ${counted(seeds, 'semilla contada', 'semillas contadas')}`;
+  return `${group.seedParent}: ${crossesIn(crosses)}, ${given}, ${held}`;
 }
 
 export const NO_NOTE = 'ninguna';
@@ -58,10 +60,11 @@ function germinatedSaid({ germinated, sown, ...range }: Germination): string {
 
 function noteOf({ fruits, countedFruits, bagNotSaid, seedParent, pollenParent }: SeedListEntry): string {
   const open = fruits - countedFruits;
+  const of = (some: number) => (fruits === 1 ? 'este fruto' : `${counts(some, fruits)} frutos`);
   const notes = [
     ...(seedParent === pollenParent ? ['autopolinizada'] : []),
-    ...(countedFruits > 0 && open > 0 ? [`semillas de ${counts(open, fruits)} frutos sin contar`] : []),
-    ...(bagNotSaid > 0 ? [`no consta la bolsa de ${counts(bagNotSaid, fruits)} frutos`] : []),
+    ...(countedFruits > 0 && open > 0 ? [`semillas de ${of(open)} sin contar`] : []),
+    ...(bagNotSaid > 0 ? [`no consta la bolsa de ${of(bagNotSaid)}`] : []),
   ];
   return notes.length === 0 ? NO_NOTE : notes.join('; ');
 }

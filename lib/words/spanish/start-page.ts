@@ -4,7 +4,7 @@ import { flowersIn, vialsIn } from './nouns.ts';
 
 export const startPage = {
   about: (flowers: number, vials: number, invented: boolean): string =>
-    `Estas páginas se han hecho a partir de ${flowersIn(flowers)} y ${vialsIn(vials)}.` +
+    `Estas páginas se han hecho a partir de ${flowersIn(flowers)}${vials === 0 ? '' : ` y ${vialsIn(vials)}`}.` +
     `${invented ? ' La colección, sus plantas y sus personas son inventadas.' : ''} Empiece por la primera; las otras miran más de cerca.`,
   nothingToDownload: 'No hay nada que descargar.',
 };

@@ -2,10 +2,11 @@
 
 import type { NextTest, TestValue } from '../../decisions/next-test.ts';
 import type { VialAdvice, VialVerdict } from '../../decisions/vials.ts';
-import { standingOf, type VialStanding } from '../told/vials.ts';
-import { flowersIn } from './nouns.ts';
-import { about, inTen, joined, likely } from './numbers.ts';
+import { firstTest, isOlderThanTried, olderThanTried, standingOf, type VialStanding } from '../told/vials.ts';
+import { daysIn, flowersIn } from './nouns.ts';
+import { about, counts, inTen, joined, likely } from './numbers.ts';
 import { reasonSentence } from './reasons.ts';
+import { storageLabel } from './storage.ts';
 
 type Reason = (then: string, yearLater: string) => string;
 
@@ -33,6 +34,23 @@ const WITHOUT_NUMBER: Readonly<Record<string, string>> = {
   'worth-not-given':
     'no se ha dicho qué cuajado merece una flor: conviene polinizar antes unas pocas flores con él.',
 };
+
+const MARK = '*';
+
+export function verdictSaid(vial: Pick<VialAdvice, 'verdict' | 'dosesLeft' | 'warnings'>): string {
+  const label = VERDICT_LABELS[standingOf(vial)];
+  return isOlderThanTried(vial) ? `${label} ${MARK}` : label;
+}
+
+export function olderThanTriedSaid(vials: readonly VialAdvice[]): string {
+  const found = olderThanTried(vials);
+  if (found === null) return '';
+  const tried = found.tried.map(({ storage, days: oldest }) => `${storageLabel(storage)}: ${daysIn(oldest)}`);
+  return (
+    `${MARK} ${counts(found.older, found.all)} viales ${found.older === 1 ? 'tendrá' : 'tendrán'} ese día más edad que cualquier ` +
+    `polen así que se probó (${tried.join('; ')}). Lo que se dice de ellos prolonga la curva más allá: una conjetura por su forma.`
+  );
+}
 
 /** "cuajaron 2 de sus 9 flores". */
 export function recordSaid({ fruits, flowers }: Pick<VialAdvice, 'fruits' | 'flowers'>): string {
@@ -92,6 +110,6 @@ export function testSaid({ vial, pollenParent, seedParent, verdict, tests }: Nex
 }
 
 export function nextTestSaid(tests: readonly NextTest[]): string {
-  const [first] = tests;
-  return first === undefined ? '' : `La prueba que más dice: ${testSaid(first)}.`;
+  const first = firstTest(tests);
+  return first === undefined ? '' : `Empezar por esta prueba: ${testSaid(first)}.`;
 }

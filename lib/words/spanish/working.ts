@@ -70,7 +70,7 @@ export function optionRows(options: OptionsUsed): readonly (readonly string[])[]
     ['as-of', asOf ?? 'ninguno'],
     ['use-on', useOn ?? 'ninguno'],
     ['age-scale', ageScale ?? 'ambas, promediadas'],
-    ['worth', worth === null ? 'ninguno' : inTen(worth)],
+    ['worth', worth === null ? 'ninguno' : `${inTen(worth)} (${decimal(worth, 3)})`],
     ...must.map((wanted) => ['must', `${pairName(wanted)}: ${flowersIn(wanted.flowers)}`]),
     ...atMost.map(({ seedParent, pollenParent, flowers }) => [
       'at-most',

@@ -29,6 +29,8 @@ export interface NumberGrammar {
   readonly cannotTell: string;
   readonly aboutTheSame: string;
   readonly noDifferent: string;
+  /** The end of a difference's range that reaches across zero by less than can be counted: "about as many". */
+  readonly aboutAsMany: string;
   /** "5 fewer", "under 1 more". */
   readonly change: (amount: string, way: 'fewer' | 'more') => string;
   /** "3 fewer in every 10"; `change` has the way already. */
@@ -46,10 +48,12 @@ export interface NumberWords {
   readonly inTen: (proportion: number) => string;
   readonly rate: (estimate: Estimate) => string;
   readonly rateWithRange: (proportion: Proportion) => string;
+  readonly rateInText: (proportion: Proportion) => string;
   readonly limit: (end: number) => string;
   readonly difference: (estimate: Estimate) => string;
   readonly likelihoodWord: (probability: number) => string;
   readonly likely: (probability: number) => string;
+  readonly likelyBeside: (probability: number, line: number) => string;
 }
 
 /**
@@ -115,6 +119,10 @@ export function numbersIn(grammar: NumberGrammar): NumberWords {
       checkProportion('likely', probability);
       return `${likelihoodWord(probability)} (${inTen(probability)})`;
     },
+    likelyBeside: (probability, line) => {
+      checkProportion('likelyBeside', probability);
+      return `${likelihoodWord(probability)} (${besideLine(grammar, probability, line) ?? inTen(probability)})`;
+    },
   };
 }
 
@@ -130,7 +138,22 @@ function countedIn({ under, over }: NumberGrammar, proportion: number, base: Bas
   return count > base - 1 ? { said: over(base - 1), open: true } : { said: String(count), open: false };
 }
 
-type Rates = Pick<NumberWords, 'percent' | 'inTen' | 'rate' | 'rateWithRange' | 'limit'>;
+/**
+ * A probability in a hundred where ten would say it like the line that it is held against; what falls short of the line
+ * never reaches it by rounding. Null where ten tells the two apart.
+ */
+function besideLine(
+  { inBase, about, under }: NumberGrammar,
+  probability: number,
+  line: number,
+): string | null {
+  if (whole(10 * probability) !== whole(10 * line)) return null;
+  const mark = whole(100 * line);
+  const count = whole(100 * probability);
+  return inBase(probability < line && count >= mark ? under(mark) : about(String(count)), 100);
+}
+
+type Rates = Pick<NumberWords, 'percent' | 'inTen' | 'rate' | 'rateWithRange' | 'rateInText' | 'limit'>;
 
 function ratesIn(grammar: NumberGrammar): Rates {
   const { about, inBase, cannotTell } = grammar;
@@ -163,6 +186,8 @@ function ratesIn(grammar: NumberGrammar): Rates {
     },
     ...{ inTen, rate, limit },
     rateWithRange: (proportion) => rangedRate(grammar, proportion, { rate, limit }),
+    rateInText: (proportion) =>
+      rangedRate(grammar, proportion, { rate, limit }, (shown, end) => `${shown} (${end})`),
   };
 }
 
@@ -170,13 +195,13 @@ function rangedRate(
   grammar: NumberGrammar,
   proportion: Proportion,
   { rate, limit }: Pick<NumberWords, 'rate' | 'limit'>,
+  withEnd = (shown: string, end: string): string => `${shown}${grammar.semicolon}${end}`,
 ): string {
   const { fruits, flowers, lower, upper } = proportion;
   if (flowers === 0) return grammar.noFlowers;
   const shown = grammar.counts(groupedNumber(fruits), groupedNumber(flowers));
-  if (fruits === 0 && upper !== null) return `${shown}${grammar.semicolon}${grammar.asHighAs(limit(upper))}`;
-  if (fruits === flowers && lower !== null)
-    return `${shown}${grammar.semicolon}${grammar.asLowAs(limit(lower))}`;
+  if (fruits === 0 && upper !== null) return withEnd(shown, grammar.asHighAs(limit(upper)));
+  if (fruits === flowers && lower !== null) return withEnd(shown, grammar.asLowAs(limit(lower)));
   return proportion.estimate === null ? shown : `${shown} (${rate(proportion)})`;
 }
 
@@ -197,10 +222,13 @@ function differenceIn(grammar: NumberGrammar): NumberWords['difference'] {
     if (whole(Math.abs(estimate) * 10) === 0) return 100;
     return lower !== null && upper !== null && change(lower, 10) === change(upper, 10) ? 100 : 10;
   };
+  /** An end of a range across zero: one too small to count is neither fewer nor more. */
+  const across = (value: number, base: Base): string =>
+    whole(Math.abs(value) * base) === 0 ? grammar.aboutAsMany : change(value, base);
   /** "1 to 4" where both ends go the way of the estimate; across zero each end with its way, "4 fewer to 1 more". */
   const changes = (estimate: number, lower: number, upper: number, base: Base): string => {
     const [near, far] = estimate < 0 ? [upper, lower] : [lower, upper];
-    if (near * far < 0) return span(grammar, change(far, base), change(near, base));
+    if (near * far < 0) return span(grammar, across(far, base), across(near, base));
     const saidBefore = near !== 0 && whole(Math.abs(estimate) * base) > 0;
     const end = saidBefore ? amount : change;
     return span(grammar, end(near, base), end(far, base));

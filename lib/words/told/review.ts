@@ -28,15 +28,38 @@ export function verdictTally(
 /** Fewer flowers than this on one pair are not ranked (Spiegelhalter 2005: small groups are not ranked). */
 export const FEWEST_RANKED = 5;
 
+/** Pairs as they are told of and drawn: each stands in one group. */
+export interface PairGroups {
+  /** Crosses that are ranked, the safest first. */
+  readonly ranked: readonly PooledPair[];
+  /** A plant with its own pollen: no cross to plan, so without a rank. */
+  readonly selfed: readonly PooledPair[];
+  /** Named incompatible. */
+  readonly incompatible: readonly PooledPair[];
+  /** Pairs of too few flowers for a rank. */
+  readonly few: readonly PooledPair[];
+}
+
+/** The groups of pairs; the ranked ones by the cautious end of their range, ties in the order given. */
+export function pairGroups(pairs: readonly PooledPair[]): PairGroups {
+  const enough = pairs.filter(({ flowers }) => flowers >= FEWEST_RANKED);
+  const open = enough.filter(({ named }) => !named);
+  const isSelfed = ({ seedParent, pollenParent }: PooledPair) => seedParent === pollenParent;
+  return {
+    ranked: open.filter((pair) => !isSelfed(pair)).sort((a, b) => (b.lower ?? -1) - (a.lower ?? -1)),
+    selfed: open.filter(isSelfed),
+    incompatible: enough.filter(({ named }) => named),
+    few: pairs.filter(({ flowers }) => flowers < FEWEST_RANKED),
+  };
+}
+
 /** The safest bet by its cautious end, and how many pairs have too few flowers. */
 export function safestPair(pairs: readonly PooledPair[]): {
   readonly safest: PooledPair | undefined;
   readonly few: number;
 } {
-  const [safest] = pairs
-    .filter(({ flowers, lower }) => flowers >= FEWEST_RANKED && lower !== null)
-    .sort((a, b) => b.lower! - a.lower!);
-  return { safest, few: pairs.filter(({ flowers }) => flowers < FEWEST_RANKED).length };
+  const { ranked, few } = pairGroups(pairs);
+  return { safest: ranked.find(({ lower }) => lower !== null), few: few.length };
 }
 
 /** Bands of fewer flowers are drawn and in the table, but not told as what happened at an age. */

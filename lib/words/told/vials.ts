@@ -1,5 +1,6 @@
 /** What is told of vials: the oldest, those of another year, the last of a father, who has a record. */
 
+import type { NextTest } from '../../decisions/next-test.ts';
 import type { VialAdvice, VialVerdict } from '../../decisions/vials.ts';
 
 /** What a vial counts as where it is told: its verdict, or that no dose is left in it. */
@@ -69,4 +70,35 @@ export function lastVials(vials: readonly VialAdvice[]): readonly VialAdvice[] {
 /** Vials with flowers of their own, and those without. */
 export function byRecord(vials: readonly VialAdvice[]): readonly (readonly VialAdvice[])[] {
   return [vials.filter(({ flowers }) => flowers > 0), vials.filter(({ flowers }) => flowers === 0)];
+}
+
+/** Whether a verdict carries the curve on past the oldest pollen that was tried; of an empty vial there is none. */
+export function isOlderThanTried(vial: Pick<VialAdvice, 'warnings' | 'dosesLeft'>): boolean {
+  return vial.dosesLeft !== 0 && vial.warnings.includes('older-than-tried');
+}
+
+/** Vials older than any pollen of their kind that was tried, and how old that was; null where none is. */
+export function olderThanTried(vials: readonly VialAdvice[]): {
+  readonly older: number;
+  readonly all: number;
+  readonly tried: readonly { readonly storage: string; readonly days: number }[];
+} | null {
+  const older = vials.filter(isOlderThanTried);
+  if (older.length === 0) return null;
+  const oldest = new Map(older.map(({ storage, oldestTriedDays }) => [storage, oldestTriedDays!]));
+  return {
+    older: older.length,
+    all: vials.filter(({ dosesLeft }) => dosesLeft !== 0).length,
+    tried: [...oldest].map(([storage, days]) => ({ storage, days })),
+  };
+}
+
+/**
+ * The test to begin with: of the vials to be tested first the one that gains most fruit by what is learnt; where no such
+ * vial has one, the test that would most likely change a verdict.
+ */
+export function firstTest(tests: readonly NextTest[]): NextTest | undefined {
+  const gain = ({ tests: sizes }: NextTest) => sizes.at(-1)!.gain;
+  const [most] = tests.filter(({ verdict }) => verdict === 'test-first').sort((a, b) => gain(b) - gain(a));
+  return most ?? tests[0];
 }
