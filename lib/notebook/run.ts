@@ -71,6 +71,8 @@ export interface CompiledNotebook {
   readonly order: number | null;
   /** Whether it may stand in a summary for sharing. */
   readonly summary: boolean;
+  /** Whether a site without a plan of next season leaves it out. */
+  readonly plan?: boolean;
   /** Address of the compiled module, whose lines and columns are the notebook's own. */
   readonly url: string;
   readonly cells: readonly CompiledCell[];

@@ -62,7 +62,7 @@ export interface SiteParts {
  *
  * All names are relative, so that the site works from any folder and from a disk.
  *
- * A summary for sharing has only the notebooks that name no single plant.
+ * A summary for sharing has only the notebooks that name no single plant, a season without a plan none that needs one.
  *
  * @param given the season and its analysis
  * @param document a document to draw charts in
@@ -70,7 +70,10 @@ export interface SiteParts {
  */
 export async function sitePages(parts: SiteParts, given: Given, document: Document): Promise<SiteFile[]> {
   const summary = given.analysis.provenance.coded?.level === 'summary';
-  const notebooks = parts.notebooks.filter((notebook) => !summary || notebook.summary);
+  const planned = (given.analysis.plan?.frontier.length ?? 0) > 0;
+  const notebooks = parts.notebooks.filter(
+    (notebook) => (!summary || notebook.summary) && (planned || !notebook.plan),
+  );
   const versions = inOrder<Version>([...notebooks, ...parts.otherPages]);
   const all = pagesByLanguage(versions, parts.words ?? [englishFrame], englishFrame);
   const made: MadePages = { starts: [], pages: [], saved: [] };

@@ -50,6 +50,17 @@ function pages(changes: Partial<SiteParts> = {}) {
 }
 
 describe('sitePages', () => {
+  // Found by a reader: a season without a plan listed an empty crossing sheet as "the plan flower by flower".
+  it('leaves out a page that needs a plan where there is none', async () => {
+    const sheet = { ...notebook('sheet', 30, () => 'x'), plan: true };
+    const names = (await pages({ notebooks: [start, sheet] })).map(({ name }) => name);
+    expect(names).not.toContain('sheet.html');
+    const frontier = { frontier: [{}] } as unknown as Given['analysis']['plan'];
+    const planned = { ...smallSeason, analysis: { ...smallSeason.analysis, plan: frontier } };
+    const parts = { notebooks: [start, sheet], downloads: [], otherPages: [], invented: false };
+    expect((await sitePages(parts, planned, paper)).map(({ name }) => name)).toContain('sheet.html');
+  });
+
   it('makes a page of each notebook in the order of its front lines, the start page before all', async () => {
     expect((await pages()).map(({ name }) => name)).toEqual([
       'index.html',

@@ -38,11 +38,13 @@ export interface Notebook {
   readonly order: number | null;
   /** Whether it may stand in a summary for sharing: it names no single plant, pair or vial there. */
   readonly summary: boolean;
+  /** Whether it says nothing without a plan of next season: a site without one leaves it out. */
+  readonly plan: boolean;
   readonly lines: readonly string[];
   readonly parts: readonly (Prose | Cell)[];
 }
 
-const frontKeys: readonly string[] = ['title', 'description', 'packages', 'order', 'summary'];
+const frontKeys: readonly string[] = ['title', 'description', 'packages', 'order', 'summary', 'plan'];
 const slotPattern = /\{\{(\s*)([A-Za-z_$][\w$]*(?:\.[A-Za-z_$][\w$]*)*)\s*\}\}/g;
 
 /**
@@ -68,10 +70,10 @@ export function readNotebook(file: string, text: string): Notebook {
     .split(/[\s,]+/)
     .filter((word) => word !== '');
   const order = value('order') === '' ? null : Number(value('order'));
-  const summary = value('summary') === 'yes';
+  const [summary, plan] = [value('summary') === 'yes', value('plan') === 'yes'];
   return {
     ...{ name, file, title: value('title'), description: value('description') },
-    ...{ packages, order, summary, lines, parts },
+    ...{ packages, order, summary, plan, lines, parts },
   };
 }
 

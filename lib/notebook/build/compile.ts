@@ -78,7 +78,7 @@ function imported(lines: readonly string[], language: string | null): string[] {
 }
 
 function exportText(notebook: Notebook, translation: Notebook | null, sections: readonly Section[]): string {
-  const { name, file, order, summary, parts } = notebook;
+  const { name, file, order, summary, plan, parts } = notebook;
   const { title, description, file: textFile } = translation ?? notebook;
   const language = translation === null ? 'en' : translationOf(translation.file)!.language;
   const cells = parts
@@ -89,7 +89,7 @@ function exportText(notebook: Notebook, translation: Notebook | null, sections: 
     const own = JSON.stringify({ heading, id, working }).slice(1, -1);
     return `{ ${own}, pieces: [\n${list.join(',\n')}\n] }`;
   });
-  return `export const notebook = { ${JSON.stringify({ name, file, textFile, language, title, description, order, summary }).slice(1, -1)},
+  return `export const notebook = { ${JSON.stringify({ name, file, textFile, language, title, description, order, summary, plan }).slice(1, -1)},
 url: import.meta.url,
 cells: [${cells.join(', ')}],
 sections: [${texts.join(',\n')}] };
