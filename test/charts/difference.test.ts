@@ -23,7 +23,7 @@ describe('differenceFigure', () => {
       [
         'like for like',
         '9 pairs with both kinds, 6 of them with both outcomes',
-        'about 2 fewer in every 10 (could be 4 fewer to under 1 more)',
+        'about 2 fewer in every 10 (could be 4 fewer to about as many)',
       ],
     ]);
   });

@@ -33,7 +33,7 @@ describe('the words for fellow growers', () => {
       'In this season 7 of 20 flowers took (about 4 in 10; could be 2 to 6 in 10). Of 100 ranges made in this way, about 95 hold the true rate.',
     );
     expect(couldBeSaid(none, 0.9)).toBe(
-      'In this season 0 of 5 flowers took; could still be as high as 4 in 10. Of 100 ranges made in this way, 90 hold the true rate.',
+      'In this season 0 of 5 flowers took; could still be as high as 4 in 10. Of 100 ranges made in this way, about 90 hold the true rate.',
     );
     const nothing = { fruits: 0, flowers: 0, estimate: null, lower: null, upper: null };
     expect(couldBeSaid(nothing, 0.95)).toBe('Of 100 ranges made in this way, about 95 hold the true rate.');
