@@ -15,13 +15,18 @@ const EVIDENCE: Readonly<Record<SuspectedPair['evidence'], (pair: SuspectedPair)
   'pollen-not-tried-elsewhere': () => 'that pollen was tried on no other plant, so it could be bad pollen',
 };
 
+/** How many of them had fresh pollen; empty where none had. */
+function freshSaid({ all, fresh }: SuspectedPair): string {
+  if (fresh.flowers === 0) return '';
+  if (fresh.flowers === all.flowers) return ', all with fresh pollen';
+  return `, ${counts(fresh.fruits, fresh.flowers)} with fresh pollen`;
+}
+
 function suspectSaid(pair: SuspectedPair, line: number): string {
-  const fresh =
-    pair.fresh.flowers > 0 ? `, ${counts(pair.fresh.fruits, pair.fresh.flowers)} with fresh pollen` : '';
   const self = pair.kind === 'self' ? ', its own pollen,' : '';
   return (
     `${pairName(pair)}${self} counts as incompatible, ${likelyBeside(pair.incompatible, line)}: ` +
-    `${counts(pair.all.fruits, pair.all.flowers)} took${fresh}; ${EVIDENCE[pair.evidence](pair)}.`
+    `${counts(pair.all.fruits, pair.all.flowers)} took${freshSaid(pair)}; ${EVIDENCE[pair.evidence](pair)}.`
   );
 }
 

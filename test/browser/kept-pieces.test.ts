@@ -49,7 +49,7 @@ describe('the page’s own text', () => {
       'could be',
       'fresh',
       'like for like',
-      'Safest bet',
+      'Safest first',
     ];
     expect(phrasesIn(text, said)).toEqual(new Set(said));
   });

@@ -25,6 +25,12 @@ describe('what is said of incompatible pairs', () => {
     );
   });
 
+  it('says once that all flowers had fresh pollen', () => {
+    expect(incompatibleSaid({ named: 0.8, pairs: [{ ...pair, fresh: pair.all }] })).toContain(
+      ': 0 of 7 took, all with fresh pollen; the same pollen',
+    );
+  });
+
   it('does not clear pollen that took nowhere, or was tried nowhere else', () => {
     const failed = {
       ...pair,

@@ -14,13 +14,18 @@ const EVIDENCE: Readonly<Record<SuspectedPair['evidence'], (pair: SuspectedPair)
     'ce pollen n’a été essayé sur aucune autre plante, ce peut donc être du mauvais pollen',
 };
 
+/** How many of them had fresh pollen; empty where none had. */
+function freshSaid({ all, fresh }: SuspectedPair): string {
+  if (fresh.flowers === 0) return '';
+  if (fresh.flowers === all.flowers) return ', toutes avec du pollen frais';
+  return `, ${counts(fresh.fruits, fresh.flowers)} avec du pollen frais`;
+}
+
 function suspectSaid(pair: SuspectedPair, line: number): string {
-  const fresh =
-    pair.fresh.flowers > 0 ? `, ${counts(pair.fresh.fruits, pair.fresh.flowers)} avec du pollen frais` : '';
   const self = pair.kind === 'self' ? ', son propre pollen,' : '';
   return (
     `${pairName(pair)}${self} compte comme incompatible, ${likelyBeside(pair.incompatible, line)} : ` +
-    `${counts(pair.all.fruits, pair.all.flowers)} ont noué${fresh} ; ${EVIDENCE[pair.evidence](pair)}.`
+    `${counts(pair.all.fruits, pair.all.flowers)} ont noué${freshSaid(pair)} ; ${EVIDENCE[pair.evidence](pair)}.`
   );
 }
 

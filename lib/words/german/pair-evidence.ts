@@ -15,13 +15,18 @@ const EVIDENCE: Readonly<Record<SuspectedPair['evidence'], (pair: SuspectedPair)
     'dieser Pollen wurde auf keiner anderen Pflanze erprobt, es könnte also schlechter Pollen sein',
 };
 
+/** How many of them had fresh pollen; empty where none had. */
+function freshSaid({ all, fresh }: SuspectedPair): string {
+  if (fresh.flowers === 0) return '';
+  if (fresh.flowers === all.flowers) return ', alle mit frischem Pollen';
+  return `, mit frischem Pollen ${counts(fresh.fruits, fresh.flowers)}`;
+}
+
 function suspectSaid(pair: SuspectedPair, line: number): string {
-  const fresh =
-    pair.fresh.flowers > 0 ? `, mit frischem Pollen ${counts(pair.fresh.fruits, pair.fresh.flowers)}` : '';
   const self = pair.kind === 'self' ? ', eigener Pollen,' : '';
   return (
     `${pairName(pair)}${self} gilt als unverträglich, ${likelyBeside(pair.incompatible, line)}: ` +
-    `${counts(pair.all.fruits, pair.all.flowers)} haben angesetzt${fresh}; ${EVIDENCE[pair.evidence](pair)}.`
+    `${counts(pair.all.fruits, pair.all.flowers)} haben angesetzt${freshSaid(pair)}; ${EVIDENCE[pair.evidence](pair)}.`
   );
 }
 

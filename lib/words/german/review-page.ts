@@ -23,7 +23,7 @@ export const reviewPage = {
   otherAgesFold: 'Anders gelagerter Pollen, nach Alter',
   otherAgesCaption: 'Fruchtansatz nach Alter bei anders gelagertem Pollen',
   curveEnds:
-    'Die Kurve endet beim höchsten erprobten Alter; Urteile über ältere Röhrchen setzen sie fort und sind gezeichnet. Wie Pollen auf einer Schale keimt, ist eine andere Frage als wie ' +
+    'Die Kurve endet beim höchsten erprobten Alter; Urteile über ältere Röhrchen setzen sie fort und sind mit * versehen. Wie Pollen auf einer Schale keimt, ist eine andere Frage als wie ' +
     'er Früchte ansetzt; beides kann auseinandergehen.',
   selfIndexesFold: 'Der eigene Pollen der Pflanzen, als Kennzahl',
   reasonsFold: 'Warum, Röhrchen für Röhrchen',

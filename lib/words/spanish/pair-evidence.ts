@@ -17,13 +17,18 @@ const EVIDENCE: Readonly<Record<SuspectedPair['evidence'], (pair: SuspectedPair)
     'ese polen no se probó en ninguna otra planta, así que podría ser mal polen',
 };
 
+/** How many of them had fresh pollen; empty where none had. */
+function freshSaid({ all, fresh }: SuspectedPair): string {
+  if (fresh.flowers === 0) return '';
+  if (fresh.flowers === all.flowers) return ', todas con polen fresco';
+  return `, ${counts(fresh.fruits, fresh.flowers)} con polen fresco`;
+}
+
 function suspectSaid(pair: SuspectedPair, line: number): string {
-  const fresh =
-    pair.fresh.flowers > 0 ? `, ${counts(pair.fresh.fruits, pair.fresh.flowers)} con polen fresco` : '';
   const self = pair.kind === 'self' ? ', su propio polen,' : '';
   return (
     `${pairName(pair)}${self} se considera incompatible, ${likelyBeside(pair.incompatible, line)}: ` +
-    `${tookIn(pair.all.fruits, pair.all.flowers)}${fresh}; ${EVIDENCE[pair.evidence](pair)}.`
+    `${tookIn(pair.all.fruits, pair.all.flowers)}${freshSaid(pair)}; ${EVIDENCE[pair.evidence](pair)}.`
   );
 }
 
