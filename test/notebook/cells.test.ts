@@ -64,7 +64,7 @@ describe('readNotebook', () => {
       'reports/x.md:1:1: a notebook must open with front lines: ---, title: …, description: …, ---',
     ]);
     expect(faultsOf('---\ntitle: T\nauthor: me\n---\n')).toEqual([
-      'reports/x.md:3:1: a front line must be one of title, description, packages, order, summary, a colon and a value, each once',
+      'reports/x.md:3:1: a front line must be one of title, description, packages, order, summary, plan, a colon and a value, each once',
       'reports/x.md:1:1: the front lines must give description',
     ]);
   });
