@@ -46,7 +46,7 @@ export const pairsWords = {
       ...(incompatible.length > 0 ? [`${wholeNumber(incompatible.length)} comptés incompatibles`] : []),
       ...(few.length > 0 ? [`${wholeNumber(few.length)} de peu de fleurs`] : []),
     ];
-    const rest = others.length === 0 ? '' : ` ; sans rang : ${joined(others)}`;
+    const rest = others.length === 0 ? '' : ` ; sans rang : ${joined(others)}`;
     if (first === undefined) return `Aucun couple n’a assez de fleurs pour un rang${rest}.`;
     const start = `${counted(ranked.length, 'couple')} par la borne prudente de la fourchette, pour`;
     return `${start} ${basisSaid(first.basis)}${rest}.`;
