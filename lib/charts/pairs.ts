@@ -169,7 +169,7 @@ export function pairsFigure(
     ...words,
     table: {
       caption: words.label,
-      columns: said.columns.map((title) => ({ title })),
+      columns: said.columns(pairs[0]!.basis).map((title) => ({ title })),
       rows: pairsInOrder(pairs).map((pair) => said.cells(pair, NAMED_INCOMPATIBLE)),
       source: 'pairs',
     },

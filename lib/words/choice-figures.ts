@@ -30,7 +30,13 @@ export function pairName({
 
 export const pairsWords = {
   label: 'Fruit set of every pair, seed parent first',
-  columns: ['pair (seed × pollen)', 'took', 'pooled estimate', 'for', 'incompatible'],
+  /** All estimates are for the same pollen, so their heading names it. */
+  columns: (basis: PooledPair['basis']) => [
+    'pair (seed × pollen)',
+    'took',
+    `pooled estimate, ${basisSaid(basis)}`,
+    'incompatible',
+  ],
   ranked: 'Safest first',
   selfed: 'Own pollen: no rank',
   incompatible: (named: number) => `Counted as incompatible (${wholeNumber(named * 10)}+ in 10)`,
@@ -59,7 +65,6 @@ export const pairsWords = {
     pairName(pair),
     counts(pair.fruits, pair.flowers),
     rate(pair),
-    basisSaid(pair.basis),
     pair.incompatible === null ? CANNOT_TELL : likelyBeside(pair.incompatible, named),
   ],
 };

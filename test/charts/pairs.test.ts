@@ -58,7 +58,6 @@ describe('pairsFigure', () => {
       'Abendglocke × Abendstern',
       '0 of 11',
       'about 1 in 10; could be under 1 to 31 in 100',
-      'fresh pollen',
       'likely (about 83 in 100)',
     ]);
   });
@@ -68,7 +67,7 @@ describe('pairsFigure', () => {
       .slice(0, 1)
       .map((pair) => ({ ...pair, basis: { storage: 'frozen', ageDays: 94 } }));
     const figure = pairsFigure({ pairs })!;
-    expect(figure.table.rows[0]![3]).toBe('frozen pollen, 94 days');
+    expect(figure.table.columns[2]!.title).toBe('pooled estimate, frozen pollen, 94 days');
     expect(figure.draw(paper, 'p')).toContain('stroke="var(--stored)" stroke-width="10"');
     expect(figure.draw(paper, 'p')).not.toContain('var(--fresh)');
   });
@@ -101,7 +100,7 @@ describe('pairsFigure', () => {
       incompatible: null,
     };
     const figure = pairsFigure({ pairs: [unknown] })!;
-    expect(figure.table.rows[0]!.slice(2)).toEqual(['can’t tell yet', 'fresh pollen', 'can’t tell yet']);
+    expect(figure.table.rows[0]!.slice(2)).toEqual(['can’t tell yet', 'can’t tell yet']);
     expect(figure.draw(paper, 'p')).not.toMatch(/NaN|null/);
     expect(pairsFigure({ pairs: [] })).toBeNull();
   });

@@ -121,7 +121,7 @@ describe('the tables of the demo report', () => {
       const cells = rows.find(([name]) => name === `${pair.seedParent} × ${pair.pollenParent}`)!;
       expect(countsIn(cells[1]!)).toEqual([[pair.fruits, pair.flowers]]);
       expectRate(cells[2]!, pair);
-      expectLikelihood(cells[4]!, pair.incompatible!);
+      expectLikelihood(cells[3]!, pair.incompatible!);
     }
   });
 

@@ -31,7 +31,13 @@ export function pairName({
 
 export const pairsWords = {
   label: 'Nouaison de chaque couple, la mère d’abord',
-  columns: ['couple (mère × père)', 'a noué', 'estimation partagée', 'pour', 'incompatible'],
+  /** All estimates are for the same pollen, so their heading names it. */
+  columns: (basis: PooledPair['basis']) => [
+    'couple (mère × père)',
+    'a noué',
+    `estimation partagée, ${basisSaid(basis)}`,
+    'incompatible',
+  ],
   ranked: 'Le plus sûr d’abord',
   selfed: 'Propre pollen : sans rang',
   incompatible: (named: number) => `Comptés incompatibles (${wholeNumber(named * 10)}+ pour 10)`,
@@ -59,7 +65,6 @@ export const pairsWords = {
     pairName(pair),
     counts(pair.fruits, pair.flowers),
     rate(pair),
-    basisSaid(pair.basis),
     pair.incompatible === null ? CANNOT_TELL : likelyBeside(pair.incompatible, named),
   ],
 };

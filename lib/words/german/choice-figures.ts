@@ -31,7 +31,13 @@ export function pairName({
 
 export const pairsWords = {
   label: 'Fruchtansatz jedes Paares, die Mutterpflanze zuerst',
-  columns: ['Paar (Mutter × Pollen)', 'angesetzt', 'Schätzung', 'für', 'unverträglich'],
+  /** All estimates are for the same pollen, so their heading names it. */
+  columns: (basis: PooledPair['basis']) => [
+    'Paar (Mutter × Pollen)',
+    'angesetzt',
+    `Schätzung, ${basisSaid(basis, 'nominative')}`,
+    'unverträglich',
+  ],
   ranked: 'Die sichersten zuerst',
   selfed: 'Eigener Pollen: kein Rang',
   incompatible: (named: number) => `Gilt als unverträglich (${wholeNumber(named * 10)}+ von je 10)`,
@@ -60,7 +66,6 @@ export const pairsWords = {
     pairName(pair),
     counts(pair.fruits, pair.flowers),
     rate(pair),
-    basisSaid(pair.basis, 'accusative'),
     pair.incompatible === null ? CANNOT_TELL : likelyBeside(pair.incompatible, named),
   ],
 };

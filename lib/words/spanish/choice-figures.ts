@@ -30,7 +30,13 @@ export function pairName({
 
 export const pairsWords = {
   label: 'Cuajado de cada pareja, la planta madre primero',
-  columns: ['pareja (madre × polen)', 'cuajaron', 'estimación', 'para', 'incompatible'],
+  /** All estimates are for the same pollen, so their heading names it. */
+  columns: (basis: PooledPair['basis']) => [
+    'pareja (madre × polen)',
+    'cuajaron',
+    `estimación, ${basisSaid(basis)}`,
+    'incompatible',
+  ],
   ranked: 'Las más seguras primero',
   selfed: 'Polen propio: sin ordenar',
   incompatible: (named: number) => `Dadas por incompatibles (${wholeNumber(named * 10)}+ de cada 10)`,
@@ -58,7 +64,6 @@ export const pairsWords = {
     pairName(pair),
     counts(pair.fruits, pair.flowers),
     rate(pair),
-    basisSaid(pair.basis),
     pair.incompatible === null ? CANNOT_TELL : likelyBeside(pair.incompatible, named),
   ],
 };
