@@ -62,7 +62,7 @@ export function olderThanTriedSaid(vials: readonly VialAdvice[]): string {
   );
   return (
     `${MARK} ${counts(found.older, found.all)} vials will be older on that day than any such pollen that was tried ` +
-    `(${tried.join('; ')}). What is said of them carries the curve on past that: a guess from its shape.`
+    `(${tried.join('; ')}): what is said of them is a guess from the shape of the curve.`
   );
 }
 

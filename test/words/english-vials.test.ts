@@ -145,8 +145,8 @@ describe('a vial older than any pollen that was tried', () => {
     expect([verdictSaid(old), verdictSaid(ADVICE)]).toEqual(['use first *', 'use first']);
     const cold = { ...old, storage: 'refrigerated', oldestTriedDays: 4 };
     expect(olderThanTriedSaid([ADVICE, old, cold])).toBe(
-      '* 2 of 3 vials will be older on that day than any such pollen that was tried (frozen: 600 days; refrigerated: 4 days). ' +
-        'What is said of them carries the curve on past that: a guess from its shape.',
+      '* 2 of 3 vials will be older on that day than any such pollen that was tried (frozen: 600 days; refrigerated: 4 days): ' +
+        'what is said of them is a guess from the shape of the curve.',
     );
     expect(olderThanTriedSaid([ADVICE])).toBe('');
   });

@@ -50,7 +50,7 @@ export function olderThanTriedSaid(vials: readonly VialAdvice[]): string {
   );
   return (
     `${MARK} ${counts(found.older, found.all)} tubes ${found.older === 1 ? 'sera' : 'seront'} ce jour-là plus vieux que tout pollen de ` +
-    `leur sorte essayé (${tried.join(' ; ')}). Ce qui en est dit prolonge la courbe au-delà : une conjecture d’après sa forme.`
+    `leur sorte essayé (${tried.join(' ; ')}) : ce qui en est dit est une conjecture d’après la forme de la courbe.`
   );
 }
 

@@ -48,8 +48,7 @@ export function olderThanTriedSaid(vials: readonly VialAdvice[]): string {
   const tried = found.tried.map(({ storage, days: oldest }) => `${storageLabel(storage)}: ${daysIn(oldest)}`);
   return (
     `${MARK} ${counts(found.older, found.all)} Röhrchen ${found.older === 1 ? 'wird' : 'werden'} an diesem Tag älter sein als jeder ` +
-    `erprobte Pollen dieser Art (${tried.join('; ')}). Was von ihnen gesagt wird, setzt die Kurve darüber hinaus fort: aus ihrer ` +
-    'Form geraten.'
+    `erprobte Pollen dieser Art (${tried.join('; ')}): was von ihnen gesagt wird, ist aus der Form der Kurve geraten.`
   );
 }
 

@@ -48,7 +48,7 @@ export function olderThanTriedSaid(vials: readonly VialAdvice[]): string {
   const tried = found.tried.map(({ storage, days: oldest }) => `${storageLabel(storage)}: ${daysIn(oldest)}`);
   return (
     `${MARK} ${counts(found.older, found.all)} viales ${found.older === 1 ? 'tendrá' : 'tendrán'} ese día más edad que cualquier ` +
-    `polen así que se probó (${tried.join('; ')}). Lo que se dice de ellos prolonga la curva más allá: una conjetura por su forma.`
+    `polen así que se probó (${tried.join('; ')}): lo que se dice de ellos es una conjetura por la forma de la curva.`
   );
 }
 
