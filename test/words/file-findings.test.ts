@@ -19,7 +19,7 @@ describe('fileFindings', () => {
     );
     expect(groups.map(({ severity, fix }) => [severity, fix])).toEqual([
       ['error', 'Write it as YYYY-MM-DD, for example 2025-06-14.'],
-      ['warning', 'Write frozen if so.'],
+      ['warning', 'If so, write frozen, or say so: --storage "frozne=frozen".'],
     ]);
     expect(groups[0]!.faults).toEqual([
       {
@@ -46,6 +46,6 @@ describe('fileFindings', () => {
     const [words, ...slips] = groups;
     expect(words!.faults.map(({ more }) => more)).toEqual(['And 1 more like it (row 4).', '']);
     expect(words!.faults[1]!.message).toContain('is fruit meant?');
-    expect(slips.map(({ fix }) => fix)).toContain('Write fresh if so.');
+    expect(slips.map(({ fix }) => fix)).toContain('If so, write fresh, or say so: --storage "freshh=fresh".');
   });
 });

@@ -20,7 +20,7 @@ describe('findingsSaid', () => {
       'crosses.csv: Row 3 (tag 2), column B "pollination_date": the pollination date "2025-02-30" does not exist. ' +
         'And 1 more like it (row 4). Write it as YYYY-MM-DD, for example 2025-06-14.',
       'crosses.csv: Row 2 (tag 1), column E "storage": the storage "frozne" is kept as a method of its own; is frozen ' +
-        'meant? Write frozen if so.',
+        'meant? If so, write frozen, or say so: --storage "frozne=frozen".',
     ]);
     expect(noticed).toHaveLength(1);
     expect(noticed[0]).toMatch(/^crosses\.csv: Columns read as ours: "Tag" as cross_id\./);
