@@ -34,7 +34,10 @@ describe('site', () => {
     }).then(({ written }) => expect(written.get('my-season/index.html')).toBe('3 at 0.8'));
     expect(seen[0]).toMatchObject({
       invented: false,
-      downloads: [{ name: 'results.json' }, { name: 'crosses.csv' }, { name: 'datapackage.json' }],
+      downloads: [
+        ...[{ name: 'results.json' }, { name: 'crosses.csv' }, { name: 'datapackage.json' }],
+        ...[{ name: 'rates.vl.json' }, { name: 'pairs.vl.json' }],
+      ],
     });
   });
 
