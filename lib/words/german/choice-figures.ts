@@ -99,7 +99,7 @@ export const vialsWords = {
     const threshold =
       value === null
         ? ' Welcher Fruchtansatz eine Blüte wert ist, kann nur sagen, wer bestäubt.'
-        : ` Die Linie: was eine Blüte wert ist, ${inTen(value)}.`;
+        : ` Linie: eine Blüte wert, ${inTen(value)}.`;
     return `${capitalised(verdicts)}.${threshold}`;
   },
   description:

@@ -47,8 +47,8 @@ export function selfingSaid(compatibility: Pick<Compatibility, 'selfIncompatibil
   const all = ofAllPlants(compatibility);
   if (all === undefined) return '';
   return (
-    'Auf Pflanzen, die mit frischem Pollen sowohl selbstbestäubt als auch gekreuzt wurden: mit eigenem Pollen ' +
-    `${rateInText(all.selfed)}, mit dem anderer ${rateInText(all.crossed)}.`
+    'Frischer Pollen auf denselben Pflanzen: eigener ' +
+    `${rateInText(all.selfed)}, fremder ${rateInText(all.crossed)}.`
   );
 }
 

@@ -47,8 +47,8 @@ export function olderThanTriedSaid(vials: readonly VialAdvice[]): string {
   if (found === null) return '';
   const tried = found.tried.map(({ storage, days: oldest }) => `${storageLabel(storage)}: ${daysIn(oldest)}`);
   return (
-    `${MARK} ${counts(found.older, found.all)} Röhrchen ${found.older === 1 ? 'wird' : 'werden'} an diesem Tag älter sein als jeder ` +
-    `erprobte Pollen dieser Art (${tried.join('; ')}): was von ihnen gesagt wird, ist aus der Form der Kurve geraten.`
+    `${MARK} ${counts(found.older, found.all)} Röhrchen ${found.older === 1 ? 'ist' : 'sind'} dann älter als jeder erprobte Pollen ` +
+    `ihrer Art (${tried.join('; ')}): ihr Urteil ist aus der Kurve geraten.`
   );
 }
 
