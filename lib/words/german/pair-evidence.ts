@@ -8,7 +8,7 @@ import { counted, counts, decimal, difference, likelyBeside, rateInText } from '
 
 const EVIDENCE: Readonly<Record<SuspectedPair['evidence'], (pair: SuspectedPair) => string>> = {
   'pollen-took-elsewhere': ({ pollenElsewhere }) =>
-    `derselbe Pollen hat auf anderen Pflanzen bei ${counts(pollenElsewhere.fruits, pollenElsewhere.flowers)} angesetzt, ist also nicht schlecht`,
+    `anderswo hat derselbe Pollen bei ${counts(pollenElsewhere.fruits, pollenElsewhere.flowers)} angesetzt, ist also nicht schlecht`,
   'pollen-failed-elsewhere': ({ pollenElsewhere }) =>
     `derselbe Pollen hat auf anderen Pflanzen bei ${counts(pollenElsewhere.fruits, pollenElsewhere.flowers)} angesetzt, es könnte also schlechter Pollen sein`,
   'pollen-not-tried-elsewhere': () =>

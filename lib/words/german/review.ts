@@ -163,8 +163,8 @@ export function vialsAnswer({
 }: Pick<Analysis, 'vials' | 'worth' | 'provenance'>): string {
   if (vials.length === 0) return 'Es wurde keine Datei mit Röhrchen angegeben; es ist keines zu beurteilen.';
   const { useOn } = provenance.options;
-  const day = useOn === null ? 'einem unbekannten Tag' : daySaid(useOn);
-  return `${verdictCounts(vials)} Beurteilt für eine Verwendung am ${day}: ${worthSaid(worth)}`;
+  const day = useOn === null ? 'unbekannten Tag' : daySaid(useOn);
+  return `${verdictCounts(vials)} Beurteilt für den ${day}: ${worthSaid(worth)}`;
 }
 
 function worthSaid(worth: Analysis['worth']): string {

@@ -109,5 +109,5 @@ export function testSaid({ vial, pollenParent, seedParent, verdict, tests }: Nex
 
 export function nextTestSaid(tests: readonly NextTest[]): string {
   const first = firstTest(tests);
-  return first === undefined ? '' : `Mit diesem Test beginnen: ${testSaid(first)}.`;
+  return first === undefined ? '' : `Zuerst dieser Test: ${testSaid(first)}.`;
 }
