@@ -112,7 +112,8 @@ figure details,figure table{margin-top:0}
 table{font-size:7.5pt}
 .key{font-size:7pt}
 th,td{padding-right:.5rem}
-figure .cards :is(th,td){padding-right:.3rem}
+figure .cards{line-height:1.12}
+figure .cards :is(th,td){padding:.35pt .3rem .35pt 0}
 figure .chart{width:auto;max-width:100%;max-height:215mm}
 caption{break-after:avoid;padding-bottom:2pt}
 table.sheet{font-size:10pt}
