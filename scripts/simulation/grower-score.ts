@@ -68,7 +68,7 @@ export function advised({ files }: Pick<SimulatedGrower, 'files'>): Advised | nu
     methods: season.vials.map(({ storage }) => storage),
   });
   if (!('draws' in fitted)) return null;
-  const predict = predictor(fitted.draws);
+  const predict = predictor(fitted.draws, season.vials);
   const because = '';
   const fresh = { storage: 'fresh', ageDays: 0 };
   const pairs = pooledPairs(pairCounts(flowers), predict, fresh, { level: LEVEL, because });

@@ -88,7 +88,7 @@ describe('the command sheet', () => {
   it('says why there is no sheet', async () => {
     const bare = await run(['sheet', 'crosses.csv', '-o', 's.html'], { files: FILES });
     expect(bare.status).toBe(2);
-    expect(bare.err).toContain('--flowers');
+    expect(bare.err).toContain('list the flowers you expect');
     const none = { ...FILES, 'flowers.csv': 'seed_parent,flowers\nSalt Moon,0\n' };
     const { err, written } = await made('s.html', [], { files: none });
     expect(err).toContain('No flower is expected next season');

@@ -45,7 +45,7 @@ export const pairsWords = {
   counted: 'gezählt',
   pooled: 'mit den Eltern geschätzt',
   shown: (drawn: number, all: number) =>
-    `${wholeNumber(drawn)} von ${counted(all, 'Paar', 'Paaren')} gezeichnet; alle in der Tabelle`,
+    `${wholeNumber(drawn)} von ${counted(all, 'Paar', 'Paaren')} hier; alle in der Tabelle`,
   finding: ({ ranked, selfed, incompatible, few }: PairGroups): string => {
     const [first] = ranked;
     const others = [
@@ -88,7 +88,7 @@ export const vialsWords = {
   mark: olderThanTriedSaid,
   expected: ({ estimate }: Estimate) => (estimate === null ? CANNOT_TELL : inTen(estimate)),
   shown: (drawn: number, all: number) =>
-    `${wholeNumber(drawn)} von ${vialsIn(all)} gezeichnet; alle in der Tabelle`,
+    `${wholeNumber(drawn)} von ${vialsIn(all)} hier; alle in der Tabelle`,
   worth: (value: number) => `eine Blüte wert: ${inTen(value)}`,
   finding: (tally: readonly (readonly [VialStanding, number])[], { value }: Worth): string => {
     const verdicts = joined(
