@@ -60,6 +60,8 @@ export async function siteMaker(api = [], languages = ['en']) {
   const { cleanFiles, siteDownloads } = await fromDist('lib', 'command', 'site-downloads.js');
   const { renderSite: render } = await fromDist('lib', 'notebook', 'render-site.js');
   const { scriptedPages } = await fromDist('lib', 'browser', 'scripted-pages.js');
+  const { wordsIn } = await fromDist('lib', 'words', 'languages.js');
+  const [words, ...others] = await Promise.all(languages.map(wordsIn));
   const load = freshLoader();
   const kept = new Map();
   let counted = null;
@@ -75,7 +77,7 @@ export async function siteMaker(api = [], languages = ['en']) {
     const { season, analysis } = count();
     const scripted = await scriptedPages(season, languages, load);
     const otherPages = [...scripted.pages, ...libraryEntry(api)];
-    const downloads = siteDownloads(analysis, cleanFiles(season));
+    const downloads = siteDownloads(analysis, cleanFiles(season, words), words, others);
     const site = await render(
       season,
       analysis,

@@ -1,10 +1,14 @@
 /** A file that a notebook saves beside its page, such as the specification of a chart. */
 
+import type { Language } from '../words/language.ts';
+
 /** In prose it shows as a link with `label`; the site writes `text` to `name`. */
 export interface SavedFile {
   readonly kind: 'saved-file';
   readonly name: string;
   readonly label: string;
+  /** The same words in other languages of the site, by their codes. */
+  readonly labels?: ReadonlyMap<Language, string>;
   readonly text: string;
 }
 

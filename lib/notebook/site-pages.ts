@@ -1,6 +1,7 @@
 /** Compiled notebooks become the pages of a site: each run on the same season, the start page last. */
 
 import type { Analysis } from '../analyse.ts';
+import type { Language } from '../words/language.ts';
 import { englishFrame, type PageWords, renderPage } from './page.ts';
 import type { CompiledNotebook, FilledNotebook, Given } from './run.ts';
 import { runNotebook } from './run.ts';
@@ -126,7 +127,9 @@ async function makePages(one: LanguagePages<Version>, making: Making, made: Made
   if (start === undefined) return;
   const others = listed.filter(({ name }) => name !== start.address);
   const pages = others.map((entry) => sized(entry, made.pages));
-  const downloads = [...parts.downloads, ...made.saved.slice(before)].map(downloadEntry);
+  const downloads = [...parts.downloads, ...made.saved.slice(before)].map((file) =>
+    downloadEntry(file, one.language),
+  );
   const site = { pages, downloads, invented: parts.invented };
   made.starts.push({ name: start.address, text: await render(start, { site }) });
 }
@@ -172,8 +175,8 @@ function inOrder<T extends { readonly name: string; readonly order: number | nul
   return [...pages].sort((a, b) => place(a) - place(b) || (a.name < b.name ? -1 : 1));
 }
 
-function downloadEntry({ name, label, text }: SavedFile): SiteEntry {
-  return { name, title: label, description: '', bytes: byteLength(text) };
+function downloadEntry({ name, label, labels, text }: SavedFile, language: Language): SiteEntry {
+  return { name, title: labels?.get(language) ?? label, description: '', bytes: byteLength(text) };
 }
 
 function byteLength(text: string): number {

@@ -126,6 +126,23 @@ describe('sitePages', () => {
     expect(textOf('review.de.html')).toContain('<a href="only.html" hreflang="en" lang="en">Only</a>');
   });
 
+  it('lists the downloads in the words of each language', async () => {
+    const listing = notebook('index', null, ({ site }) => site!.downloads.map(({ title }) => title).join());
+    const files = await pages({
+      notebooks: [listing, { ...listing, language: 'de' }],
+      otherPages: [],
+      downloads: [
+        { ...savedFile('results.json', 'Numbers', '[1]'), labels: new Map([['de', 'Zahlen']]) },
+        savedFile('more.json', 'More', '[2]'),
+      ],
+      words: [englishFrame, { ...englishFrame, languageWords: { code: 'de', name: 'Deutsch', unread: '' } }],
+    });
+    const textOf = (name: string) => files.find((file) => file.name === name)!.text;
+    expect(textOf('index.html')).toContain('Numbers,More');
+    expect(textOf('index.de.html')).toContain('Zahlen,More');
+    expect(files.filter(({ name }) => name === 'results.json')).toHaveLength(1);
+  });
+
   it('gives the list of the site to the start page only', async () => {
     const files = await pages();
     expect(files.find(({ name }) => name === 'review.html')!.text).toContain('site: true');
