@@ -46,6 +46,8 @@ export async function openOwnSeason(
   page.on('pageerror', (error) => void complaints.push(error.message));
   page.on('dialog', (dialog) => void dialog.accept());
   await page.goto(address);
+  // The page is shown before its program is unpacked: a drop in between would find nobody.
+  await page.waitForFunction(() => [...document.scripts].some((script) => 'worker' in script));
   return { page, asked, complaints, close: () => context.close() };
 }
 
